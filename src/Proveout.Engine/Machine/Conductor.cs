@@ -1,0 +1,20 @@
+using UnitsNet;
+
+namespace Proveout.Engine.Machine;
+
+/// <summary>One conductor: a wire or a core of a cable, with its two ends.</summary>
+/// <param name="Id">Identifier, such as <c>W12</c>; unique in the machine and printed on its labels.</param>
+/// <param name="From">Terminal that its first end lands on.</param>
+/// <param name="To">Terminal that its second end lands on.</param>
+/// <param name="CrossSection">Nominal cross-section of the copper.</param>
+/// <param name="Colour">Colour of the insulation.</param>
+/// <param name="Length">Length from end to end.</param>
+/// <param name="Route">Names of the routes it runs through, in order; empty when it runs free.</param>
+public sealed record Conductor(
+    string Id,
+    TerminalReference From,
+    TerminalReference To,
+    Area CrossSection,
+    ConductorColour Colour,
+    Length Length,
+    ValueList<string> Route);

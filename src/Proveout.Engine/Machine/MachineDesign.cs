@@ -1,0 +1,28 @@
+namespace Proveout.Engine.Machine;
+
+/// <summary>A machine as designed: its parts and the conductors between them. Immutable; a build never changes it.</summary>
+/// <param name="Name">What people call the machine.</param>
+/// <param name="Summary">One or two sentences on what it is.</param>
+/// <param name="Mains">The supply it is made for; null when no mains voltage enters the machine.</param>
+/// <param name="Parts">Every part, in file order; designations are unique.</param>
+/// <param name="Conductors">Every conductor, in file order; identifiers are unique.</param>
+/// <param name="Routes">Named ways that conductors run (ducts, channels, chains), in file order.</param>
+public sealed record MachineDesign(
+    string Name,
+    string Summary,
+    MainsSupply? Mains,
+    ValueList<Part> Parts,
+    ValueList<Conductor> Conductors,
+    ValueList<Route> Routes)
+{
+    /// <summary>The part with a designation, or null.</summary>
+    public Part? FindPart(string designation) => Parts.FirstOrDefault(part => part.Designation == designation);
+
+    /// <summary>The terminal that a reference names, or null when there is none.</summary>
+    public Terminal? FindTerminal(TerminalReference reference) =>
+        FindPart(reference.Part)?.Type.FindTerminal(reference.Terminal);
+
+    /// <summary>Every terminal of the machine, part by part.</summary>
+    public IEnumerable<TerminalReference> Terminals =>
+        Parts.SelectMany(part => part.Type.Terminals.Select(terminal => new TerminalReference(part.Designation, terminal.Name)));
+}

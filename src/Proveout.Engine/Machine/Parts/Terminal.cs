@@ -1,0 +1,11 @@
+using UnitsNet;
+
+namespace Proveout.Engine.Machine;
+
+/// <summary>What a conductor lands on.</summary>
+/// <param name="Name">Name as marked on the part.</param>
+/// <param name="Role">What it carries.</param>
+/// <param name="Voltage">Highest voltage it may see against its companion; null when not rated.</param>
+/// <param name="Current">Highest continuous current; null when not rated.</param>
+/// <param name="Reachable">False when a probe cannot touch it once the part is fitted.</param>
+public sealed record Terminal(string Name, TerminalRole Role, ElectricPotential? Voltage, ElectricCurrent? Current, bool Reachable);

@@ -62,7 +62,7 @@ internal sealed class CircuitElementShape : Shape<CircuitElement>
     public override bool TryRead(Node node, Problems problems, [MaybeNullWhen(false)] out CircuitElement value)
     {
         value = null;
-        if (node is MappingNode && node.Under(KindKey) is var kind && kind != node)
+        if (node.Find(KindKey) is { } kind)
             return KindWord.TryRead(kind, problems, out var word) && Kinds[word].Shape.TryRead(node, problems, out value);
         if (node is MappingNode)
             problems.Add("missing-key", node.NamePlace, $"The element {Quote.Of(node.Name)} has no {Quote.Of(KindKey)}.", Spelling.Hint("", Kinds.Keys));

@@ -22,7 +22,7 @@ internal sealed record FormatName(string Name, int Version, string Meaning)
     /// <summary>False when a file states another format or version, so that its other keys mean something else; adds the problem.</summary>
     public bool IsStatedBy(Node root, Problems problems)
     {
-        if (root.Under(KeyName) is not ScalarNode { Key: not null, IsNothing: false } stated || stated.Text == ToString())
+        if (root.Find(KeyName) is not ScalarNode { IsNothing: false } stated || stated.Text == ToString())
             return true;
         var words = stated.Text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         if (words is [var name, var version] && name == Name && int.TryParse(version, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number > Version)

@@ -25,7 +25,7 @@ internal sealed class MachineAssembly
             _members[type.Id] = new(type, node);
 
         Section<T> Join<T>(string key, Func<MachineDocument, ValueList<T>> get, NamedShape<T> shape) =>
-            new(documents.Select(file => (file.Root.Under(key), get(file.Document))), shape, problems);
+            new(documents.Select(file => (file.Root.Find(key), get(file.Document))), shape, problems);
     }
 
     /// <summary>Adds a problem for everything that refers to what does not exist.</summary>

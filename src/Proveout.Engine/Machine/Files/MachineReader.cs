@@ -23,7 +23,7 @@ public static class MachineReader
 
     private static MachineHead? OneHead(List<(Node Root, MachineDocument Document)> documents, Problems problems)
     {
-        var heads = documents.Select(file => file.Root.Under(MachineDocument.MachineKey)).Where(node => node.Key is not null).ToList();
+        var heads = documents.Select(file => file.Root.Find(MachineDocument.MachineKey)).OfType<Node>().ToList();
         foreach (var another in heads.Skip(1))
             problems.Add("duplicate-key", another.NamePlace, $"`{MachineDocument.MachineKey}` stands in another file already, at {heads[0].NamePlace}.", "Keep one of them.");
         return documents.Select(file => file.Document.Machine).FirstOrDefault(head => head is not null);

@@ -18,8 +18,11 @@ internal abstract class Node(SourcePlace place)
     /// <summary>What kind of thing this is, for messages.</summary>
     public abstract string Kind { get; }
 
+    /// <summary>The node under a key, or null.</summary>
+    public virtual Node? Find(string key) => null;
+
     /// <summary>The node under a key, or this node itself when there is no such key: the nearest place to point at.</summary>
-    public virtual Node Under(string key) => this;
+    public Node Under(string key) => Find(key) ?? this;
 
     /// <summary>The item with a number, or this node itself when there is none.</summary>
     public virtual Node Item(int index) => this;
@@ -46,7 +49,7 @@ internal sealed class MappingNode(SourcePlace place, IReadOnlyList<Node> entries
 
     public override string Kind => "a mapping of keys to values";
 
-    public override Node Under(string key) => entries.FirstOrDefault(entry => entry.Name == key) ?? this;
+    public override Node? Find(string key) => entries.FirstOrDefault(entry => entry.Name == key);
 }
 
 /// <summary>A list of nodes.</summary>

@@ -89,7 +89,7 @@ internal sealed class PartTypeChecks
     // A node that is no terminal and is named once only leads nowhere; that is how a misspelt node shows.
     private void CheckInnerNodes()
     {
-        if (_type.Circuit.Any(element => element.A.Length == 0) || (_node.Under("circuit") as MappingNode)?.Entries.Count > _type.Circuit.Count)
+        if (_type.Circuit.Any(element => element.A.Length == 0) || (_node.Find("circuit") as MappingNode)?.Entries.Count > _type.Circuit.Count)
             return;
         var uses = NodeUses().ToLookup(use => use.Node, use => use.Place, StringComparer.Ordinal);
         var sound = uses.Where(use => use.Skip(1).Any()).Select(use => use.Key).Concat(_members.Terminals).ToHashSet(StringComparer.Ordinal);

@@ -11,7 +11,7 @@ internal sealed class Section<T>
     /// <param name="files">Each file's section: its node, and what was read from it.</param>
     /// <param name="shape">The section's shape.</param>
     /// <param name="problems">Where duplicates are reported.</param>
-    public Section(IEnumerable<(Node Node, ValueList<T> Items)> files, NamedShape<T> shape, Problems problems)
+    public Section(IEnumerable<(Node? Node, ValueList<T> Items)> files, NamedShape<T> shape, Problems problems)
     {
         foreach (var (section, items) in files)
         {

@@ -31,7 +31,7 @@ internal sealed class TypeMembers
     private static HashSet<string> Names(IEnumerable<string> read, Node? type, string key)
     {
         var names = new HashSet<string>(read, StringComparer.Ordinal);
-        if (type?.Under(key) is MappingNode { Key: not null } section && section.Name == key)
+        if (type?.Find(key) is MappingNode section)
             names.UnionWith(section.Entries.Where(entry => key != "circuit" || entry is not MappingNode).Select(entry => entry.Name));
         return names;
     }

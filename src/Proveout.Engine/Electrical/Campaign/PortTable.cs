@@ -1,4 +1,3 @@
-using Proveout.Engine.Faults;
 using Proveout.Engine.Numerics;
 
 namespace Proveout.Engine.Electrical;

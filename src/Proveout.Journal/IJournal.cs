@@ -43,9 +43,9 @@ public interface IJournal : IAsyncDisposable
     /// <exception cref="BuildNotFoundException">There is no such build.</exception>
     IAsyncEnumerable<Entry> WatchAsync(Guid buildId, int afterSequence = 0, CancellationToken cancellation = default);
 
-    /// <summary>The photograph that an entry attached, or null when there is no such entry or it attached none.</summary>
+    /// <summary>A photograph attached to a build, by the SHA-256 of its bytes; null when none of the build's entries attached it.</summary>
     /// <exception cref="JournalDamagedException">The bytes are missing or are no longer those that were attached.</exception>
-    Task<Photo?> ReadPhotoAsync(Guid buildId, int sequence, CancellationToken cancellation = default);
+    Task<Photo?> ReadPhotoAsync(Guid buildId, string sha256, CancellationToken cancellation = default);
 
     /// <summary>Recomputes the chain of a build, photographs included, and says whether and where it is broken.</summary>
     /// <exception cref="BuildNotFoundException">There is no such build.</exception>

@@ -83,10 +83,10 @@ public sealed class SqliteJournal : IJournal
     }
 
     /// <inheritdoc/>
-    public Task<Photo?> ReadPhotoAsync(Guid buildId, int sequence, CancellationToken cancellation = default) =>
+    public Task<Photo?> ReadPhotoAsync(Guid buildId, string sha256, CancellationToken cancellation = default) =>
         ReadAsync(
-            connection => SqliteRows.FindEntry(connection, buildId, sequence)?.Decode().Content is PhotoAttached about
-                ? new Photo(about, RequirePhoto(connection, about, sequence))
+            connection => SqliteRows.FindPhotoEntry(connection, buildId, sha256)?.Decode() is { Content: PhotoAttached about } entry
+                ? new Photo(about, RequirePhoto(connection, about, entry.Sequence))
                 : null,
             cancellation);
 

@@ -31,6 +31,9 @@ internal static class SqliteRows
     public static StoredEntry? FindEntry(SqliteConnection connection, Guid key) =>
         Query(connection, "find-entry-by-key", Entry, ("$key", key.ToString("D"))).SingleOrDefault();
 
+    public static StoredEntry? FindPhotoEntry(SqliteConnection connection, Guid build, string sha256) =>
+        Query(connection, "find-photo-entry", Entry, ("$build", build.ToString("D")), ("$sha256", sha256)).SingleOrDefault();
+
     public static void Add(SqliteConnection connection, StoredEntry entry) => Execute(connection, "add-entry",
         ("$build", entry.BuildId), ("$sequence", entry.Sequence), ("$key", entry.Key), ("$recorded", entry.Recorded),
         ("$person", entry.Person), ("$instrument", entry.Instrument), ("$content", entry.Content),

@@ -30,6 +30,13 @@ SELECT CAST(build_id AS BLOB), sequence, CAST(key AS BLOB), CAST(recorded AS BLO
        CAST(content AS BLOB), CAST(previous_hash AS BLOB), CAST(hash AS BLOB)
 FROM entries WHERE key = $key;
 
+-- name: find-photo-entry
+SELECT CAST(build_id AS BLOB), sequence, CAST(key AS BLOB), CAST(recorded AS BLOB), CAST(person AS BLOB), CAST(instrument AS BLOB),
+       CAST(content AS BLOB), CAST(previous_hash AS BLOB), CAST(hash AS BLOB)
+FROM entries
+WHERE build_id = $build AND content ->> 'kind' = 'photo-attached' AND content ->> 'sha256' = $sha256
+ORDER BY sequence LIMIT 1;
+
 -- name: add-entry
 INSERT INTO entries (build_id, sequence, key, recorded, person, instrument, content, previous_hash, hash)
 VALUES (CAST($build AS TEXT), $sequence, CAST($key AS TEXT), CAST($recorded AS TEXT), CAST($person AS TEXT), CAST($instrument AS TEXT),

@@ -11,7 +11,7 @@ public abstract partial class JournalContract
         new Random(7).NextBytes(bytes);
         var entry = await journal.AppendAsync(build.Id, Drafts.Photo(bytes));
 
-        var photo = await journal.ReadPhotoAsync(build.Id, entry.Sequence);
+        var photo = await journal.ReadPhotoAsync(build.Id, Fingerprint.OfBytes(bytes));
 
         Assert.Equal(bytes, photo!.Bytes.ToArray());
         Assert.Equal(entry.Content, photo.About);
@@ -25,20 +25,22 @@ public abstract partial class JournalContract
         await journal.AppendAsync(build.Id, Drafts.Photo(1, 2, 3));
         await journal.AppendAsync(build.Id, Drafts.Photo(1, 2, 3));
 
-        Assert.Equal([1, 2, 3], (await journal.ReadPhotoAsync(build.Id, 2))!.Bytes.ToArray());
+        Assert.Equal([1, 2, 3], (await journal.ReadPhotoAsync(build.Id, Fingerprint.OfBytes([1, 2, 3])))!.Bytes.ToArray());
         Assert.IsType<ChainWhole>(await journal.VerifyAsync(build.Id));
     }
 
     [Fact]
-    public async Task An_entry_without_a_photograph_has_none()
+    public async Task A_photograph_belongs_to_the_build_that_attached_it()
     {
         var (journal, build) = await StartAsync();
         await using var _ = journal;
-        await journal.AppendAsync(build.Id, Drafts.Note("no picture"));
+        var other = await journal.StartBuildAsync(Drafts.Build("002"));
+        await journal.AppendAsync(build.Id, Drafts.Photo(1, 2, 3));
+        await journal.AppendAsync(other.Id, Drafts.Note(Fingerprint.OfBytes([1, 2, 3])));
 
-        Assert.Null(await journal.ReadPhotoAsync(build.Id, 1));
-        Assert.Null(await journal.ReadPhotoAsync(build.Id, 2));
-        Assert.Null(await journal.ReadPhotoAsync(Guid.NewGuid(), 1));
+        Assert.Null(await journal.ReadPhotoAsync(other.Id, Fingerprint.OfBytes([1, 2, 3])));
+        Assert.Null(await journal.ReadPhotoAsync(build.Id, Fingerprint.OfBytes([3, 2, 1])));
+        Assert.Null(await journal.ReadPhotoAsync(Guid.NewGuid(), Fingerprint.OfBytes([1, 2, 3])));
     }
 
     [Fact]

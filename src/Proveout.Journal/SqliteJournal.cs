@@ -21,12 +21,14 @@ public sealed class SqliteJournal : IJournal
     /// <summary>Opens the journal at a path, and creates it and its folders where there is none.</summary>
     /// <param name="path">Path of the file.</param>
     /// <param name="clock">Gives the time that entries are recorded with.</param>
+    /// <param name="longestWait">How long a call waits for another process that is writing; whole seconds, at least one; 20 s when not given.</param>
     /// <param name="cancellation">Cancels before the file is touched.</param>
     /// <exception cref="JournalUnavailableException">The file cannot be created or written.</exception>
     /// <exception cref="JournalFormatException">The file is no journal, or one of a newer format.</exception>
-    public static async Task<SqliteJournal> OpenAsync(string path, TimeProvider clock, CancellationToken cancellation = default)
+    public static async Task<SqliteJournal> OpenAsync(
+        string path, TimeProvider clock, TimeSpan? longestWait = null, CancellationToken cancellation = default)
     {
-        var file = new SqliteFile(path);
+        var file = new SqliteFile(path, longestWait ?? TimeSpan.FromSeconds(20));
         await Task.Run(file.Prepare, cancellation).ConfigureAwait(false);
         return new SqliteJournal(file, clock);
     }

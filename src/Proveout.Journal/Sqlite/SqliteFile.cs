@@ -3,17 +3,18 @@ using Microsoft.Data.Sqlite;
 namespace Proveout.Journal.Sqlite;
 
 /// <summary>One journal file: its connections, its transactions and its format.</summary>
-internal sealed class SqliteFile(string path)
+/// <param name="path">Where it is.</param>
+/// <param name="longestWait">How long to wait for a lock that another process holds, whole seconds, at least one.</param>
+internal sealed class SqliteFile(string path, TimeSpan longestWait)
 {
     private const long ApplicationId = 0x5052564F;
     private const long Format = 1;
-    private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(20);
 
     private readonly string _connectionString = new SqliteConnectionStringBuilder
     {
         DataSource = path,
         ForeignKeys = true,
-        DefaultTimeout = (int)LongestWait.TotalSeconds,
+        DefaultTimeout = (int)longestWait.TotalSeconds,
     }.ToString();
 
     /// <summary>Creates the file and its folders where they are missing, and refuses files of another kind or of a newer format.</summary>
@@ -22,12 +23,11 @@ internal sealed class SqliteFile(string path)
         if (Path.GetDirectoryName(Path.GetFullPath(path)) is { Length: > 0 } folder)
             Directory.CreateDirectory(folder);
         using var connection = Connect();
-        if (IsReady(connection))
-            return true;
+        RefuseUnlessJournalOrEmpty(connection);
         Run(connection, "PRAGMA journal_mode = WAL");
-        // Another process may be creating the same file: look again once it is ours alone.
+        // Taking the lock shows at once whether the file may be written, and keeps out another process that creates it too.
         using var transaction = connection.BeginTransaction(deferred: false);
-        if (!IsReady(connection))
+        if (!RefuseUnlessJournalOrEmpty(connection))
             Run(connection, Sql.Schema);
         transaction.Commit();
         return true;
@@ -62,7 +62,7 @@ internal sealed class SqliteFile(string path)
         {
             connection.Open();
             // FULL: in WAL mode each commit is synced, so that what was acknowledged also survives a loss of power.
-            Run(connection, $"PRAGMA synchronous = FULL; PRAGMA busy_timeout = {LongestWait.TotalMilliseconds:F0}");
+            Run(connection, $"PRAGMA synchronous = FULL; PRAGMA busy_timeout = {longestWait.TotalMilliseconds:F0}");
             return connection;
         }
         catch
@@ -72,7 +72,8 @@ internal sealed class SqliteFile(string path)
         }
     }
 
-    private bool IsReady(SqliteConnection connection)
+    /// <returns>True when it is a journal, false when the file is empty.</returns>
+    private bool RefuseUnlessJournalOrEmpty(SqliteConnection connection)
     {
         var application = Number(connection, "PRAGMA application_id");
         var format = Number(connection, "PRAGMA user_version");

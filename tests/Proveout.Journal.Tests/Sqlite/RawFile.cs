@@ -20,7 +20,7 @@ internal static class RawFile
     }
 
     /// <summary>Takes away what forbids changes, as only someone who means to forge would.</summary>
-    public static void TakeGuardsOff(string path)
+    public static void TakeGuardsOff(string path, params string[] except)
     {
         using var connection = Open(path);
         var triggers = new List<string>();
@@ -28,8 +28,16 @@ internal static class RawFile
         using (var reader = list.ExecuteReader())
             while (reader.Read())
                 triggers.Add(reader.GetString(0));
-        foreach (var trigger in triggers)
+        foreach (var trigger in triggers.Except(except))
             Command(connection, $"DROP TRIGGER {trigger}", []).ExecuteNonQuery();
+    }
+
+    /// <summary>Holds the lock of writers until disposed.</summary>
+    public static IDisposable Hold(string path)
+    {
+        var connection = Open(path);
+        Command(connection, "BEGIN IMMEDIATE", []).ExecuteNonQuery();
+        return connection;
     }
 
     private static SqliteConnection Open(string path)

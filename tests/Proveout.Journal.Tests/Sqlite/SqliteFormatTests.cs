@@ -31,6 +31,17 @@ public sealed class SqliteFormatTests : IDisposable
         Assert.Equal(before, await File.ReadAllBytesAsync(_folder.Journal));
     }
 
+    [Fact]
+    public async Task A_journal_that_lost_its_write_ahead_mode_in_copying_gets_it_back()
+    {
+        await OpenAndCloseAsync(_folder.Journal);
+        RawFile.Execute(_folder.Journal, "PRAGMA journal_mode = DELETE");
+
+        await OpenAndCloseAsync(_folder.Journal);
+
+        Assert.Equal("wal", RawFile.Read<string>(_folder.Journal, "PRAGMA journal_mode"));
+    }
+
     [Theory]
     [InlineData("CREATE TABLE recipes (name TEXT)")]
     [InlineData("PRAGMA application_id = 77")]

@@ -49,6 +49,22 @@ public sealed class SqliteUnavailableTests : IDisposable
         Assert.Equal([nameof(JournalUnavailableException), Sentence(_folder.Journal)], await writer.ReadToEndAsync());
     }
 
+    [Fact]
+    public async Task A_journal_held_by_another_program_gives_a_sentence_and_records_nothing_until_it_is_let_go()
+    {
+        await using var journal = await SqliteJournal.OpenAsync(_folder.Journal, new SteppingClock(), TimeSpan.FromSeconds(1));
+        var build = await journal.StartBuildAsync(Drafts.Build());
+        var draft = Drafts.Note("patience");
+        using (RawFile.Hold(_folder.Journal))
+        {
+            var refusal = await Assert.ThrowsAsync<JournalUnavailableException>(() => journal.AppendAsync(build.Id, draft));
+
+            Assert.Contains($"{_folder.Journal} is held by another program. Nothing was recorded", refusal.Message, StringComparison.Ordinal);
+            Assert.Empty(await journal.ReadAsync(build.Id));
+        }
+        Assert.Equal(1, (await journal.AppendAsync(build.Id, draft)).Sequence);
+    }
+
     private static string Sentence(string path) =>
         $"The journal {path} cannot be opened for writing. Check that its folder exists, is a folder and may be written to by you, or choose another path.";
 

@@ -23,7 +23,9 @@ internal sealed class SqliteFile(string path, TimeSpan longestWait)
         if (Path.GetDirectoryName(Path.GetFullPath(path)) is { Length: > 0 } folder)
             Directory.CreateDirectory(folder);
         using var connection = Connect();
-        RefuseUnlessJournalOrEmpty(connection);
+        // Before anything is changed, and in one transaction: another process may be creating the file just now.
+        using (connection.BeginTransaction(deferred: true))
+            RefuseUnlessJournalOrEmpty(connection);
         Run(connection, "PRAGMA journal_mode = WAL");
         // Taking the lock shows at once whether the file may be written, and keeps out another process that creates it too.
         using var transaction = connection.BeginTransaction(deferred: false);

@@ -19,7 +19,19 @@ internal static class DraftRules
         RequireId(draft.Key);
         RequireText(draft.Person, "The name of the person");
         RequireStorable(draft.Instrument, "The name of the instrument");
-        switch (draft.Content)
+        RequireFinite(draft.Content);
+        if (!ContentText.Read(ContentText.Write(draft.Content)).Equals(draft.Content))
+            throw new DraftRefusedException("A text of the entry holds a character that cannot be stored. Type it anew.");
+        RequireContent(draft.Content);
+        if (draft.Content is PhotoAttached photo)
+            RequirePhoto(photo, draft.PhotoBytes.Span);
+        else if (!draft.PhotoBytes.IsEmpty)
+            throw new DraftRefusedException("The bytes of a photograph were handed over with an entry that attaches none.");
+    }
+
+    private static void RequireContent(EntryContent content)
+    {
+        switch (content)
         {
             case ReadingEntered entered:
                 RequireReading(entered.Reading);
@@ -30,14 +42,18 @@ internal static class DraftRules
             case PlanFixed plan:
                 RequireFingerprint(plan.PlanFingerprint, "The fingerprint of the plan");
                 break;
-            case PhotoAttached photo:
-                RequirePhoto(photo, draft.PhotoBytes.Span);
+            case CheckSkipped skipped:
+                RequireText(skipped.CheckId, "The check that was skipped");
+                RequireText(skipped.Reason, "The reason for skipping the check");
+                break;
+            case Deviation deviation:
+                RequireText(deviation.Note, "What differs");
+                break;
+            case SignedOff signed:
+                RequireText(signed.Person, "The name of the person who signs");
+                RequireText(signed.Statement, "The statement that is signed");
                 break;
         }
-        if (!ContentText.Read(ContentText.Write(draft.Content)).Equals(draft.Content))
-            throw new DraftRefusedException("A text of the entry holds a character that cannot be stored. Type it anew.");
-        if (draft.Content is not PhotoAttached && !draft.PhotoBytes.IsEmpty)
-            throw new DraftRefusedException("The bytes of a photograph were handed over with an entry that attaches none.");
     }
 
     private static void RequireId(Guid id)
@@ -70,9 +86,16 @@ internal static class DraftRules
 
     private static void RequireReading(Reading reading)
     {
-        if (string.IsNullOrWhiteSpace(reading.CheckId))
-            throw new DraftRefusedException("The reading belongs to no check. Say which check it was taken at.");
-        if (reading.ValueSi is { } value && !double.IsFinite(value))
+        RequireText(reading.CheckId, "The check that was read");
+        if (reading is { OverRange: true, ValueSi: not null })
+            throw new DraftRefusedException("The reading is over-range and yet has a value. Enter one or the other.");
+    }
+
+    // JSON has no way to write anything else.
+    private static void RequireFinite(EntryContent content)
+    {
+        var value = (content as ReadingEntered)?.Reading.ValueSi ?? (content as ReadingCorrected)?.Reading.ValueSi;
+        if (value is { } number && !double.IsFinite(number))
             throw new DraftRefusedException("The value of a reading is not a finite number. Enter over-range as over-range, without a value.");
     }
 

@@ -1,5 +1,3 @@
-using System.Text.Json;
-
 namespace Proveout.Journal.Chain;
 
 /// <summary>Recomputes a chain from what is stored and names the first place where it does not hold.</summary>
@@ -43,7 +41,7 @@ internal static class ChainCheck
 
     private static ChainBroken? PhotoBreak(StoredEntry entry, Func<string, byte[]?> photo)
     {
-        if (ReadContent(entry) is not PhotoAttached attached)
+        if (entry.Decode().Content is not PhotoAttached attached)
             return null;
         var sentence = photo(attached.Sha256) switch
         {
@@ -53,19 +51,6 @@ internal static class ChainCheck
             _ => null,
         };
         return sentence is null ? null : new ChainBroken(entry.Sequence, ChainPart.Photo, sentence);
-    }
-
-    private static EntryContent ReadContent(StoredEntry entry)
-    {
-        try
-        {
-            return ContentText.Read(entry.Content);
-        }
-        catch (JsonException cause)
-        {
-            throw new JournalDamagedException(
-                $"Entry {entry.Sequence} is as it was recorded, but its content is of no kind that this program knows. Use the newest Proveout.", cause);
-        }
     }
 
     private static ChainBroken? BreakAtEnd(StoredEnd reached, StoredEnd? end)

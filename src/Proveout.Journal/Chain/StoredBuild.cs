@@ -15,7 +15,20 @@ internal sealed record StoredBuild(
     public byte[] ComputeHash() =>
         CanonicalForm.Hash("proveout-build 1"u8, Id, Serial, MachineName, MachineFingerprint, Builder, Started);
 
-    public Build Decode() => new(
-        FieldText.ReadGuid(Id), FieldText.Read(Serial), FieldText.Read(MachineName), FieldText.Read(MachineFingerprint),
-        FieldText.Read(Builder), FieldText.ReadTime(Started));
+    /// <exception cref="JournalDamagedException">A field holds what no build can hold.</exception>
+    public Build Decode()
+    {
+        try
+        {
+            return new Build(
+                FieldText.ReadGuid(Id), FieldText.Read(Serial), FieldText.Read(MachineName), FieldText.Read(MachineFingerprint),
+                FieldText.Read(Builder), FieldText.ReadTime(Started));
+        }
+        catch (FormatException cause)
+        {
+            throw new JournalDamagedException(
+                $"The record of build {FieldText.Read(Id)} cannot be read: it is not as Proveout records builds. "
+                + "Go back to a copy of the journal that is whole.", cause);
+        }
+    }
 }

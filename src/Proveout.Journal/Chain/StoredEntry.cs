@@ -1,3 +1,5 @@
+using System.Text.Json;
+
 namespace Proveout.Journal.Chain;
 
 /// <summary>An entry as the store holds it: each field the exact UTF-8 bytes, so that no change hides behind decoding.</summary>
@@ -23,7 +25,20 @@ internal sealed record StoredEntry(
         && Instrument.AsSpan().SequenceEqual(FieldText.Write(draft.Instrument))
         && Content.AsSpan().SequenceEqual(ContentText.Write(draft.Content));
 
-    public Entry Decode() => new(
-        FieldText.ReadGuid(BuildId), checked((int)Sequence), FieldText.ReadGuid(Key), FieldText.ReadTime(Recorded),
-        FieldText.Read(Person), FieldText.Read(Instrument), ContentText.Read(Content), FieldText.Read(PreviousHash), FieldText.Read(Hash));
+    /// <exception cref="JournalDamagedException">A field holds what no entry can hold.</exception>
+    public Entry Decode()
+    {
+        try
+        {
+            return new Entry(
+                FieldText.ReadGuid(BuildId), checked((int)Sequence), FieldText.ReadGuid(Key), FieldText.ReadTime(Recorded), FieldText.Read(Person),
+                FieldText.Read(Instrument), ContentText.Read(Content), FieldText.Read(PreviousHash), FieldText.Read(Hash));
+        }
+        catch (Exception cause) when (cause is FormatException or JsonException or NotSupportedException or OverflowException)
+        {
+            throw new JournalDamagedException(
+                $"Entry {Sequence} of build {FieldText.Read(BuildId)} cannot be read: it is not as Proveout records entries. "
+                + "Verify the build, and go back to a copy of the journal that is whole.", cause);
+        }
+    }
 }

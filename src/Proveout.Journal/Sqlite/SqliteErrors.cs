@@ -21,11 +21,6 @@ internal static class SqliteErrors
         {
             throw Unwritable(path, cause);
         }
-        catch (Exception cause) when (cause is FormatException or System.Text.Json.JsonException or InvalidCastException or OverflowException)
-        {
-            throw new JournalDamagedException(
-                $"The journal {path} holds something that was not recorded by Proveout. Verify the build, and go back to a copy that is whole.", cause);
-        }
     }
 
     private static JournalException Of(string path, SqliteException cause) => cause.SqliteErrorCode switch

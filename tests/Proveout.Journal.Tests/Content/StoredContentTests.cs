@@ -57,7 +57,7 @@ public sealed class StoredContentTests
     {
         await using var journal = await SqliteJournal.OpenAsync(path, new SteppingClock());
         var build = await journal.StartBuildAsync(Drafts.Build($"{Guid.NewGuid()}"));
-        var draft = new EntryDraft(Guid.NewGuid(), $"P{text}", text, new Deviation(text, text));
+        var draft = new EntryDraft(Guid.NewGuid(), $"P{text}", text, new Deviation(text, $"D{text}"));
         try
         {
             await journal.AppendAsync(build.Id, draft);

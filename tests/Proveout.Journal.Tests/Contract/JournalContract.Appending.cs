@@ -143,6 +143,13 @@ public abstract partial class JournalContract
             note with { PhotoBytes = new byte[] { 1 } },
             note with { Content = new ReadingEntered(Drafts.Reading("1", double.NaN)) },
             note with { Content = new ReadingEntered(Drafts.Reading("1", 1) with { CheckId = "" }) },
+            note with { Content = new ReadingCorrected(1, Drafts.Reading("1", double.PositiveInfinity)) },
+            note with { Content = new ReadingEntered(Drafts.Reading("1", 1) with { OverRange = true }) },
+            note with { Content = new CheckSkipped("E1-element", " ") },
+            note with { Content = new CheckSkipped("", "no time") },
+            note with { Content = new Deviation("W7", "") },
+            note with { Content = new SignedOff("", "builder", "All dead tests were made.") },
+            note with { Content = new SignedOff("Ada Example", "builder", "") },
             note with { Content = new PlanFixed("dead tests", "ABC", []) },
         })
             await Assert.ThrowsAsync<DraftRefusedException>(() => journal.AppendAsync(build.Id, draft));

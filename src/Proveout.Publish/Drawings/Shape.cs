@@ -24,7 +24,7 @@ internal static class Shape
     /// <summary>A group that can be dimmed.</summary>
     public static XElement Group(bool dimmed, params IEnumerable<XElement> children)
     {
-        var group = dimmed ? Element("g", ("opacity", 0.5)) : Element("g");
+        var group = dimmed ? Element("g", ("opacity", 0.62)) : Element("g");
         group.Add(children);
         return group;
     }

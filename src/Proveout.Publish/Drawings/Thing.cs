@@ -20,8 +20,8 @@ internal sealed record Thing(
     /// <summary>True when a plug of it is pulled off.</summary>
     public bool Apart => Contacts.Any(contact => contact.Apart);
 
-    /// <summary>Names of the connectors drawn.</summary>
-    public string Connectors => string.Join(", ", Contacts.Select(contact => contact.Connector).Where(name => name.Length > 0).Distinct());
+    /// <summary>Names of the connectors touched.</summary>
+    public string Connectors => string.Join(", ", Touches.Select(touch => Contacts[touch.Contact].Connector).Where(name => name.Length > 0).Distinct());
 
     /// <summary>Designation and name in one.</summary>
     public string Label => Name.Length == 0 ? Designation : $"{Designation} {Name}";

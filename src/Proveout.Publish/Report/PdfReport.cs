@@ -5,7 +5,7 @@ namespace Proveout.Publish.Report;
 /// <summary>Writes a report as a PDF on A4 with its fonts inside.</summary>
 public static class PdfReport
 {
-    /// <summary>Writes the document and leaves the stream open.</summary>
+    /// <summary>Writes the document and leaves the stream open. Equal input gives equal bytes.</summary>
     public static void Write(ReportModel report, Stream destination)
     {
         ArgumentNullException.ThrowIfNull(report);
@@ -15,7 +15,9 @@ public static class PdfReport
         using (var sheet = new PdfSheet(document))
             new PdfSections(sheet, report).Write();
         PdfFrame.Draw(document, report);
-        document.Save(destination, closeStream: false);
+        using var file = new MemoryStream();
+        document.Save(file, closeStream: false);
+        destination.Write(PdfIdentity.FromContent(file.ToArray()));
     }
 
     private static void Describe(PdfDocument document, ReportModel report)

@@ -15,16 +15,26 @@ internal static class HtmlElements
     public static XElement Section(string id, string heading, params IEnumerable<XElement> content) =>
         new("section", new XAttribute("aria-labelledby", id), new XElement("h2", new XAttribute("id", id), heading), content);
 
-    /// <summary>A table in a box that scrolls by itself where the screen is narrow.</summary>
-    public static XElement Table(string caption, IEnumerable<string> headings, IEnumerable<XElement> rows)
+    /// <summary>A table. A narrow screen shows each row as a card, so roles are said outright and each cell carries its heading.</summary>
+    public static XElement Table(string caption, IReadOnlyList<string> headings, IEnumerable<IReadOnlyList<XElement>> rows)
     {
-        var head = headings.Select(heading => new XElement("th", new XAttribute("scope", "col"), heading));
-        var table = new XElement("table", Text("caption", caption), new XElement("thead", new XElement("tr", head)), new XElement("tbody", rows));
-        return new XElement(
-            "div",
-            new XAttribute("class", "scroll"), new XAttribute("role", "region"), new XAttribute("tabindex", "0"),
-            new XAttribute("aria-label", PlainText.Clean(caption)), table);
+        var head = headings.Select(heading => new XElement("th", Role("columnheader"), new XAttribute("scope", "col"), heading));
+        return new(
+            "table",
+            Role("table"),
+            Text("caption", caption),
+            new XElement("thead", Role("rowgroup"), new XElement("tr", Role("row"), head)),
+            new XElement("tbody", Role("rowgroup"), rows.Select(row => Row(row, headings))));
     }
+
+    private static XElement Row(IReadOnlyList<XElement> cells, IReadOnlyList<string> headings)
+    {
+        for (var index = 0; index < cells.Count; index++)
+            cells[index].Add(Role(cells[index].Name == "th" ? "rowheader" : "cell"), new XAttribute("data-heading", headings[index]));
+        return new("tr", Role("row"), cells);
+    }
+
+    private static XAttribute Role(string role) => new("role", role);
 
     /// <summary>A list.</summary>
     public static XElement List(IEnumerable<string> items) => new("ul", items.Select(item => Text("li", item)));

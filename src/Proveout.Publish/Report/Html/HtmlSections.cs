@@ -35,7 +35,7 @@ internal static class HtmlSections
     public static XElement Checks(ReportModel report) => Section(
         "checks",
         "Checks",
-        [Text("p", ReportWords.Tally(report)), .. ReportWords.BySetUp(report).Select(group => Table(group.SetUp, CheckHeadings, group.Rows.Select(Row)))]);
+        [Text("p", ReportWords.Tally(report)), .. ReportWords.BySetUp(report).Select(group => Classed("div", "of-checks", Table(group.SetUp, CheckHeadings, group.Rows.Select(Row))))]);
 
     /// <summary>Where the build differs.</summary>
     public static XElement Deviations(ReportModel report) => Section(
@@ -50,10 +50,10 @@ internal static class HtmlSections
         Table(
             "Mistakes simulated, by kind",
             ["Kind of mistake", "Simulated", "Surely caught", "Share"],
-            report.Coverage.Select(kind => new XElement(
-                "tr",
-                Header(kind.Kind),
-                Number(ReportWords.Of(kind.Faults)), Number(ReportWords.Of(kind.Caught)), Number(ReportWords.Share(kind.Caught, kind.Faults))))));
+            report.Coverage.Select(kind => new[]
+            {
+                Header(kind.Kind), Number(ReportWords.Of(kind.Faults)), Number(ReportWords.Of(kind.Caught)), Number(ReportWords.Share(kind.Caught, kind.Faults)),
+            })));
 
     /// <summary>What they would not.</summary>
     public static XElement NotCovered(ReportModel report) => Section(
@@ -64,8 +64,10 @@ internal static class HtmlSections
             : Table(
                 "Left to other evidence, worst first",
                 ["Mistake", "Count", "What it does", "What else would show it"],
-                report.NotCovered.Select(gap => new XElement(
-                    "tr", Header(gap.Sentence), Number(ReportWords.Of(gap.Count)), Text("td", gap.Severity), Text("td", gap.OtherEvidence)))));
+                report.NotCovered.Select(gap => new[]
+                {
+                    Header(gap.Sentence), Number(ReportWords.Of(gap.Count)), Text("td", gap.Severity), Text("td", gap.OtherEvidence),
+                })));
 
     /// <summary>Who stands for it.</summary>
     public static XElement SignOffs(ReportModel report) => Section(
@@ -79,18 +81,18 @@ internal static class HtmlSections
         Facts(("Entries in the journal", ReportWords.Of(report.EntryCount)), ("Hash of the last entry", report.LastHash)),
         Text("p", ReportModel.NotASafetyStatement));
 
-    private static XElement Row(ReportRow row)
+    private static XElement[] Row(ReportRow row)
     {
         var check = Header(row.Title);
         if (row.Points.Length > 0)
             check.Add(Classed("span", "points", PlainText.Clean(row.Points)));
-        var verdict = new XElement("td", VerdictShape.Of(row.Verdict));
         if (row.Note.Length > 0)
-            verdict.Add(Classed("span", "note", PlainText.Clean(row.Note)));
+            check.Add(Classed("span", "note", PlainText.Clean(row.Note)));
         var by = Text("td", ReportWords.OrDash(row.Person));
         if (row.When is { } when)
             by.Add(Classed("span", "note", ReportWords.Of(when)));
-        return new("tr", Number(ReportWords.Of(row.Number)), check, Text("td", row.Expectation), Text("td", ReportWords.OrDash(row.Reading)), verdict, by);
+        var verdict = new XElement("td", VerdictShape.Of(row.Verdict));
+        return [Number(ReportWords.Of(row.Number)), check, Text("td", row.Expectation), Text("td", ReportWords.OrDash(row.Reading)), verdict, by];
     }
 
     private static XElement Header(string text) => new("th", new XAttribute("scope", "row"), new XText(PlainText.Clean(text)));

@@ -4,8 +4,9 @@ namespace Proveout.Publish.Report;
 internal sealed record PdfCell(IReadOnlyList<PdfRun> Paragraphs, ReportVerdict? Verdict = null)
 {
     /// <summary>A cell with one paragraph.</summary>
-    public static PdfCell Of(string text, PdfStyle? style = null) => new([new PdfRun(text, style ?? PdfStyle.Cell)]);
+    public static PdfCell Of(string text) => Of(text, PdfStyle.Cell);
 
-    /// <summary>A cell with a paragraph and a note below it; an empty note takes no room.</summary>
-    public static PdfCell Of(string text, PdfStyle style, string note) => new([new PdfRun(text, style), new PdfRun(note, PdfStyle.Note)]);
+    /// <summary>A cell with a paragraph and notes below it; an empty note takes no room.</summary>
+    public static PdfCell Of(string text, PdfStyle style, params IEnumerable<string> notes) =>
+        new([new PdfRun(text, style), .. notes.Select(note => new PdfRun(note, PdfStyle.Note))]);
 }

@@ -6,7 +6,7 @@ namespace Proveout.Publish.Report;
 internal sealed class PdfSections(PdfSheet sheet, ReportModel report)
 {
     private static readonly PdfColumn[] CheckColumns =
-        [new("No.", 28), new("Check", 168), new("Expected", 92), new("Reading", 70), new("Verdict", 75), new("By", 72)];
+        [new("No.", 28), new("Check", 160), new("Expected", 84), new("Reading", 68), new("Verdict", 77), new("By", 88)];
 
     private static readonly PdfColumn[] CoverageColumns =
         [new("Kind of mistake", 295), new("Simulated", 70), new("Surely caught", 75), new("Share", 65)];
@@ -84,10 +84,10 @@ internal sealed class PdfSections(PdfSheet sheet, ReportModel report)
     private static PdfCell[] CheckRow(ReportRow row) =>
     [
         PdfCell.Of(ReportWords.Of(row.Number)),
-        PdfCell.Of(row.Title, PdfStyle.CellStrong, row.Points),
+        PdfCell.Of(row.Title, PdfStyle.CellStrong, row.Points, row.Note),
         PdfCell.Of(row.Expectation),
         PdfCell.Of(ReportWords.OrDash(row.Reading)),
-        PdfCell.Of(ReportWords.Of(row.Verdict), PdfStyle.CellStrong, row.Note) with { Verdict = row.Verdict },
+        PdfCell.Of(ReportWords.Of(row.Verdict), PdfStyle.CellStrong) with { Verdict = row.Verdict },
         PdfCell.Of(ReportWords.OrDash(row.Person), PdfStyle.Cell, row.When is { } when ? ReportWords.Of(when) : ""),
     ];
 

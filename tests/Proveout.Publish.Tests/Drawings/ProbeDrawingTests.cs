@@ -3,7 +3,6 @@ using FsCheck;
 using FsCheck.Fluent;
 using Proveout.Engine.Faults;
 using Proveout.Engine.Machine;
-using Proveout.Publish.Drawings;
 
 namespace Proveout.Publish.Tests.Drawings;
 
@@ -26,7 +25,7 @@ public class ProbeDrawingTests
 
     [Fact]
     public void The_drawing_looks_as_it_did() =>
-        Snapshot.Match("plug-of-the-heater.svg", ProbeDrawing.Svg(Machine, SampleDesign.MakeCheck(new("A1", "HE0+", "plug"), new("K1", "3", ""))));
+        Snapshot.Match("plug-of-the-heater.svg", SvgReading.Of(Machine, new CheckPoint("A1", "HE0+", "plug"), new CheckPoint("K1", "3", "")).Root);
 
     [Theory]
     [MemberData(nameof(Pairs))]

@@ -1,6 +1,4 @@
-using Proveout.Publish.Report;
 using UglyToad.PdfPig.Content;
-using UglyToad.PdfPig.Core;
 using UglyToad.PdfPig.Tokens;
 
 namespace Proveout.Publish.Tests.Report;

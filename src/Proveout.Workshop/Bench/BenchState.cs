@@ -19,6 +19,9 @@ public sealed record BenchState(
     long LastSequence,
     string LastHash)
 {
+    /// <summary>Signatures so far, oldest first.</summary>
+    public IReadOnlyList<SignOff> SignOffs { get; init; } = [];
+
     /// <summary>The step of a check, or null.</summary>
     public BenchStep? FindStep(string checkId) => Steps.FirstOrDefault(step => step.Check.Id == checkId);
 }

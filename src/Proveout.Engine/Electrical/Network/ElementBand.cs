@@ -1,0 +1,38 @@
+using Proveout.Engine.Machine;
+
+namespace Proveout.Engine.Electrical;
+
+/// <summary>What a dead primitive is to a meter: a band of resistance, or nothing at all.</summary>
+internal static class ElementBand
+{
+    /// <summary>Highest test current that a hand-held meter drives on its resistance ranges, in amperes; common practice.</summary>
+    public const double TestCurrentAmperes = 1e-3;
+
+    /// <summary>Highest voltage that it puts across open leads, in volts; common practice.</summary>
+    public const double OpenCircuitVolts = 3.3;
+
+    /// <summary>The band in ohms; null when the primitive carries no steady current while dead.</summary>
+    /// <remarks>
+    /// A junction is bounded by its chord: whatever it carries, up to the meter's test current, it drops at least its lowest forward
+    /// voltage, so voltage over current is never below their ratio; and it may block. Replacing a one-port by its chord resistance leaves
+    /// every voltage and current as it was (substitution theorem), so a reading with junctions lies between the readings at the chords' limits.
+    /// </remarks>
+    public static (double Low, double Nominal, double High)? Of(CircuitElement element, Part part)
+    {
+        var given = part.Values.FirstOrDefault(value => value.Element == element.Name)?.Value;
+        return element switch
+        {
+            Resistor resistor => Limits(given ?? resistor.Value),
+            Fuse fuse => Limits(given ?? fuse.Value),
+            Contact contact => Limits(given ?? contact.Value),
+            Unpredictable unpredictable => Limits(given ?? unpredictable.Value),
+            Insulation insulation => (insulation.AtLeast.Ohms, double.PositiveInfinity, double.PositiveInfinity),
+            Diode diode when diode.ForwardLow.Volts < OpenCircuitVolts =>
+                (diode.ForwardLow.Volts / TestCurrentAmperes, double.PositiveInfinity, double.PositiveInfinity),
+            _ => null,
+        };
+    }
+
+    private static (double Low, double Nominal, double High) Limits(ResistanceBand band) =>
+        (band.Low.Ohms, band.Nominal.Ohms, band.High?.Ohms ?? double.PositiveInfinity);
+}

@@ -1,0 +1,43 @@
+using Proveout.Engine.Machine;
+
+namespace Proveout.Engine.Electrical;
+
+/// <summary>The wiring network in one state of the machine: two networks of resistors, one with every resistance at its low limit, one at its high.</summary>
+/// <remarks>
+/// The resistance between two nodes of a resistive network rises with every resistance in it (Rayleigh's monotonicity law; Doyle and Snell,
+/// Random Walks and Electric Networks, 1.4), so these two hold the exact limits of every reading.
+/// </remarks>
+internal sealed class StateNetwork
+{
+    private readonly WiringNetwork _wiring;
+
+    public StateNetwork(WiringNetwork wiring, MachineState state)
+    {
+        _wiring = wiring;
+        State = state;
+        Low = new LimitNetwork(wiring, element => Conducts(element) ? 1 / element.LowOhms : 0);
+        High = new LimitNetwork(wiring, element => Conducts(element) ? 1 / element.HighOhms : 0);
+    }
+
+    public MachineState State { get; }
+
+    /// <summary>Every resistance at its low limit; junctions at their chord.</summary>
+    public LimitNetwork Low { get; }
+
+    /// <summary>Every resistance at its high limit; junctions open.</summary>
+    public LimitNetwork High { get; }
+
+    /// <summary>True when the element carries current in this state.</summary>
+    public bool Conducts(NetworkElement element) => element switch
+    {
+        { Kind: ElementKind.Mating } => !State.PlugsApart,
+        { Part: Contact contact } => contact.ClosedAt.Contains(PositionOf(element.Subject, contact.Control), StringComparer.Ordinal),
+        _ => true,
+    };
+
+    /// <summary>Limits of the resistance between two nodes in ohms; infinite when over range.</summary>
+    public (double LowOhms, double HighOhms) Resistance(int a, int b) => (Low.Network.Resistance(a, b), High.Network.Resistance(a, b));
+
+    private string PositionOf(string part, string control) =>
+        State.PositionOf(part, control) ?? _wiring.Design.FindPart(part)!.Type.Controls.First(candidate => candidate.Name == control).Rest;
+}

@@ -1,0 +1,102 @@
+namespace Proveout.Engine.Numerics;
+
+/// <summary>The factored nodal conductance matrix of a network of resistors, every island of it tied to a common ground.</summary>
+/// <remarks>L D Lᵀ in double-double on a minimum-degree order; George and Liu, Computer Solution of Large Sparse Positive Definite Systems (1981).</remarks>
+internal sealed class LaplacianFactor
+{
+    private readonly int[] _order;
+    private readonly int[][] _later;
+    private readonly DoubleDouble[][] _multipliers;
+    private readonly DoubleDouble[] _pivots;
+    private readonly int[] _position;
+
+    /// <summary>Factors a network.</summary>
+    /// <param name="nodeCount">Number of nodes.</param>
+    /// <param name="edges">Edges with their conductance in siemens, above zero.</param>
+    /// <param name="groundConductance">Conductance from each node to ground in siemens; above zero at one node of every island, else zero.</param>
+    public LaplacianFactor(int nodeCount, IReadOnlyList<Edge> edges, double[] groundConductance)
+    {
+        (_order, _later) = EliminationOrder.MinimumDegree(nodeCount, edges.Select(edge => (edge.A, edge.B)));
+        _position = new int[nodeCount];
+        for (var position = 0; position < nodeCount; position++)
+            _position[_order[position]] = position;
+        _pivots = new DoubleDouble[nodeCount];
+        _multipliers = new DoubleDouble[nodeCount][];
+        Assemble(edges, groundConductance);
+        Eliminate();
+    }
+
+    /// <summary>Potentials of all nodes, in volts, for one ampere fed into a node and taken from ground.</summary>
+    public DoubleDouble[] Column(int source)
+    {
+        var potential = new DoubleDouble[_order.Length];
+        potential[source] = 1;
+        for (var position = _position[source]; position < _order.Length; position++)
+        {
+            var node = _order[position];
+            var value = potential[node];
+            if (value.High == 0)
+                continue;
+            var later = _later[node];
+            var multipliers = _multipliers[node];
+            for (var index = 0; index < later.Length; index++)
+                potential[later[index]] += multipliers[index] * value;
+        }
+
+        for (var position = _order.Length - 1; position >= 0; position--)
+        {
+            var node = _order[position];
+            var value = potential[node].High == 0 ? DoubleDouble.Zero : potential[node] / _pivots[node];
+            var later = _later[node];
+            var multipliers = _multipliers[node];
+            for (var index = 0; index < later.Length; index++)
+                value += multipliers[index] * potential[later[index]];
+            potential[node] = value;
+        }
+
+        return potential;
+    }
+
+    // The multipliers hold minus the off-diagonal entries first, that is conductances; both stay positive throughout the elimination.
+    private void Assemble(IReadOnlyList<Edge> edges, double[] groundConductance)
+    {
+        for (var node = 0; node < _order.Length; node++)
+        {
+            _multipliers[node] = new DoubleDouble[_later[node].Length];
+            _pivots[node] = groundConductance[node];
+        }
+
+        foreach (var edge in edges)
+        {
+            _pivots[edge.A] += edge.Conductance;
+            _pivots[edge.B] += edge.Conductance;
+            Add(edge.A, edge.B, edge.Conductance);
+        }
+    }
+
+    private void Eliminate()
+    {
+        foreach (var node in _order)
+        {
+            var later = _later[node];
+            var multipliers = _multipliers[node];
+            var pivot = _pivots[node];
+            for (var one = 0; one < later.Length; one++)
+            {
+                var share = multipliers[one] / pivot;
+                _pivots[later[one]] -= share * multipliers[one];
+                for (var two = one + 1; two < later.Length; two++)
+                    Add(later[one], later[two], share * multipliers[two]);
+            }
+
+            for (var index = 0; index < later.Length; index++)
+                multipliers[index] /= pivot;
+        }
+    }
+
+    private void Add(int a, int b, DoubleDouble conductance)
+    {
+        var (earlier, later) = _position[a] < _position[b] ? (a, b) : (b, a);
+        _multipliers[earlier][Array.IndexOf(_later[earlier], later)] += conductance;
+    }
+}

@@ -1,0 +1,105 @@
+namespace Proveout.Engine.Numerics;
+
+/// <summary>A network of resistors between numbered nodes, factored once, that answers what stands between any two nodes.</summary>
+/// <remarks>
+/// Every island is tied to a common ground at one node through one siemens (its anchor). A current that leaves an island by the node where
+/// it should leaves nothing for the anchor, so the anchor changes no reading; it only makes the matrix regular. Columns are solved when
+/// first asked for and kept. Safe for use from several threads.
+/// </remarks>
+internal sealed class ResistorNetwork
+{
+    internal const double AnchorConductance = 1;
+
+    private readonly Edge[] _edges;
+    private readonly Islands _islands;
+    private readonly int[] _indexInIsland;
+    private readonly int[][] _edgesAt;
+    private readonly Lazy<LaplacianFactor>[] _factors;
+    private readonly DoubleDouble[]?[] _columns;
+
+    /// <summary>Makes a network.</summary>
+    /// <param name="nodeCount">Number of nodes.</param>
+    /// <param name="edges">Its resistors, each with a conductance above zero.</param>
+    public ResistorNetwork(int nodeCount, Edge[] edges)
+    {
+        NodeCount = nodeCount;
+        _edges = edges;
+        _islands = new Islands(nodeCount, edges.Select(edge => (edge.A, edge.B)));
+        _indexInIsland = new int[nodeCount];
+        for (var island = 0; island < _islands.Count; island++)
+            for (var index = 0; index < _islands.Members(island).Length; index++)
+                _indexInIsland[_islands.Members(island)[index]] = index;
+        _edgesAt = EdgesAt(nodeCount, edges);
+        _factors = [.. Enumerable.Range(0, _islands.Count).Select(island => new Lazy<LaplacianFactor>(() => Factor(island)))];
+        _columns = new DoubleDouble[]?[nodeCount];
+    }
+
+    /// <summary>Number of nodes.</summary>
+    public int NodeCount { get; }
+
+    /// <summary>Which nodes hang together.</summary>
+    public Islands Islands => _islands;
+
+    /// <summary>The resistor with an index.</summary>
+    public Edge EdgeOf(int index) => _edges[index];
+
+    /// <summary>Indices of the resistors that end at a node.</summary>
+    public int[] EdgesAtNode(int node) => _edgesAt[node];
+
+    /// <summary>The node where an island is tied to ground.</summary>
+    public int AnchorOf(int island) => _islands.Members(island)[0];
+
+    /// <summary>Place of a node among the members of its island.</summary>
+    public int IndexInIsland(int node) => _indexInIsland[node];
+
+    /// <summary>Resistance between two nodes in ohms; infinite when they do not hang together.</summary>
+    public double Resistance(int a, int b) =>
+        _islands.Of(a) == _islands.Of(b) ? Math.Max(0, AnchoredResistance(a, b)) : double.PositiveInfinity;
+
+    /// <summary>Resistance between two nodes in ohms by way of the anchors too: finite for any two nodes, equal to the true one within an island.</summary>
+    public double AnchoredResistance(int a, int b)
+    {
+        var sum = Column(a)[_indexInIsland[a]] + Column(b)[_indexInIsland[b]];
+        var mutual = Transfer(a, b);
+        return (double)(sum - mutual - mutual);
+    }
+
+    /// <summary>Potential of node <paramref name="b"/> for one ampere fed into node <paramref name="a"/> and taken from ground.</summary>
+    public DoubleDouble Transfer(int a, int b) =>
+        _islands.Of(a) == _islands.Of(b) ? Column(a)[_indexInIsland[b]] : DoubleDouble.Zero;
+
+    /// <summary>Potentials of the nodes of an island, in the order of its members, for one ampere fed into one of them.</summary>
+    public DoubleDouble[] Column(int node)
+    {
+        if (_columns[node] is { } ready)
+            return ready;
+        var solved = _factors[_islands.Of(node)].Value.Column(_indexInIsland[node]);
+        return Interlocked.CompareExchange(ref _columns[node], solved, null) ?? solved;
+    }
+
+    private LaplacianFactor Factor(int island)
+    {
+        var members = _islands.Members(island);
+        var local = members
+            .SelectMany(node => _edgesAt[node].Where(index => _edges[index].A == node))
+            .Select(index => new Edge(_indexInIsland[_edges[index].A], _indexInIsland[_edges[index].B], _edges[index].Conductance))
+            .ToArray();
+        var ground = new double[members.Length];
+        ground[0] = AnchorConductance;
+        return new LaplacianFactor(members.Length, local, ground);
+    }
+
+    private static int[][] EdgesAt(int nodeCount, Edge[] edges)
+    {
+        var lists = new List<int>[nodeCount];
+        for (var node = 0; node < nodeCount; node++)
+            lists[node] = [];
+        for (var index = 0; index < edges.Length; index++)
+        {
+            lists[edges[index].A].Add(index);
+            lists[edges[index].B].Add(index);
+        }
+
+        return [.. lists.Select(list => list.ToArray())];
+    }
+}

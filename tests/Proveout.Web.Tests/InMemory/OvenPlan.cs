@@ -24,12 +24,12 @@ internal static class OvenPlan
 
     public static readonly IReadOnlyList<Check> Checks =
     [
-        Make("bond-panel", Isolated, "Inlet earth to rear panel", ("X1", "PE"), ("F1", "stud"), "ohm", 0, 0.5, "The bonding wire is short and thick."),
-        Make("line-to-relay", Isolated, "Inlet line to relay", ("X1", "L-OUT"), ("K1", "1"), "ohm", 0, 1, "One wire and a closed switch lie between."),
-        Make("line-to-neutral", Isolated, "Inlet line to neutral", ("X1", "L-OUT"), ("X1", "N-OUT"), "ohm", ReadingInterval.OverRange, ReadingInterval.OverRange, "The relay is open, so nothing joins the two."),
-        Make("heater", Isolated, "Plate heater", ("E1", "1"), ("E1", "2"), "ohm", 98.2, 113.5, "The element has 105.8 ohm within 7 %."),
-        Make("coil", Apart, "Relay control input", ("K1", "3"), ("K1", "4"), "ohm", 900, 1100, "Its input resistor has 1 kohm."),
-        Make("sensor", Apart, "Temperature sensor", ("B1", "1"), ("B1", "2"), "ohm", 90e3, 115e3, "It has 100 kohm at 25 °C."),
+        Make("bond-panel", Isolated, "Inlet earth to rear panel", ("X1", "PE"), ("F1", "stud"), "Ω", 0, 0.5, "The bonding wire is short and thick."),
+        Make("line-to-relay", Isolated, "Inlet line to relay", ("X1", "L-OUT"), ("K1", "1"), "Ω", 0, 1, "One wire and a closed switch lie between."),
+        Make("line-to-neutral", Isolated, "Inlet line to neutral", ("X1", "L-OUT"), ("X1", "N-OUT"), "Ω", ReadingInterval.OverRange, ReadingInterval.OverRange, "The relay is open, so nothing joins the two."),
+        Make("heater", Isolated, "Plate heater", ("E1", "1"), ("E1", "2"), "Ω", 98.2, 113.5, "The element has 105.8 ohm within 7 %."),
+        Make("coil", Apart, "Relay control input", ("K1", "3"), ("K1", "4"), "Ω", 900, 1100, "Its input resistor has 1 kohm."),
+        Make("sensor", Apart, "Temperature sensor", ("B1", "1"), ("B1", "2"), "Ω", 90e3, 115e3, "It has 100 kohm at 25 °C."),
     ];
 
     public static PlanView View() => new(

@@ -28,6 +28,8 @@ internal static class LiveEndpoints
         IBench bench, string buildId, long seen, CancellationToken stopping, [EnumeratorCancellation] CancellationToken gone)
     {
         using var either = CancellationTokenSource.CreateLinkedTokenSource(stopping, gone);
+        // Sent at once, so that the browser knows that it is connected and a proxy in between does not hold the answer back.
+        yield return new SseItem<long>(seen, "watching");
         await using var watch = bench.WatchAsync(buildId, seen, either.Token).GetAsyncEnumerator(either.Token);
         while (await GrewAsync(watch))
             yield return new SseItem<long>(watch.Current, "entered") { EventId = $"{watch.Current}" };

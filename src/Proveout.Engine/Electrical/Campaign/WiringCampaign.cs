@@ -1,0 +1,66 @@
+using Proveout.Engine.Faults;
+using Proveout.Engine.Machine;
+
+namespace Proveout.Engine.Electrical;
+
+/// <summary>Simulates every wiring fault of a machine at every candidate check.</summary>
+public sealed class WiringCampaign
+{
+    private readonly IReadOnlyList<ElectricalSetUp> _setUps;
+    private readonly StateNetwork[] _states;
+    private readonly CandidateCheck[] _candidates;
+
+    /// <summary>Prepares the campaign: network, set-ups, candidate checks with their expectations, faults.</summary>
+    /// <param name="design">The machine; every reference in it resolves.</param>
+    public WiringCampaign(MachineDesign design)
+    {
+        Context = new WiringContext(WiringNetworkBuilder.Build(design));
+        _setUps = DeadSetUps.Of(design);
+        _states = [.. _setUps.AsParallel().AsOrdered().Select(setUp => new StateNetwork(Context.Wiring, setUp.State))];
+        _candidates = [.. CandidateChecks.Of(Context, _setUps, _states)];
+        Faults = [.. WiringFaultRules.All.SelectMany(rule => rule.Generate(Context))];
+    }
+
+    /// <summary>The machine's wiring.</summary>
+    public WiringContext Context { get; }
+
+    /// <summary>Every fault that is simulated.</summary>
+    public IReadOnlyList<WiringFault> Faults { get; }
+
+    /// <summary>Number of candidate checks.</summary>
+    public int CandidateCount => _candidates.Length;
+
+    /// <summary>Simulates every fault at every check, both limits, on all processors.</summary>
+    public FaultDictionary Run(CancellationToken cancellation = default)
+    {
+        var tables = PortTables();
+        var responses = new FaultResponse[Faults.Count];
+        Parallel.For(0, Faults.Count, new ParallelOptions { CancellationToken = cancellation }, fault =>
+        {
+            List<int> checks = [];
+            List<ReadingInterval> intervals = [];
+            foreach (var table in tables)
+                table.AddResponses(Faults[fault], Context.Wiring, checks, intervals);
+            responses[fault] = new FaultResponse([.. checks], [.. intervals]);
+        });
+        return new FaultDictionary(
+            [.. _setUps.Select(setUp => setUp.Text)],
+            [.. _candidates.Select(candidate => candidate.Check)],
+            [.. Faults.Select(fault => fault.Fault)],
+            responses);
+    }
+
+    private PortTable[] PortTables()
+    {
+        var first = 0;
+        var tables = new List<PortTable>();
+        for (var setUp = 0; setUp < _setUps.Count; setUp++)
+        {
+            var ofSetUp = _candidates.Where(candidate => candidate.SetUp == setUp).ToArray();
+            tables.Add(new PortTable(_states[setUp], ofSetUp, first));
+            first += ofSetUp.Length;
+        }
+
+        return [.. tables];
+    }
+}

@@ -1,0 +1,181 @@
+using Proveout.Engine.Machine;
+
+namespace Proveout.Engine.Electrical;
+
+/// <summary>Chooses the pairs of places worth measuring in one state of the machine.</summary>
+/// <remarks>
+/// Within a net: every pair of a small net; of a large one, each conductor from end to end and every place from two hubs. Between nets: where
+/// an element or a neighbouring terminal relates them, and every net against the protective, zero-volt and supply nets.
+/// </remarks>
+internal sealed class ProbePairs
+{
+    private const int SmallNet = 7;
+
+    private readonly WiringNetwork _wiring;
+    private readonly Func<NetworkElement, bool> _conducts;
+    private readonly MetalNets _nets;
+    private readonly ILookup<int, int> _placesOfNet;
+    private readonly HashSet<(int A, int B)> _pairs = [];
+
+    public ProbePairs(WiringNetwork wiring, Func<NetworkElement, bool> conducts, IReadOnlyList<int> places)
+    {
+        _wiring = wiring;
+        _conducts = conducts;
+        _nets = new MetalNets(wiring, conducts);
+        _placesOfNet = places.ToLookup(_nets.Of);
+    }
+
+    /// <summary>All pairs for a state at rest.</summary>
+    public IReadOnlyCollection<(int A, int B)> All()
+    {
+        foreach (var places in _placesOfNet)
+            WithinNet([.. places]);
+        AcrossElements(_ => true);
+        AcrossNeighbours();
+        AgainstMainNets();
+        return _pairs;
+    }
+
+    /// <summary>Only the pairs that a control decides.</summary>
+    public IReadOnlyCollection<(int A, int B)> AcrossContactsOf(OperatedControl operated)
+    {
+        foreach (var element in _wiring.Elements)
+            if (element.Part is Contact contact && element.Subject == operated.Part && contact.Control == operated.Control)
+                foreach (var one in EndsOf(element.A))
+                    foreach (var two in EndsOf(element.B))
+                        Add(one, two);
+        return _pairs;
+    }
+
+    private void WithinNet(int[] places)
+    {
+        if (places.Length <= SmallNet)
+        {
+            for (var one = 0; one < places.Length; one++)
+                for (var two = one + 1; two < places.Length; two++)
+                    Add(places[one], places[two]);
+            return;
+        }
+
+        var hub = places.MaxBy(place => _wiring.Elements.Count(element => element.A == place || element.B == place));
+        foreach (var place in places)
+        {
+            Add(hub, place);
+            Add(Farthest(hub), place);
+        }
+
+        foreach (var conductor in _wiring.Design.Conductors)
+            Add(_wiring.LandingNode(conductor.From), _wiring.LandingNode(conductor.To));
+    }
+
+    private void AcrossElements(Func<NetworkElement, bool> chosen)
+    {
+        foreach (var element in _wiring.Elements.Where(element => !element.IsMetal && _conducts(element) && chosen(element)))
+            foreach (var (one, two) in PlacedEnds(element))
+            {
+                Add(one, two);
+                Add(Farthest(one), Farthest(two));
+            }
+    }
+
+    // An element often ends inside its part; then the places are those beyond the neighbouring elements.
+    private IEnumerable<(int A, int B)> PlacedEnds(NetworkElement element) =>
+        from one in PlacesBehind(element.A, element)
+        from two in PlacesBehind(element.B, element)
+        select (one, two);
+
+    private IEnumerable<int> PlacesBehind(int node, NetworkElement from)
+    {
+        var own = _placesOfNet[_nets.Of(node)];
+        if (own.Any())
+            return [Nearest(node, own)];
+        return _wiring.Elements
+            .Where(element => element != from && element.Subject == from.Subject && _conducts(element) && (element.A == node || element.B == node))
+            .Select(element => _nets.Of(element.A == node ? element.B : element.A))
+            .Distinct()
+            .SelectMany(net => _placesOfNet[net].Take(1));
+    }
+
+    private void AcrossNeighbours()
+    {
+        foreach (var (a, b) in TerminalNeighbours.Pairs(_wiring.Design))
+            foreach (var (one, two) in new[] { (_wiring.LandingNode(a), _wiring.LandingNode(b)), (_wiring.TerminalNode(a), _wiring.TerminalNode(b)) })
+                if (_nets.Of(one) != _nets.Of(two) && _placesOfNet.Contains(_nets.Of(one)) && _placesOfNet.Contains(_nets.Of(two)))
+                    Add(Farthest(_placesOfNet[_nets.Of(one)].First()), Farthest(_placesOfNet[_nets.Of(two)].First()));
+    }
+
+    private void AgainstMainNets()
+    {
+        var mains = _wiring.Nodes
+            .Where(node => node.Kind == NodeKind.Terminal && IsMain(node))
+            .Select(node => _nets.Of(node.Index))
+            .Distinct()
+            .Where(_placesOfNet.Contains)
+            .OrderByDescending(net => _nets.Members(net).Length)
+            .Take(6)
+            .ToArray();
+        foreach (var main in mains)
+            foreach (var net in _placesOfNet)
+                if (net.Key != main && net.Count() > 1)
+                    Add(Farthest(_placesOfNet[main].First()), Farthest(net.First()));
+    }
+
+    private bool IsMain(NetworkNode node) =>
+        _wiring.Design.FindTerminal(new TerminalReference(node.Subject, node.Place))?.Role
+            is TerminalRole.Line or TerminalRole.Neutral or TerminalRole.ProtectiveEarth or TerminalRole.Positive or TerminalRole.ZeroVolt;
+
+    private IEnumerable<int> EndsOf(int node)
+    {
+        var places = _placesOfNet[_nets.Of(node)];
+        if (!places.Any())
+            return [];
+        var near = Nearest(node, places);
+        return new[] { near, Farthest(near) }.Distinct();
+    }
+
+    private static int Nearest(int node, IEnumerable<int> places) => places.Contains(node) ? node : places.First();
+
+    private int Farthest(int place)
+    {
+        var net = _nets.Of(place);
+        var reached = new HashSet<int> { place };
+        var queue = new Queue<int>([place]);
+        var last = place;
+        var places = _placesOfNet[net].ToHashSet();
+        while (queue.TryDequeue(out var node))
+        {
+            if (places.Contains(node))
+                last = node;
+            foreach (var next in MetalNeighbours(node))
+                if (reached.Add(next))
+                    queue.Enqueue(next);
+        }
+
+        return last;
+    }
+
+    private Dictionary<int, List<int>>? _metal;
+
+    private List<int> MetalNeighbours(int node)
+    {
+        if (_metal is null)
+        {
+            _metal = [];
+            foreach (var element in _wiring.Elements.Where(element => element.IsMetal && _conducts(element)))
+            {
+                (_metal.TryGetValue(element.A, out var ofA) ? ofA : _metal[element.A] = []).Add(element.B);
+                (_metal.TryGetValue(element.B, out var ofB) ? ofB : _metal[element.B] = []).Add(element.A);
+            }
+        }
+
+        return _metal.GetValueOrDefault(node) ?? [];
+    }
+
+    private void Add(int a, int b)
+    {
+        if (a == b || !_placesOfNet[_nets.Of(a)].Contains(a) || !_placesOfNet[_nets.Of(b)].Contains(b))
+            return;
+        if (!_pairs.Contains((b, a)))
+            _pairs.Add((a, b));
+    }
+}

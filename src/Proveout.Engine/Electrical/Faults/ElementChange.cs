@@ -1,0 +1,28 @@
+namespace Proveout.Engine.Electrical;
+
+/// <summary>What a fault does to the wiring network. A closed family: match on the kind.</summary>
+public abstract record ElementChange;
+
+/// <summary>An element is not there.</summary>
+/// <param name="Element">Number of the element.</param>
+public sealed record Cut(int Element) : ElementChange;
+
+/// <summary>Two nodes are joined that should not be.</summary>
+/// <param name="A">First node.</param>
+/// <param name="B">Second node.</param>
+/// <param name="LowOhms">Lowest resistance of the new contact, above zero.</param>
+/// <param name="HighOhms">Highest resistance of the new contact.</param>
+/// <param name="ByPlug">True when it is a plug in a wrong socket, and so only there while plugs are mated.</param>
+public sealed record Join(int A, int B, double LowOhms, double HighOhms, bool ByPlug = false) : ElementChange;
+
+/// <summary>Resistance is added in series with an element.</summary>
+/// <param name="Element">Number of the element.</param>
+/// <param name="LowOhms">Least that is added.</param>
+/// <param name="HighOhms">Most that is added.</param>
+public sealed record AddInSeries(int Element, double LowOhms, double HighOhms) : ElementChange;
+
+/// <summary>An element has another value.</summary>
+/// <param name="Element">Number of the element.</param>
+/// <param name="LowOhms">Its lowest resistance, above zero.</param>
+/// <param name="HighOhms">Its highest resistance; infinite when it may be open.</param>
+public sealed record Replace(int Element, double LowOhms, double HighOhms) : ElementChange;

@@ -1,0 +1,14 @@
+namespace Proveout.Engine.Electrical;
+
+/// <summary>Generates every fault of one kind that a machine's wiring can have.</summary>
+public interface IWiringFaultRule
+{
+    /// <summary>The kind, lower case with hyphens.</summary>
+    string Kind { get; }
+
+    /// <summary>The kind in plain words, plural.</summary>
+    string Words { get; }
+
+    /// <summary>Generates the faults.</summary>
+    IEnumerable<WiringFault> Generate(WiringContext context);
+}

@@ -1,0 +1,30 @@
+using Proveout.Engine.Machine;
+
+namespace Proveout.Engine.Electrical;
+
+/// <summary>A joint with a few ohms: a loose screw, insulation under the clamp, a weak crimp.</summary>
+internal sealed class PoorJoint : IWiringFaultRule
+{
+    // Below about an ohm a hand-held meter cannot tell a poor joint from its own leads; those are left to tug, torque and voltage drop under load.
+    private const double LowOhms = 1;
+    private const double HighOhms = 10;
+
+    public string Kind => "poor-joint";
+
+    public string Words => "poor joints of one ohm or more";
+
+    public IEnumerable<WiringFault> Generate(WiringContext context) =>
+        from conductor in context.Design.Conductors
+        from terminal in new[] { conductor.From, conductor.To }
+        select OneEnd(context, conductor, terminal);
+
+    private WiringFault OneEnd(WiringContext context, Conductor conductor, TerminalReference terminal) => WiringContext.Fault(
+        this,
+        $"{conductor.Id}:{terminal}",
+        $"The joint of {WiringContext.Name(conductor)} at {terminal} is poor.",
+        [conductor.Id, terminal.Part],
+        context.OfOpening(conductor, poorOnly: true),
+        Priors.PoorJoint,
+        "Tug every conductor, check the torque; voltage drop or warmth under load.",
+        new AddInSeries(context.JointOf(conductor, terminal).Index, LowOhms, HighOhms));
+}

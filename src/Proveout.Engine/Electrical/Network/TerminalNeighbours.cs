@@ -1,0 +1,30 @@
+using Proveout.Engine.Machine;
+
+namespace Proveout.Engine.Electrical;
+
+/// <summary>Which terminals sit beside each other, so that a conductor can land on the wrong one or a strand can bridge them.</summary>
+internal static class TerminalNeighbours
+{
+    /// <summary>Every pair of neighbours once: in a plug, along its contacts; on a part, along its fixed terminals; between like parts in one place, at their ends.</summary>
+    public static IEnumerable<(TerminalReference A, TerminalReference B)> Pairs(MachineDesign design) =>
+        design.Parts.SelectMany(WithinPart).Concat(BetweenParts(design));
+
+    private static IEnumerable<(TerminalReference A, TerminalReference B)> WithinPart(Part part)
+    {
+        var plugs = part.Type.Connectors.Where(connector => connector.Pluggable).Select(connector => connector.Terminals.ToArray());
+        var inPlugs = plugs.SelectMany(names => names).ToHashSet(StringComparer.Ordinal);
+        var fixedRow = part.Type.Terminals.Select(terminal => terminal.Name).Where(name => !inPlugs.Contains(name)).ToArray();
+        return plugs.Append(fixedRow).SelectMany(row => Along(part.Designation, row));
+    }
+
+    private static IEnumerable<(TerminalReference A, TerminalReference B)> Along(string part, string[] row) =>
+        row.Zip(row.Skip(1), (one, two) => (new TerminalReference(part, one), new TerminalReference(part, two)));
+
+    private static IEnumerable<(TerminalReference A, TerminalReference B)> BetweenParts(MachineDesign design) =>
+        from pair in design.Parts.Zip(design.Parts.Skip(1))
+        where pair.First.Place == pair.Second.Place && pair.First.Type.Id == pair.Second.Type.Id
+        where pair.First.Type.Connectors.All(connector => !connector.Pluggable) && pair.First.Type.Terminals.Count > 0
+        select (
+            new TerminalReference(pair.First.Designation, pair.First.Type.Terminals[^1].Name),
+            new TerminalReference(pair.Second.Designation, pair.Second.Type.Terminals[0].Name));
+}

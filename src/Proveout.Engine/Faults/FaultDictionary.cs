@@ -1,0 +1,51 @@
+namespace Proveout.Engine.Faults;
+
+/// <summary>What every check shows under every fault, simulated before anything is measured.</summary>
+/// <remarks>Fault dictionary as in Bandler and Salama, Proceedings of the IEEE 73 (1985) 1279-1325, with intervals in place of nominal signatures.</remarks>
+public sealed class FaultDictionary
+{
+    private readonly FaultResponse[] _responses;
+    private readonly Dictionary<string, int> _checkIndex;
+
+    /// <summary>Makes a dictionary.</summary>
+    /// <param name="setUps">The set-ups that checks refer to, in the order to do them.</param>
+    /// <param name="checks">Every candidate check.</param>
+    /// <param name="faults">Every fault.</param>
+    /// <param name="responses">What each fault changes, in the order of <paramref name="faults"/>.</param>
+    public FaultDictionary(IReadOnlyList<SetUp> setUps, IReadOnlyList<Check> checks, IReadOnlyList<Fault> faults, FaultResponse[] responses)
+    {
+        ArgumentOutOfRangeException.ThrowIfNotEqual(responses.Length, faults.Count);
+        (SetUps, Checks, Faults, _responses) = (setUps, checks, faults, responses);
+        _checkIndex = Enumerable.Range(0, checks.Count).ToDictionary(index => checks[index].Id, StringComparer.Ordinal);
+    }
+
+    /// <summary>The set-ups, in the order to do them.</summary>
+    public IReadOnlyList<SetUp> SetUps { get; }
+
+    /// <summary>Every candidate check.</summary>
+    public IReadOnlyList<Check> Checks { get; }
+
+    /// <summary>Every fault.</summary>
+    public IReadOnlyList<Fault> Faults { get; }
+
+    /// <summary>Index of the check with an identifier, or null.</summary>
+    public int? IndexOfCheck(string id) => _checkIndex.TryGetValue(id, out var index) ? index : null;
+
+    /// <summary>What a fault changes.</summary>
+    public FaultResponse ResponseOf(int fault) => _responses[fault];
+
+    /// <summary>What a check may show under a fault.</summary>
+    public ReadingInterval IntervalOf(int fault, int check) => _responses[fault].At(check) ?? Checks[check].Expectation;
+
+    /// <summary>True when, wherever inside their tolerances the parts lie, the reading under the fault cannot be one of the sound machine.</summary>
+    public bool IsSurelyCaught(int fault, int check) => _responses[fault].At(check) is { } interval && interval.IsDisjointFrom(Checks[check].Expectation);
+
+    /// <summary>Indices of the checks that surely catch a fault, rising.</summary>
+    public IEnumerable<int> ChecksThatCatch(int fault)
+    {
+        var response = _responses[fault];
+        for (var place = 0; place < response.Checks.Length; place++)
+            if (response.Intervals[place].IsDisjointFrom(Checks[response.Checks[place]].Expectation))
+                yield return response.Checks[place];
+    }
+}

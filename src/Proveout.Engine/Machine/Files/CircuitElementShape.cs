@@ -1,0 +1,103 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Nodes;
+using UnitsNet;
+
+namespace Proveout.Engine.Machine;
+
+/// <summary>The elements of a circuit; the key <c>kind</c> says which further keys there are.</summary>
+internal sealed class CircuitElementShape : Shape<CircuitElement>
+{
+    private const string KindKey = "kind";
+    private const string Value = "value";
+
+    /// <summary>A node: a terminal of the part, or an inner node of any other name.</summary>
+    public static readonly NameShape NodeName = new(NameRule.Mark("node"));
+
+    private static readonly ListShape<string> Ends = new(NodeName, 2);
+
+    private static readonly Dictionary<string, (Type Type, RecordShape<CircuitElement> Shape)> Kinds = new(StringComparer.Ordinal)
+    {
+        ["resistor"] = (typeof(Resistor), Kind(
+            "resistor",
+            fields => new Resistor(fields.Name, End(fields, 0), End(fields, 1), fields.Get<ResistanceBand>(Value)),
+            Band(element => ((Resistor)element).Value))),
+        ["fuse"] = (typeof(Fuse), Kind(
+            "fuse",
+            fields => new Fuse(fields.Name, End(fields, 0), End(fields, 1), fields.Get<ResistanceBand>(Value), fields.Get<ElectricCurrent?>("rating")),
+            Band(element => ((Fuse)element).Value),
+            Current("rating", "Rated current.", element => ((Fuse)element).Rating))),
+        ["contact"] = (typeof(Contact), Kind(
+            "contact",
+            fields => new Contact(fields.Name, End(fields, 0), End(fields, 1), fields.Text("control"), fields.Get<ValueList<string>>("closed-at"), fields.Get<ResistanceBand>(Value)),
+            new Key<CircuitElement, string>("control", "The control that moves it.", new NameShape(NameRule.Mark("control")), element => ((Contact)element).Control, true, ""),
+            new Key<CircuitElement, ValueList<string>>("closed-at", "Positions of the control in which it conducts.", new ListShape<string>(new NameShape(NameRule.Mark("position"))), element => ((Contact)element).ClosedAt, true, []),
+            Band(element => ((Contact)element).Value))),
+        ["diode"] = (typeof(Diode), Kind(
+            "diode",
+            fields => NewDiode(fields, fields.Get<VoltageSpan>("forward")),
+            new Key<CircuitElement, VoltageSpan>("forward", "Lowest and highest forward voltage at meter current.", Shapes.ForwardVoltage, element => SpanOf((Diode)element), true, default))),
+        ["capacitor"] = (typeof(Capacitor), Kind(
+            "capacitor",
+            fields => new Capacitor(fields.Name, End(fields, 0), End(fields, 1), fields.Get<ElectricCapacitance>(Value)),
+            new Key<CircuitElement, ElectricCapacitance>(Value, "Nominal capacitance.", Shapes.Capacitance, element => ((Capacitor)element).Value, true, default))),
+        ["source"] = (typeof(Source), Kind(
+            "source",
+            fields => new Source(fields.Name, End(fields, 0), End(fields, 1), fields.Get<ElectricPotential>("voltage"), fields.Get<ElectricCurrent?>("limit")),
+            new Key<CircuitElement, ElectricPotential>("voltage", "Voltage when energised; the first node is the positive pole, or line.", Shapes.Voltage, element => ((Source)element).Voltage, true, default),
+            Current("limit", "Highest current it delivers.", element => ((Source)element).Limit))),
+        ["unpredictable"] = (typeof(Unpredictable), Kind(
+            "unpredictable",
+            fields => new Unpredictable(fields.Name, End(fields, 0), End(fields, 1), fields.Get<ResistanceBand>(Value)),
+            Band(element => ((Unpredictable)element).Value))),
+        ["insulation"] = (typeof(Insulation), Kind(
+            "insulation",
+            fields => new Insulation(fields.Name, End(fields, 0), End(fields, 1), fields.Get<ElectricResistance>("at-least")),
+            new Key<CircuitElement, ElectricResistance>("at-least", "Lowest insulation resistance of a sound part.", Shapes.Resistance, element => ((Insulation)element).AtLeast, true, default))),
+    };
+
+    private static readonly WordShape<string> KindWord = new("kind of element", [.. Kinds.Keys.Select(kind => (kind, kind))]);
+
+    public static readonly CircuitElementShape Instance = new();
+
+    public override bool TryRead(Node node, Problems problems, [MaybeNullWhen(false)] out CircuitElement value)
+    {
+        value = null;
+        if (node.Find(KindKey) is { } kind)
+            return KindWord.TryRead(kind, problems, out var word) && Kinds[word].Shape.TryRead(node, problems, out value);
+        if (node is MappingNode)
+            problems.Add("missing-key", node.NamePlace, $"The element {Quote.Of(node.Name)} has no {Quote.Of(KindKey)}.", Spelling.Hint("", Kinds.Keys));
+        else
+            problems.Add("wrong-type", node.NamePlace, $"The element {Quote.Of(node.Name)} should have keys and values, but it is {node.Kind}.", "Give its `kind`, its nodes as `between`, and its value.");
+        return false;
+    }
+
+    public override Node Write(CircuitElement value) => Kinds.Values.First(kind => kind.Type == value.GetType()).Shape.Write(value);
+
+    public override JsonObject Describe(SchemaDefinitions definitions) => definitions.Refer("element", () => new()
+    {
+        ["oneOf"] = new JsonArray([.. Kinds.Values.Select(kind => kind.Shape.Describe(definitions))]),
+    });
+
+    private static RecordShape<CircuitElement> Kind(string word, Func<Fields, CircuitElement> make, params Key<CircuitElement>[] further) =>
+        new(
+            word,
+            [
+                new Key<CircuitElement, string>(KindKey, "What it is.", new WordShape<string>("kind of element", (word, word)), _ => word, true, ""),
+                new Key<CircuitElement, ValueList<string>>("between", "Its two nodes: terminals of the part, or inner nodes.", Ends, element => [element.A, element.B], true, []),
+                .. further,
+            ],
+            make);
+
+    private static Key<CircuitElement> Band(Func<CircuitElement, ResistanceBand> get) =>
+        new Key<CircuitElement, ResistanceBand>(Value, "Its resistance.", Shapes.Band, get, true, default);
+
+    private static Key<CircuitElement> Current(string name, string meaning, Func<CircuitElement, ElectricCurrent?> get) =>
+        new Key<CircuitElement, ElectricCurrent?>(name, meaning, new OptionalShape<ElectricCurrent>(Shapes.Current), get, false, null);
+
+    private static string End(Fields fields, int index) => fields.Get<ValueList<string>>("between") is { Count: 2 } ends ? ends[index] : "";
+
+    private static Diode NewDiode(Fields fields, VoltageSpan forward) =>
+        new(fields.Name, End(fields, 0), End(fields, 1), ElectricPotential.FromVolts(forward.LowVolts), ElectricPotential.FromVolts(forward.HighVolts));
+
+    private static VoltageSpan SpanOf(Diode diode) => new(diode.ForwardLow.Volts, diode.ForwardHigh.Volts);
+}

@@ -1,0 +1,40 @@
+namespace Proveout.Engine.Machine;
+
+/// <summary>One machine file.</summary>
+/// <param name="Machine">What the machine is; null when another file of the folder says it.</param>
+/// <param name="Types">Part types of the machine's own.</param>
+/// <param name="Parts">Its parts.</param>
+/// <param name="Routes">Its routes.</param>
+/// <param name="Conductors">Its conductors.</param>
+internal sealed record MachineDocument(
+    MachineHead? Machine,
+    ValueList<PartType> Types,
+    ValueList<PartEntry> Parts,
+    ValueList<Route> Routes,
+    ValueList<Conductor> Conductors)
+{
+    public const string MachineKey = "machine";
+    public const string TypesKey = "types";
+    public const string PartsKey = "parts";
+    public const string RoutesKey = "routes";
+    public const string ConductorsKey = "conductors";
+
+    public static readonly FormatName Format = new("proveout-machine", 1, "machine file");
+
+    public static readonly RecordShape<MachineDocument> Shape = new(
+        "machine file",
+        [
+            Format.Key<MachineDocument>(),
+            new Key<MachineDocument, MachineHead?>(MachineKey, "What the machine is.", MachineShapes.Head!, file => file.Machine, false, null),
+            new Key<MachineDocument, ValueList<PartType>>(TypesKey, "Part types of your own; one goes before a type of the catalogue with the same name.", PartTypeShapes.Types, file => file.Types, false, []),
+            new Key<MachineDocument, ValueList<PartEntry>>(PartsKey, "Parts by reference designation, IEC 81346-2.", MachineShapes.Parts, file => file.Parts, false, []),
+            new Key<MachineDocument, ValueList<Route>>(RoutesKey, "Ways that conductors run, by name.", MachineShapes.Routes, file => file.Routes, false, []),
+            new Key<MachineDocument, ValueList<Conductor>>(ConductorsKey, "Conductors by identifier.", MachineShapes.Conductors, file => file.Conductors, false, []),
+        ],
+        fields => new(
+            fields.Get<MachineHead?>(MachineKey),
+            fields.Get<ValueList<PartType>>(TypesKey),
+            fields.Get<ValueList<PartEntry>>(PartsKey),
+            fields.Get<ValueList<Route>>(RoutesKey),
+            fields.Get<ValueList<Conductor>>(ConductorsKey)));
+}

@@ -1,0 +1,115 @@
+using UnitsNet;
+
+namespace Proveout.Engine.Machine;
+
+/// <summary>How a machine's head, parts, routes and conductors stand in a file.</summary>
+internal static class MachineShapes
+{
+    private static readonly WordShape<SystemEarthing> Earthing = new(
+        "type of system earthing",
+        (SystemEarthing.TnS, "TN-S"),
+        (SystemEarthing.TnCS, "TN-C-S"),
+        (SystemEarthing.TT, "TT"),
+        (SystemEarthing.IT, "IT"));
+
+    private static readonly WordShape<RouteKind> RouteWord = new(
+        "kind of route",
+        (RouteKind.Duct, "duct"),
+        (RouteKind.Channel, "channel"),
+        (RouteKind.Chain, "chain"),
+        (RouteKind.Bundle, "bundle"));
+
+    private static readonly WordShape<ConductorColour> Colour = new(
+        "colour",
+        (ConductorColour.Black, "black"),
+        (ConductorColour.Brown, "brown"),
+        (ConductorColour.Red, "red"),
+        (ConductorColour.Orange, "orange"),
+        (ConductorColour.Yellow, "yellow"),
+        (ConductorColour.Green, "green"),
+        (ConductorColour.Blue, "blue"),
+        (ConductorColour.Violet, "violet"),
+        (ConductorColour.Grey, "grey"),
+        (ConductorColour.White, "white"),
+        (ConductorColour.Pink, "pink"),
+        (ConductorColour.Turquoise, "turquoise"),
+        (ConductorColour.GreenYellow, "green-yellow"));
+
+    private static readonly RecordShape<MainsSupply> Mains = new(
+        "mains supply",
+        [
+            new Key<MainsSupply, ElectricPotential>("voltage", "Nominal line-to-neutral voltage, rms.", Shapes.Voltage, mains => mains.Voltage, true, default),
+            new Key<MainsSupply, Frequency>("frequency", "Nominal frequency.", Shapes.Frequency, mains => mains.Frequency, true, default),
+            new Key<MainsSupply, SystemEarthing>("earthing", "Type of system earthing, IEC 60364-1.", Earthing, mains => mains.Earthing, true, default),
+        ],
+        fields => new(fields.Get<ElectricPotential>("voltage"), fields.Get<Frequency>("frequency"), fields.Get<SystemEarthing>("earthing")));
+
+    public static readonly RecordShape<MachineHead> Head = new(
+        "machine",
+        [
+            new Key<MachineHead, string>("name", "What people call the machine.", TextShape.Instance, head => head.Name, true, ""),
+            new Key<MachineHead, string>("summary", "One or two sentences on what it is.", TextShape.Instance, head => head.Summary, false, ""),
+            new Key<MachineHead, MainsSupply?>("mains", "The supply it is made for; leave out when no mains enters the machine.", Mains!, head => head.Mains, false, null),
+        ],
+        fields => new(fields.Text("name"), fields.Text("summary"), fields.Get<MainsSupply?>("mains")));
+
+    private static readonly NamedShape<JumperSetting> Jumpers = new(
+        NameRule.Mark("jumper"),
+        new PairShape<JumperSetting, string>(new NameShape(NameRule.Mark("position")), (name, position) => new(name, position), setting => setting.Position),
+        setting => setting.Jumper);
+
+    private static readonly NamedShape<ElementValue> Values = new(
+        NameRule.Mark("element"),
+        new PairShape<ElementValue, ResistanceBand>(Shapes.Band, (name, band) => new(name, band), value => value.Value),
+        value => value.Element);
+
+    private static readonly RecordShape<PartEntry> PartShape = new(
+        "part",
+        [
+            new Key<PartEntry, string>("type", "A type of the catalogue, or of the machine's own.", new NameShape(NameRule.PartType), part => part.Type, true, ""),
+            new Key<PartEntry, string>("name", "What it is for.", TextShape.Instance, part => part.Name, true, ""),
+            new Key<PartEntry, string>("place", "Where it sits.", TextShape.Instance, part => part.Place, false, ""),
+            new Key<PartEntry, ValueList<JumperSetting>>("jumpers", "Jumpers that are fitted, with their position.", Jumpers, part => part.Jumpers, false, []),
+            new Key<PartEntry, ValueList<ElementValue>>("values", "Resistances of elements of the type's circuit, given anew.", Values, part => part.Values, false, []),
+        ],
+        fields => new(
+            fields.Name,
+            fields.Text("type"),
+            fields.Text("name"),
+            fields.Text("place"),
+            fields.Get<ValueList<JumperSetting>>("jumpers"),
+            fields.Get<ValueList<ElementValue>>("values")));
+
+    private static readonly RecordShape<Route> RouteShape = new(
+        "route",
+        [
+            new Key<Route, RouteKind>("kind", "What carries the conductors.", RouteWord, route => route.Kind, true, default),
+            new Key<Route, string>("note", "Anything a builder should know.", TextShape.Instance, route => route.Note, false, ""),
+        ],
+        fields => new(fields.Name, fields.Get<RouteKind>("kind"), fields.Text("note")));
+
+    private static readonly RecordShape<Conductor> ConductorShape = new(
+        "conductor",
+        [
+            new Key<Conductor, TerminalReference>("from", "Terminal that its first end lands on.", TerminalReferenceShape.Instance, conductor => conductor.From, true, default),
+            new Key<Conductor, TerminalReference>("to", "Terminal that its second end lands on.", TerminalReferenceShape.Instance, conductor => conductor.To, true, default),
+            new Key<Conductor, Area>("section", "Nominal cross-section of the copper.", Shapes.Section, conductor => conductor.CrossSection, true, default),
+            new Key<Conductor, ConductorColour>("colour", "Colour of the insulation, IEC 60757.", Colour, conductor => conductor.Colour, true, default),
+            new Key<Conductor, Length>("length", "Length from end to end.", Shapes.Length, conductor => conductor.Length, true, default),
+            new Key<Conductor, ValueList<string>>("route", "Routes it runs through, in order.", new ListShape<string>(new NameShape(NameRule.Mark("route"))), conductor => conductor.Route, false, []),
+        ],
+        fields => new(
+            fields.Name,
+            fields.Get<TerminalReference>("from"),
+            fields.Get<TerminalReference>("to"),
+            fields.Get<Area>("section"),
+            fields.Get<ConductorColour>("colour"),
+            fields.Get<Length>("length"),
+            fields.Get<ValueList<string>>("route")));
+
+    public static readonly NamedShape<PartEntry> Parts = new(NameRule.Designation, PartShape, part => part.Designation);
+
+    public static readonly NamedShape<Route> Routes = new(NameRule.Mark("route"), RouteShape, route => route.Name);
+
+    public static readonly NamedShape<Conductor> Conductors = new(NameRule.Mark("conductor"), ConductorShape, conductor => conductor.Id);
+}

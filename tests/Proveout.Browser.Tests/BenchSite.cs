@@ -35,6 +35,13 @@ public sealed class BenchSite : IAsyncDisposable
     public async Task EnterAsync(string checkId, string text) =>
         await Bench.EnterReadingAsync(Build.Id, new ReadingRequest(checkId, text, "Mara Lindt", Guid.NewGuid()), default);
 
+    /// <summary>One check passed, one failed.</summary>
+    public async Task PrepareAsync()
+    {
+        await EnterAsync("line-to-relay", "0.3");
+        await EnterAsync("line-to-neutral", "0.3");
+    }
+
     /// <summary>A page in a browser of its own: no cookie is shared with another.</summary>
     public async Task<IPage> OpenAsync(
         BrowserFixture browser, string address, int width = 390, int height = 844, bool scripts = true, ColorScheme scheme = ColorScheme.Light, float scale = 1)

@@ -14,8 +14,7 @@ public sealed class PictureTests(BrowserFixture browser)
         var folder = Environment.GetEnvironmentVariable("PROVEOUT_PICTURES");
         Assert.SkipWhen(string.IsNullOrEmpty(folder), "Set PROVEOUT_PICTURES to a folder to have pictures written.");
         await using var site = await BenchSite.StartAsync();
-        await site.EnterAsync("line-to-relay", "0.3");
-        await site.EnterAsync("line-to-neutral", "0.3");
+        await site.PrepareAsync();
         foreach (var (name, address) in PageAddresses.All(site))
         {
             var page = await site.OpenAsync(browser, address, width, height, scheme: scheme);

@@ -77,6 +77,7 @@
   const watch = () => {
     if (!news.dataset.events || stream) return;
     stream = new EventSource(news.dataset.events);
+    stream.addEventListener("watching", () => (news.dataset.watching = "yes"));
     stream.addEventListener("entered", async (event) => {
       await refresh();
       news.textContent = `Entry ${event.data} was just made in another window. This page shows it.`;
@@ -88,6 +89,7 @@
     if (document.visibilityState === "visible") return watch();
     stream?.close();
     stream = null;
+    delete news.dataset.watching;
   });
 
   focusFirst();

@@ -9,17 +9,20 @@ namespace Proveout.Engine.Electrical;
 /// </remarks>
 internal static class ComplementarityProblem
 {
-    // Volts and amperes that are rounding, not a change of state: far below what a meter resolves.
-    private const double Rounding = 1e-9;
+    // Volts and amperes that are rounding, not a change of state. An attoampere through a gigohm is a nanovolt, far below what a meter resolves.
+    private const double RoundingVolts = 1e-9;
+    private const double RoundingAmperes = 1e-18;
 
     // The worst case grows without bound; the machines of the samples take a few hundred steps.
     private const int MostSteps = 20_000;
 
     /// <summary>The solution z, or null when it was not reached within the limit of steps.</summary>
-    public static double[]? Solve(DoubleDouble[,] matrix, DoubleDouble[] vector)
+    /// <param name="matrix">M.</param>
+    /// <param name="vector">q.</param>
+    /// <param name="basis">Indices at which z is tried above zero first; afterwards, those at which it is.</param>
+    public static DoubleDouble[]? Solve(DoubleDouble[,] matrix, DoubleDouble[] vector, bool[] basis)
     {
         var size = vector.Length;
-        var basis = new bool[size];
         for (var step = 0; step < MostSteps; step++)
         {
             int[] inside = [.. Enumerable.Range(0, size).Where(index => basis[index])];
@@ -37,8 +40,10 @@ internal static class ComplementarityProblem
         var place = 0;
         for (var index = 0; index < basis.Length; index++)
         {
-            var value = basis[index] ? solved[place++] : Slack(matrix, vector, index, inside, solved);
-            if ((double)value < -Rounding)
+            var isBelow = basis[index]
+                ? (double)solved[place++] < -RoundingAmperes
+                : (double)Slack(matrix, vector, index, inside, solved) < -RoundingVolts;
+            if (isBelow)
                 return index;
         }
 
@@ -53,11 +58,11 @@ internal static class ComplementarityProblem
         return sum;
     }
 
-    private static double[] Spread(int size, int[] inside, DoubleDouble[] solved)
+    private static DoubleDouble[] Spread(int size, int[] inside, DoubleDouble[] solved)
     {
-        var all = new double[size];
+        var all = new DoubleDouble[size];
         for (var place = 0; place < inside.Length; place++)
-            all[inside[place]] = Math.Max(0, (double)solved[place]);
+            all[inside[place]] = solved[place];
         return all;
     }
 }

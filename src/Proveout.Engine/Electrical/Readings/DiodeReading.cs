@@ -15,6 +15,9 @@ internal sealed class DiodeReading
     private static readonly double[] LowerChords = [1e-6, 0.1, 0.25, 0.5, 0.75, 0.9];
     private static readonly double[] UpperChords = [1.1, 1.25, 1.5, 2, 3, 5, 10, 30, 100];
 
+    // Bounds that meet may cross by what the ties between islands carry.
+    private const double RoundingVolts = 1e-4;
+
     private readonly WiringNetwork _wiring;
     private readonly StateNetwork _state;
     private readonly Junction[] _junctions;
@@ -40,7 +43,7 @@ internal sealed class DiodeReading
     {
         if (_joined.Of(red) != _joined.Of(black))
             return (double.PositiveInfinity, double.PositiveInfinity);
-        var near = _junctions.Where(junction => _joined.Of(junction.Anode) == _joined.Of(red)).ToArray();
+        var near = OnTheWay(red, black);
         var low = new JunctionPort(_state.Low.Network, [.. near.Select(junction => (junction.Anode, junction.Cathode, junction.LowVolts))], red, black);
         var high = new JunctionPort(_state.High.Network, [.. near.Select(junction => (junction.Anode, junction.Cathode, junction.HighVolts))], red, black);
         if (low.Drive(mode.LeastAmperes) is not { } atLow || high.Drive(mode.MostAmperes) is not { } atHigh)
@@ -48,13 +51,17 @@ internal sealed class DiodeReading
         var elements = _wiring.Elements.Where(_state.Conducts).Select(element => (element.A, element.B));
         if (SeriesParallel.IsPort(elements, red, black))
             return (atLow.Volts, atHigh.Volts);
-        return (Lower(low, high, atLow.Content, red, black, mode), Upper(low, high, mode));
+        var lower = Lower(low, high, atLow.Content, mode);
+        lower = Math.Max(lower, Math.Min(low.OpenOhms * mode.LeastAmperes, near.Select(junction => junction.LowVolts).DefaultIfEmpty(double.PositiveInfinity).Min()));
+        lower = Math.Max(lower, _flow.Volts(red, black, mode));
+        var upper = Upper(low, high, mode);
+        return lower <= upper + RoundingVolts ? (lower, Math.Max(lower, upper)) : null;
     }
 
-    private double Lower(JunctionPort low, JunctionPort high, double content, int red, int black, DiodeTestMode mode)
+    private static double Lower(JunctionPort low, JunctionPort high, double content, DiodeTestMode mode)
     {
         var amperes = mode.LeastAmperes;
-        var bound = Math.Max(_flow.Volts(red, black, mode), Math.Min(low.OpenOhms * amperes, LeastForwardVolts(red, black)));
+        var bound = 0.0;
         foreach (var part in LowerChords)
             if (high.Drive(part * amperes) is { } from)
                 bound = Math.Max(bound, (content - from.Content) / ((1 - part) * amperes));
@@ -73,16 +80,12 @@ internal sealed class DiodeReading
     }
 
     // Only a junction that current can reach from red, and leave towards black, can conduct.
-    private double LeastForwardVolts(int red, int black)
+    private Junction[] OnTheWay(int red, int black)
     {
         var islands = _state.Low.Network.Islands;
         var fromRed = Reached(islands.Of(red), junction => (islands.Of(junction.Anode), islands.Of(junction.Cathode)));
         var toBlack = Reached(islands.Of(black), junction => (islands.Of(junction.Cathode), islands.Of(junction.Anode)));
-        return _junctions
-            .Where(junction => fromRed.Contains(islands.Of(junction.Anode)) && toBlack.Contains(islands.Of(junction.Cathode)))
-            .Select(junction => junction.LowVolts)
-            .DefaultIfEmpty(double.PositiveInfinity)
-            .Min();
+        return [.. _junctions.Where(junction => fromRed.Contains(islands.Of(junction.Anode)) && toBlack.Contains(islands.Of(junction.Cathode)))];
     }
 
     private HashSet<int> Reached(int start, Func<Junction, (int From, int To)> step)

@@ -6,7 +6,8 @@ namespace Proveout.Engine.Electrical;
 /// <remarks>
 /// The network of resistors, junctions open, is reduced to the ports of the probes and of the junctions; which junctions conduct is a linear
 /// complementarity problem. Islands are tied together through a gigohm each, which takes nanoamperes of the test current, and each junction
-/// has a milliohm in series, so that two in parallel share: neither changes a reading by a digit.
+/// has a milliohm in series, so that two in parallel share: neither changes a reading by a digit. The junctions that conducted last are tried
+/// first. One thread's own.
 /// </remarks>
 internal sealed class JunctionPort
 {
@@ -18,11 +19,13 @@ internal sealed class JunctionPort
     private readonly DoubleDouble[] _transfer;
     private readonly DoubleDouble _own;
     private readonly double[] _forwardVolts;
+    private readonly bool[] _conducting;
 
     public JunctionPort(ResistorNetwork network, IReadOnlyList<(int Anode, int Cathode, double Volts)> junctions, int red, int black)
     {
         _network = network;
         _forwardVolts = [.. junctions.Select(junction => junction.Volts)];
+        _conducting = new bool[junctions.Count];
         _own = Mutual(red, black, red, black);
         _transfer = [.. junctions.Select(junction => Mutual(red, black, junction.Anode, junction.Cathode))];
         _mutual = new DoubleDouble[junctions.Count, junctions.Count];
@@ -47,17 +50,17 @@ internal sealed class JunctionPort
         var vector = new DoubleDouble[_transfer.Length];
         for (var index = 0; index < vector.Length; index++)
             vector[index] = (DoubleDouble)_forwardVolts[index] - (_transfer[index] * amperes);
-        if (ComplementarityProblem.Solve(_mutual, vector) is not { } currents)
+        if (ComplementarityProblem.Solve(_mutual, vector, _conducting) is not { } currents)
             return null;
         var volts = _own * amperes;
-        var junctionWatts = 0.0;
+        var junctionWatts = DoubleDouble.Zero;
         for (var index = 0; index < currents.Length; index++)
         {
             volts -= _transfer[index] * currents[index];
-            junctionWatts += _forwardVolts[index] * currents[index];
+            junctionWatts += currents[index] * _forwardVolts[index];
         }
 
-        return ((double)volts, (((double)volts * amperes) + junctionWatts) / 2);
+        return ((double)volts, (double)((volts * amperes) + junctionWatts) / 2);
     }
 
     // Volts across c and d for one ampere driven from a to b.

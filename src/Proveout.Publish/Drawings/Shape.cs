@@ -55,7 +55,7 @@ internal static class Shape
     public static XElement Text(string text, double x, double y, TextStyle style, double width)
     {
         var whole = PlainText.Clean(text);
-        var shown = TextFit.Fit(whole, width, style.Size, style.Bold);
+        var shown = style.Fit(whole, width);
         var element = Element(
             "text",
             ("x", x), ("y", y), ("font-size", style.Size), ("text-anchor", style.Anchor), ("style", $"fill:{style.Colour}"));

@@ -62,6 +62,6 @@ internal sealed class SvgReading
     /// <summary>Width in DejaVu Sans, among the widest fonts that systems show as their own; its condensed cut is 0.9 as wide (from its design).</summary>
     private static double RealWidth(string text, double size, bool bold)
     {
-        return Ruler.Value.MeasureString(text, new XFont("DejaVu Sans Condensed", size, bold ? XFontStyleEx.Bold : XFontStyleEx.Regular)).Width / 0.9;
+        return Ruler.Value!.MeasureString(text, new XFont("DejaVu Sans Condensed", size, bold ? XFontStyleEx.Bold : XFontStyleEx.Regular)).Width / 0.9;
     }
 }

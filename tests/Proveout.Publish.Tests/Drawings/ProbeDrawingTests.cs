@@ -142,7 +142,7 @@ public class ProbeDrawingTests
     [InlineData("<script>alert(1)</script>")]
     [InlineData("\" onload=\"alert(1)")]
     [InlineData("&lt;&amp;]]>")]
-    [InlineData("\u0000\u0007\ud800\u202e")]
+    [InlineData("\u0000\u0007\ud800\u202e\uffff")]
     public void Hostile_names_stay_text(string name)
     {
         var design = Single(name, name, [name, "B"]);

@@ -121,7 +121,11 @@ public class PdfReportTests
     }
 
     [Fact]
-    public void A_photograph_is_in_it() => AssertPictures(1, SampleReport.Picture);
+    public void A_photograph_is_in_it()
+    {
+        AssertPictures(1, SampleReport.Picture);
+        AssertPictures(1, SampleReport.GreyPicture);
+    }
 
     [Theory]
     [InlineData(20)]

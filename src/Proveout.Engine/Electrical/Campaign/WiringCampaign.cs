@@ -30,25 +30,64 @@ public sealed class WiringCampaign
     /// <summary>Number of candidate checks.</summary>
     public int CandidateCount => _candidates.Length;
 
+    /// <summary>Why a check shows what it shows, in a sentence.</summary>
+    /// <param name="check">Index of the check.</param>
+    public string Explain(int check) =>
+        _candidates[check].Check.Expectation.IsOverRangeOnly
+            ? "Nothing joins the two in this state, so the meter shows over range."
+            : "The two hang together in this state.";
+
     /// <summary>Simulates every fault at every check, both limits, on all processors.</summary>
     public FaultDictionary Run(CancellationToken cancellation = default)
     {
         var tables = PortTables();
         var responses = new FaultResponse[Faults.Count];
-        Parallel.For(0, Faults.Count, new ParallelOptions { CancellationToken = cancellation }, fault =>
-        {
-            List<int> checks = [];
-            List<ReadingInterval> intervals = [];
-            foreach (var table in tables)
-                table.AddResponses(Faults[fault], Context.Wiring, checks, intervals);
-            responses[fault] = new FaultResponse([.. checks], [.. intervals]);
-        });
+        Parallel.For(
+            0,
+            Faults.Count,
+            new ParallelOptions { CancellationToken = cancellation },
+            () => tables.Select(table => new PortWorker(table, Context.Wiring)).ToArray(),
+            (fault, _, workers) =>
+            {
+                responses[fault] = Respond(Faults[fault], workers);
+                return workers;
+            },
+            _ => { });
         return new FaultDictionary(
             [.. _setUps.Select(setUp => setUp.Text)],
             [.. _candidates.Select(candidate => candidate.Check)],
             [.. Faults.Select(fault => fault.Fault)],
             responses);
     }
+
+    /// <summary>What every candidate check may show when several faults are made at once; of a sound machine when none is.</summary>
+    /// <param name="faults">Indices of the faults.</param>
+    /// <exception cref="ArgumentException">Two of the faults change the same element.</exception>
+    public IReadOnlyList<ReadingInterval> SimulateTogether(IReadOnlyList<int> faults)
+    {
+        ReadingInterval[] shown = [.. _candidates.Select(candidate => candidate.Check.Expectation)];
+        if (faults.Count == 0)
+            return shown;
+        var workers = PortTables().Select(table => new PortWorker(table, Context.Wiring)).ToArray();
+        var response = Respond(TogetherSimulation.Merge(faults.Select(fault => Faults[fault])), workers);
+        for (var place = 0; place < response.Checks.Length; place++)
+            shown[response.Checks[place]] = response.Intervals[place];
+        return shown;
+    }
+
+    private static FaultResponse Respond(WiringFault fault, PortWorker[] workers)
+    {
+        List<int> checks = [];
+        List<ReadingInterval> intervals = [];
+        foreach (var worker in workers)
+            worker.AddResponses(fault, checks, intervals);
+        return new FaultResponse([.. checks], [.. intervals]);
+    }
+
+    private StateNetwork RestOf(int setUp) =>
+        _setUps[setUp].Operated is null
+            ? _states[setUp]
+            : _states[_setUps.Index().First(other => other.Item.Operated is null && other.Item.State.PlugsApart == _setUps[setUp].State.PlugsApart).Index];
 
     private PortTable[] PortTables()
     {
@@ -57,7 +96,7 @@ public sealed class WiringCampaign
         for (var setUp = 0; setUp < _setUps.Count; setUp++)
         {
             var ofSetUp = _candidates.Where(candidate => candidate.SetUp == setUp).ToArray();
-            tables.Add(new PortTable(_states[setUp], ofSetUp, first));
+            tables.Add(new PortTable(RestOf(setUp), _states[setUp], Context.Wiring, ofSetUp, first));
             first += ofSetUp.Length;
         }
 

@@ -1,5 +1,3 @@
-using Proveout.Engine.Faults;
-
 namespace Proveout.Engine.Electrical;
 
 /// <summary>Simulates several faults at once as one, where each element is changed by one of them only.</summary>

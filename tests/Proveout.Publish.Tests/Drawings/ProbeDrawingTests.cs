@@ -72,7 +72,7 @@ public class ProbeDrawingTests
     {
         var drawing = SvgReading.Of(Machine, new CheckPoint("A1", "HE0+", side), new CheckPoint("A1", "HE0-", side));
         var cables = drawing.Root.Descendants(SvgReading.Svg + "line").Where(line => line.Attribute("stroke-width")!.Value == "2.5"
-            && line.Attribute("style")!.Value.Contains("lead", StringComparison.Ordinal)).ToList();
+            && line.Attribute("stroke")!.Value.StartsWith("var(", StringComparison.Ordinal)).ToList();
         Assert.Equal(2, cables.Count);
         Assert.All(cables, line => Assert.Equal(down, (double)line.Attribute("y2")! > (double)line.Attribute("y1")!));
         var dim = Assert.Single(drawing.Root.Elements(SvgReading.Svg + "g"), group => group.Attribute("opacity") is not null);

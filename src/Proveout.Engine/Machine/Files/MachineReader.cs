@@ -15,7 +15,7 @@ public static class MachineReader
         var assembly = new MachineAssembly(documents, catalogue, problems);
         assembly.Check();
         if (files.Count == 0)
-            problems.Add("empty-file", default, "There is no machine file.", "Give at least one.");
+            problems.Add("no-file", new("(no file)", 0, 0), "There is no machine file.", "Give at least one.");
         else if (head is null && !problems.Any)
             problems.Add("missing-key", new(files[0].File, 0, 0), "No file says what the machine is.", $"Add `{MachineDocument.MachineKey}` with its name.");
         return problems.Any ? Outcome.Refused<MachineDesign>(problems.ToDiagnostics()) : Outcome.Of(assembly.ToDesign(head!));

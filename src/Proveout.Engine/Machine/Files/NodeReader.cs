@@ -9,8 +9,6 @@ internal sealed class NodeReader
     // The format itself nests 6 deep. Recursion and memory stay small below this.
     private const int DeepestNesting = 32;
 
-    private const string LookHere = "Look at this line and the one above: indentation by spaces, quotes, colons, brackets.";
-
     private readonly SourceText _source;
     private readonly Parser _parser;
     private readonly Problems _problems;
@@ -42,7 +40,7 @@ internal sealed class NodeReader
         }
         catch (YamlException syntax)
         {
-            problems.Add("yaml-syntax", reader.PlaceOf(syntax.Start), $"This is not valid YAML: {reader.Explain(syntax)}", LookHere);
+            SyntaxProblem.Report(source, syntax, problems);
         }
 
         return null;
@@ -125,7 +123,7 @@ internal sealed class NodeReader
         if (_parser.Current is null)
             MoveNext();
         if (_parser.Current is not T current)
-            throw Unusable(_parser.Current!, "yaml-syntax", "This is not valid YAML: something is missing here.", LookHere);
+            throw Unusable(_parser.Current!, SyntaxProblem.Rule, "This is not valid YAML: something is missing here.", SyntaxProblem.Mend);
         MoveNext();
         return current;
     }
@@ -140,20 +138,11 @@ internal sealed class NodeReader
         catch (Exception inner) when (inner is InvalidOperationException or ArgumentException or FormatException or OverflowException)
         {
             // The scanner meets some malformed text with these instead of a syntax error.
-            throw new YamlException(before, before, "While scanning, found text that is no part of YAML", inner);
+            throw new YamlException(before, before, "A bracket, brace or quote is not closed near this place", inner);
         }
     }
 
     private SourcePlace PlaceOf(Mark mark) => new(_source.File, (int)mark.Line, (int)mark.Column);
-
-    private string Explain(YamlException syntax)
-    {
-        var line = _source.Text.AsSpan();
-        for (var number = 1; number < syntax.Start.Line && line.IndexOf('\n') is >= 0 and var end; number++)
-            line = line[(end + 1)..];
-        var text = line[..(line.IndexOf('\n') is >= 0 and var length ? length : line.Length)].Trim().ToString();
-        return $"{syntax.Message.Trim().TrimEnd('.')}, at {Quote.Of(text)}.";
-    }
 
     private UnusableYamlException Unusable(ParsingEvent at, string rule, string message, string mend) => new(rule, PlaceOf(at.Start), message, mend);
 

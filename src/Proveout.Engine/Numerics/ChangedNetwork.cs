@@ -1,6 +1,6 @@
 namespace Proveout.Engine.Numerics;
 
-/// <summary>A network with a few of its resistors changed, without factoring it anew.</summary>
+/// <summary>A network with a few of its resistors changed, without factoring it anew. Reused from change to change by one thread.</summary>
 /// <remarks>
 /// Sherman-Morrison-Woodbury: with the changes U diag(d) Uᵀ, the matrix Z of transfer resistances becomes Z - ZU (diag(1/d) + UᵀZU)⁻¹ UᵀZ
 /// (Golub and Van Loan, Matrix Computations, 2.1.4). The small matrix is formed and inverted in double-double, for opening a joint
@@ -13,39 +13,61 @@ internal sealed class ChangedNetwork
 
     private readonly ResistorNetwork _network;
     private readonly ChangedPieces _pieces;
-    private readonly (int A, int B)[] _ports;
-    private readonly double[][] _differences;
-    private readonly double[,] _inverse;
+    private readonly List<(int A, int B)> _ports = [];
+    private readonly List<double> _deltas = [];
+    private readonly List<double[]> _differences = [];
+    private double[] _inverse = [];
 
-    /// <summary>Applies changes to a network.</summary>
-    /// <param name="network">The network as it was.</param>
-    /// <param name="changes">What changes; each resistor at most once; at least one change.</param>
-    public ChangedNetwork(ResistorNetwork network, IReadOnlyList<EdgeChange> changes)
+    /// <summary>Prepares to change a network.</summary>
+    public ChangedNetwork(ResistorNetwork network)
     {
         _network = network;
-        _pieces = new ChangedPieces(network, changes);
-        var updates = changes.Select(change => (Port: (change.A, change.B), change.DeltaConductance)).Concat(AnchorUpdates()).ToArray();
-        _ports = [.. updates.Select(update => update.Port)];
-        _differences = [.. _ports.Select(Differences)];
-        _inverse = SmallInverse.Invert(UpdateMatrix([.. updates.Select(update => update.DeltaConductance)]))
+        _pieces = new ChangedPieces(network);
+    }
+
+    /// <summary>Number of pieces that <see cref="PieceOf"/> tells apart.</summary>
+    public int PieceCount => _network.Islands.Count + _pieces.Count;
+
+    /// <summary>Applies changes to the network as it was, in place of those applied before.</summary>
+    /// <param name="changes">What changes; each resistor at most once; at least one change.</param>
+    /// <param name="nodes">Nodes that will be asked about.</param>
+    public void Apply(IReadOnlyList<EdgeChange> changes, ReadOnlySpan<int> nodes)
+    {
+        _pieces.Find(changes);
+        _ports.Clear();
+        _deltas.Clear();
+        foreach (var change in changes)
+            AddUpdate(change.A, change.B, change.DeltaConductance);
+        UpdateAnchors();
+        for (var index = 0; index < _ports.Count; index++)
+            FillDifferences(index, nodes);
+        var inverse = SmallInverse.Invert(UpdateMatrix())
             ?? throw new InvalidOperationException("The update of an anchored network is regular; this one is not.");
+        _inverse = new double[inverse.Length];
+        Buffer.BlockCopy(inverse, 0, _inverse, 0, inverse.Length * sizeof(double));
     }
 
     /// <summary>True when the change may alter what stands between this node and others.</summary>
     public bool Touches(int node) => _pieces.Of(node) != 0;
 
-    /// <summary>Resistance between two nodes in ohms after the change; infinite when they no longer hang together.</summary>
+    /// <summary>Number of the piece that a node is now in; two nodes hang together when it is the same.</summary>
+    public int PieceOf(int node) =>
+        _pieces.Of(node) is > 0 and var piece ? _network.Islands.Count + piece - 1 : _network.Islands.Of(node);
+
+    /// <summary>Resistance between two of the nodes in ohms after the change; infinite when they do not hang together.</summary>
     /// <param name="a">First node.</param>
     /// <param name="b">Second node.</param>
     /// <param name="anchoredBefore">What <see cref="ResistorNetwork.AnchoredResistance"/> says of the two.</param>
     public double Resistance(int a, int b, double anchoredBefore)
     {
-        if (_pieces.Of(a) != _pieces.Of(b) || (!Touches(a) && _network.Islands.Of(a) != _network.Islands.Of(b)))
+        if (PieceOf(a) != PieceOf(b))
             return double.PositiveInfinity;
-        if (!Touches(a))
-            return anchoredBefore;
+        return Touches(a) ? Math.Max(0, anchoredBefore - Correction(a, b)) : anchoredBefore;
+    }
 
-        var size = _ports.Length;
+    private double Correction(int a, int b)
+    {
+        var size = _ports.Count;
         Span<double> transfer = stackalloc double[size];
         for (var index = 0; index < size; index++)
             transfer[index] = _differences[index][a] - _differences[index][b];
@@ -55,54 +77,66 @@ internal sealed class ChangedNetwork
             if (transfer[row] == 0)
                 continue;
             var rowSum = 0.0;
+            var rowOfInverse = _inverse.AsSpan(row * size, size);
             for (var column = 0; column < size; column++)
-                rowSum += _inverse[row, column] * transfer[column];
+                rowSum += rowOfInverse[column] * transfer[column];
             sum += transfer[row] * rowSum;
         }
 
-        return Math.Max(0, anchoredBefore - sum);
+        return sum;
     }
 
-    private IEnumerable<((int A, int B) Port, double DeltaConductance)> AnchorUpdates()
+    private void AddUpdate(int a, int b, double delta)
     {
-        var anchors = _pieces.TouchedIslands.Select(_network.AnchorOf).ToLookup(_pieces.Of);
-        for (var piece = 1; piece <= _pieces.Members.Count; piece++)
+        _ports.Add((a, b));
+        _deltas.Add(delta);
+        if (_differences.Count < _ports.Count)
+            _differences.Add(new double[_network.NodeCount]);
+    }
+
+    private void UpdateAnchors()
+    {
+        Span<bool> anchored = stackalloc bool[_pieces.Count + 1];
+        foreach (var island in _pieces.TouchedIslands)
         {
-            if (!anchors.Contains(piece))
-                yield return ((_pieces.Members[piece - 1][0], Ground), ResistorNetwork.AnchorConductance);
-            foreach (var surplus in anchors[piece].Skip(1))
-                yield return ((surplus, Ground), -ResistorNetwork.AnchorConductance);
+            var anchor = _network.AnchorOf(island);
+            if (anchored[_pieces.Of(anchor)])
+                AddUpdate(anchor, Ground, -ResistorNetwork.AnchorConductance);
+            anchored[_pieces.Of(anchor)] = true;
         }
+
+        for (var piece = 1; piece <= _pieces.Count; piece++)
+            if (!anchored[piece])
+                AddUpdate(_pieces.FirstOf(piece), Ground, ResistorNetwork.AnchorConductance);
     }
 
     // Potentials for one ampere in at A and out at B; all lie between those of A and B, so rounding them to double loses nothing that matters.
-    private double[] Differences((int A, int B) port)
+    private void FillDifferences(int update, ReadOnlySpan<int> nodes)
     {
-        var differences = new double[_network.NodeCount];
-        var islandOfA = _network.Islands.Of(port.A);
-        var sameIsland = port.B != Ground && _network.Islands.Of(port.B) == islandOfA;
-        var columnOfA = _network.Column(port.A);
-        var columnOfB = port.B == Ground ? null : _network.Column(port.B);
-        var members = _network.Islands.Members(islandOfA);
-        for (var index = 0; index < members.Length; index++)
-            differences[members[index]] = (double)(sameIsland ? columnOfA[index] - columnOfB![index] : columnOfA[index]);
-        if (columnOfB is null || sameIsland)
-            return differences;
-
-        members = _network.Islands.Members(_network.Islands.Of(port.B));
-        for (var index = 0; index < members.Length; index++)
-            differences[members[index]] = -(double)columnOfB[index];
-        return differences;
+        var (a, b) = _ports[update];
+        var differences = _differences[update];
+        var islandOfA = _network.Islands.Of(a);
+        var islandOfB = b == Ground ? Ground : _network.Islands.Of(b);
+        var columnOfA = _network.Column(a);
+        var columnOfB = b == Ground ? null : _network.Column(b);
+        foreach (var node in nodes)
+        {
+            var island = _network.Islands.Of(node);
+            var index = _network.IndexInIsland(node);
+            var fromA = island == islandOfA ? columnOfA[index] : DoubleDouble.Zero;
+            var fromB = island == islandOfB ? columnOfB![index] : DoubleDouble.Zero;
+            differences[node] = DoubleDouble.Difference(fromA, fromB);
+        }
     }
 
-    private DoubleDouble[,] UpdateMatrix(double[] deltas)
+    private DoubleDouble[,] UpdateMatrix()
     {
-        var matrix = new DoubleDouble[_ports.Length, _ports.Length];
-        for (var row = 0; row < _ports.Length; row++)
+        var matrix = new DoubleDouble[_ports.Count, _ports.Count];
+        for (var row = 0; row < _ports.Count; row++)
         {
             for (var column = 0; column <= row; column++)
                 matrix[row, column] = matrix[column, row] = Transfer(_ports[row], _ports[column]);
-            matrix[row, row] += (DoubleDouble)1 / deltas[row];
+            matrix[row, row] += (DoubleDouble)1 / _deltas[row];
         }
 
         return matrix;

@@ -47,6 +47,13 @@ internal readonly struct DoubleDouble(double high, double low)
         return Normalised(high, low + third);
     }
 
+    /// <summary>The difference of two numbers, rounded to double: exact in its first sixteen digits also where the two are nearly equal.</summary>
+    public static double Difference(DoubleDouble left, DoubleDouble right)
+    {
+        var (high, error) = TwoSum(left.High, -right.High);
+        return high + (error + (left.Low - right.Low));
+    }
+
     public override string ToString() => ((double)this).ToString("R", System.Globalization.CultureInfo.InvariantCulture);
 
     private static DoubleDouble Normalised(double high, double low)

@@ -13,7 +13,7 @@ internal sealed class ResistorNetwork
     private readonly Edge[] _edges;
     private readonly Islands _islands;
     private readonly int[] _indexInIsland;
-    private readonly int[][] _edgesAt;
+    private readonly (int Edge, int Other)[][] _steps;
     private readonly Lazy<LaplacianFactor>[] _factors;
     private readonly DoubleDouble[]?[] _columns;
 
@@ -29,7 +29,7 @@ internal sealed class ResistorNetwork
         for (var island = 0; island < _islands.Count; island++)
             for (var index = 0; index < _islands.Members(island).Length; index++)
                 _indexInIsland[_islands.Members(island)[index]] = index;
-        _edgesAt = EdgesAt(nodeCount, edges);
+        _steps = Steps(nodeCount, edges);
         _factors = [.. Enumerable.Range(0, _islands.Count).Select(island => new Lazy<LaplacianFactor>(() => Factor(island)))];
         _columns = new DoubleDouble[]?[nodeCount];
     }
@@ -43,8 +43,8 @@ internal sealed class ResistorNetwork
     /// <summary>The resistor with an index.</summary>
     public Edge EdgeOf(int index) => _edges[index];
 
-    /// <summary>Indices of the resistors that end at a node.</summary>
-    public int[] EdgesAtNode(int node) => _edgesAt[node];
+    /// <summary>The resistors that end at a node, by index, each with its other node.</summary>
+    public (int Edge, int Other)[] StepsFrom(int node) => _steps[node];
 
     /// <summary>The node where an island is tied to ground.</summary>
     public int AnchorOf(int island) => _islands.Members(island)[0];
@@ -81,7 +81,7 @@ internal sealed class ResistorNetwork
     {
         var members = _islands.Members(island);
         var local = members
-            .SelectMany(node => _edgesAt[node].Where(index => _edges[index].A == node))
+            .SelectMany(node => _steps[node].Where(step => _edges[step.Edge].A == node).Select(step => step.Edge))
             .Select(index => new Edge(_indexInIsland[_edges[index].A], _indexInIsland[_edges[index].B], _edges[index].Conductance))
             .ToArray();
         var ground = new double[members.Length];
@@ -89,15 +89,15 @@ internal sealed class ResistorNetwork
         return new LaplacianFactor(members.Length, local, ground);
     }
 
-    private static int[][] EdgesAt(int nodeCount, Edge[] edges)
+    private static (int Edge, int Other)[][] Steps(int nodeCount, Edge[] edges)
     {
-        var lists = new List<int>[nodeCount];
+        var lists = new List<(int, int)>[nodeCount];
         for (var node = 0; node < nodeCount; node++)
             lists[node] = [];
         for (var index = 0; index < edges.Length; index++)
         {
-            lists[edges[index].A].Add(index);
-            lists[edges[index].B].Add(index);
+            lists[edges[index].A].Add((index, edges[index].B));
+            lists[edges[index].B].Add((index, edges[index].A));
         }
 
         return [.. lists.Select(list => list.ToArray())];

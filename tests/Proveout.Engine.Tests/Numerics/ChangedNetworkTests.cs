@@ -41,7 +41,7 @@ public sealed class ChangedNetworkTests
     public void Opening_the_only_path_reads_over_range()
     {
         var network = new ResistorNetwork(3, [Ohms(0, 1, 0.005), Ohms(1, 2, 5)]);
-        var changed = new ChangedNetwork(network, [EdgeChange.TakeAway(0, network.EdgeOf(0))]);
+        var changed = Changed(network, EdgeChange.TakeAway(0, network.EdgeOf(0)));
         Assert.Equal(double.PositiveInfinity, changed.Resistance(0, 2, network.AnchoredResistance(0, 2)));
         Assert.Equal(5, changed.Resistance(1, 2, network.AnchoredResistance(1, 2)), 12);
     }
@@ -50,7 +50,7 @@ public sealed class ChangedNetworkTests
     public void Opening_a_milliohm_joint_beside_fifty_megohms_leaves_fifty_megohms()
     {
         var network = new ResistorNetwork(3, [Ohms(0, 1, 0.005), Ohms(1, 2, 50e6), Ohms(2, 0, 100)]);
-        var changed = new ChangedNetwork(network, [EdgeChange.TakeAway(0, network.EdgeOf(0))]);
+        var changed = Changed(network, EdgeChange.TakeAway(0, network.EdgeOf(0)));
         Assert.Equal(1, changed.Resistance(0, 1, network.AnchoredResistance(0, 1)) / 50e6 / (1 + (100 / 50e6)), 12);
     }
 
@@ -69,13 +69,20 @@ public sealed class ChangedNetworkTests
         var network = new ResistorNetwork(nodes, edges);
         var taken = Enumerable.Range(0, edges.Length).OrderBy(_ => random.Next()).Take(random.Next(0, 4)).ToArray();
         var added = Enumerable.Range(0, random.Next(taken.Length == 0 ? 1 : 0, 4)).Select(_ => RandomEdge(random, nodes)).ToArray();
-        var changed = new ChangedNetwork(
+        var changed = Changed(
             network,
             [.. taken.Select(index => EdgeChange.TakeAway(index, edges[index])), .. added.Select(edge => EdgeChange.Add(edge.A, edge.B, edge.Conductance))]);
         var anew = edges.Where((_, index) => !taken.Contains(index)).Concat(added).ToArray();
         for (var a = 0; a < nodes; a++)
             for (var b = a + 1; b < nodes; b++)
                 Agrees(PseudoInverseReading(nodes, anew, a, b), changed.Resistance(a, b, network.AnchoredResistance(a, b)));
+    }
+
+    private static ChangedNetwork Changed(ResistorNetwork network, params EdgeChange[] changes)
+    {
+        var changed = new ChangedNetwork(network);
+        changed.Apply(changes, [.. Enumerable.Range(0, network.NodeCount)]);
+        return changed;
     }
 
     private static void Agrees(double expected, double actual)

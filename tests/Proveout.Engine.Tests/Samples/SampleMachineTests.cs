@@ -50,10 +50,9 @@ public sealed class SampleMachineTests
     {
         // IEC 60445 clause 6.2.
         var design = Repository.Design(sample);
-        IEnumerable<Conductor> With(TerminalRole role) => design.Conductors.Where(conductor => Ends(conductor).Any(end => design.FindTerminal(end)!.Role == role));
 
-        Assert.All(With(TerminalRole.Line), conductor => Assert.Contains(conductor.Colour, new[] { ConductorColour.Brown, ConductorColour.Black }));
-        Assert.All(With(TerminalRole.Neutral), conductor => Assert.Equal(ConductorColour.Blue, conductor.Colour));
+        Assert.All(Carrying(design, TerminalRole.Line), conductor => Assert.Contains(conductor.Colour, new[] { ConductorColour.Brown, ConductorColour.Black }));
+        Assert.All(Carrying(design, TerminalRole.Neutral), conductor => Assert.Equal(ConductorColour.Blue, conductor.Colour));
     }
 
     [Theory]
@@ -62,7 +61,7 @@ public sealed class SampleMachineTests
     {
         // IEC 60204-1 table 5, flexible conductors of power circuits inside enclosures; from memory.
         var design = Repository.Design(sample);
-        var mains = design.Conductors.Where(conductor => IsMains(design, conductor)).ToList();
+        var mains = Carrying(design, TerminalRole.Line, TerminalRole.Neutral);
 
         Assert.NotEmpty(mains);
         Assert.All(mains, conductor => Assert.InRange(conductor.CrossSection.SquareMillimeters, 0.75, 2.5));
@@ -74,11 +73,12 @@ public sealed class SampleMachineTests
     {
         // IEC 60204-1 clause 13.1.3; protective conductors may run with either.
         var design = Repository.Design(sample);
+        var mains = Carrying(design, TerminalRole.Line, TerminalRole.Neutral);
         var ducts = design.Routes.Where(route => route.Kind == RouteKind.Duct).Select(route => route.Name);
 
         Assert.All(ducts, duct => Assert.Single(design.Conductors
             .Where(conductor => conductor.Route.Contains(duct) && conductor.Colour != ConductorColour.GreenYellow)
-            .Select(conductor => IsMains(design, conductor))
+            .Select(mains.Contains)
             .Distinct()));
     }
 
@@ -109,6 +109,48 @@ public sealed class SampleMachineTests
     }
 
     [Theory]
+    [InlineData("alderbrook", "T1.V+1", "Q2.A1", "")]
+    [InlineData("alderbrook", "T1.V+1", "K1.A1", "")]
+    [InlineData("pennywort", "T1.V+", "K1.A1", "")]
+    [InlineData("quarrymoor", "T1.V+1", "K1.A1", "S1.button")]
+    [InlineData("quarrymoor", "T1.V+1", "K3.A1", "S1.button")]
+    public void The_emergency_stop_takes_the_feed_of_every_power_coil(string sample, string feed, string coil, string start)
+    {
+        // ISO 13850: opening contacts, and the stop goes before a start button that is held down.
+        var design = Repository.Design(sample);
+        Dictionary<string, string> started = start.Length > 0 ? new() { [start] = "pressed" } : [];
+        bool IsFed(Dictionary<string, string> operated) => SampleWiring.Of(design, HighestOhmsOfAConnection, operated: operated).Joined(feed, coil);
+
+        Assert.True(IsFed(started));
+        Assert.False(IsFed(new(started) { ["S2.button"] = "pressed" }));
+    }
+
+    [Fact]
+    public void The_router_starts_by_its_button_only_and_then_holds_itself()
+    {
+        var design = Repository.Design("quarrymoor");
+        bool IsFed(string coil, Dictionary<string, string> operated) => SampleWiring.Of(design, HighestOhmsOfAConnection, operated: operated).Joined("T1.V+1", coil);
+        Dictionary<string, string> commanded = new() { ["K2.test-lever"] = "pulled-in" };
+        Dictionary<string, string> running = new(commanded) { ["K1.test-lever"] = "pulled-in", ["K3.test-lever"] = "pulled-in" };
+
+        Assert.False(IsFed("K3.A1", commanded));
+        Assert.False(IsFed("Q1.A1", commanded));
+        Assert.True(IsFed("K3.A1", running));
+        Assert.True(IsFed("Q1.A1", running));
+    }
+
+    [Theory]
+    [MemberData(nameof(Samples))]
+    public void The_page_of_the_samples_states_their_size(string sample)
+    {
+        var design = Repository.Design(sample);
+        var row = File.ReadLines(Repository.Folder("samples", "README.md")).Single(line => line.StartsWith($"| `{sample}` |", StringComparison.Ordinal));
+        var wired = design.Conductors.SelectMany(Ends).Distinct().Count();
+
+        Assert.EndsWith($"| {design.Parts.Count} | {wired} | {design.Conductors.Count} |", row, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [MemberData(nameof(MainsSamples))]
     public void Line_neutral_earth_and_24_volt_are_separate_nets(string sample)
     {
@@ -120,8 +162,12 @@ public sealed class SampleMachineTests
         Assert.True(wiring.Joined("X1.N-PIN", "T1.N"));
     }
 
-    private static bool IsMains(MachineDesign design, Conductor conductor) =>
-        Ends(conductor).Any(end => design.FindTerminal(end)!.Role is TerminalRole.Line or TerminalRole.Neutral);
+    private static List<Conductor> Carrying(MachineDesign design, params TerminalRole[] roles)
+    {
+        var wiring = SampleWiring.Of(design, HighestOhmsOfAConnection);
+        var sources = design.Terminals.Where(terminal => roles.Contains(design.FindTerminal(terminal)!.Role)).ToList();
+        return [.. design.Conductors.Where(conductor => sources.Any(source => wiring.Joined(source.ToString(), conductor.From.ToString())))];
+    }
 
     private static TerminalReference[] Ends(Conductor conductor) => [conductor.From, conductor.To];
 }

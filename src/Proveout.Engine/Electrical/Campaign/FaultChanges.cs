@@ -13,6 +13,15 @@ internal static class FaultChanges
     public static List<EdgeChange> AtHigh(WiringFault fault, WiringNetwork wiring, StateNetwork state) =>
         At(fault, wiring, state, state.High, change => (change.HighOhms, change.AddedHighOhms), element => element.HighOhms);
 
+    /// <summary>The change that gives an element a conductance in siemens; zero opens it.</summary>
+    public static EdgeChange Switch(NetworkElement element, LimitNetwork limit, double conductance)
+    {
+        var index = limit.EdgeOf(element.Index);
+        return index < 0 ? EdgeChange.Add(element.A, element.B, conductance)
+            : conductance <= 0 ? EdgeChange.TakeAway(index, limit.Network.EdgeOf(index))
+            : EdgeChange.Set(index, limit.Network.EdgeOf(index), conductance);
+    }
+
     private static List<EdgeChange> At(
         WiringFault fault,
         WiringNetwork wiring,
@@ -47,19 +56,9 @@ internal static class FaultChanges
 
     private static void SetConductance(List<EdgeChange> changes, WiringNetwork wiring, LimitNetwork limit, int element, double conductance)
     {
-        var index = limit.EdgeOf(element);
-        if (index < 0)
-        {
-            if (conductance > 0)
-                changes.Add(EdgeChange.Add(wiring.Elements[element].A, wiring.Elements[element].B, conductance));
-            return;
-        }
-
-        var edge = limit.Network.EdgeOf(index);
-        if (conductance <= 0)
-            changes.Add(EdgeChange.TakeAway(index, edge));
-        else if (conductance != edge.Conductance)
-            changes.Add(EdgeChange.Set(index, edge, conductance));
+        var change = Switch(wiring.Elements[element], limit, conductance);
+        if (change.DeltaConductance != 0)
+            changes.Add(change);
     }
 
     private readonly record struct Values(double LowOhms, double HighOhms, double AddedLowOhms, double AddedHighOhms);

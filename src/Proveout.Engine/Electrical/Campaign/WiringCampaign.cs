@@ -35,20 +35,37 @@ public sealed class WiringCampaign
     {
         var tables = PortTables();
         var responses = new FaultResponse[Faults.Count];
-        Parallel.For(0, Faults.Count, new ParallelOptions { CancellationToken = cancellation }, fault =>
-        {
-            List<int> checks = [];
-            List<ReadingInterval> intervals = [];
-            foreach (var table in tables)
-                table.AddResponses(Faults[fault], Context.Wiring, checks, intervals);
-            responses[fault] = new FaultResponse([.. checks], [.. intervals]);
-        });
+        Parallel.For(
+            0,
+            Faults.Count,
+            new ParallelOptions { CancellationToken = cancellation },
+            () => tables.Select(table => new PortWorker(table, Context.Wiring)).ToArray(),
+            (fault, _, workers) =>
+            {
+                responses[fault] = Respond(Faults[fault], workers);
+                return workers;
+            },
+            _ => { });
         return new FaultDictionary(
             [.. _setUps.Select(setUp => setUp.Text)],
             [.. _candidates.Select(candidate => candidate.Check)],
             [.. Faults.Select(fault => fault.Fault)],
             responses);
     }
+
+    private static FaultResponse Respond(WiringFault fault, PortWorker[] workers)
+    {
+        List<int> checks = [];
+        List<ReadingInterval> intervals = [];
+        foreach (var worker in workers)
+            worker.AddResponses(fault, checks, intervals);
+        return new FaultResponse([.. checks], [.. intervals]);
+    }
+
+    private StateNetwork RestOf(int setUp) =>
+        _setUps[setUp].Operated is null
+            ? _states[setUp]
+            : _states[_setUps.Index().First(other => other.Item.Operated is null && other.Item.State.PlugsApart == _setUps[setUp].State.PlugsApart).Index];
 
     private PortTable[] PortTables()
     {
@@ -57,7 +74,7 @@ public sealed class WiringCampaign
         for (var setUp = 0; setUp < _setUps.Count; setUp++)
         {
             var ofSetUp = _candidates.Where(candidate => candidate.SetUp == setUp).ToArray();
-            tables.Add(new PortTable(_states[setUp], ofSetUp, first));
+            tables.Add(new PortTable(RestOf(setUp), _states[setUp], Context.Wiring, ofSetUp, first));
             first += ofSetUp.Length;
         }
 

@@ -18,7 +18,7 @@ internal static class CandidateChecks
         var wiring = context.Wiring;
         var places = new ProbePlaces(wiring, setUp.State);
         var pairs = new ProbePairs(wiring, state.Conducts, places.Nodes);
-        var bounds = new JunctionBounds(wiring, state);
+        var bounds = new JunctionBounds(state);
         var taken = new HashSet<string>(StringComparer.Ordinal);
         foreach (var (a, b) in setUp.Operated is { } operated ? pairs.AcrossContactsOf(operated) : pairs.All())
         {

@@ -1,5 +1,3 @@
-using Proveout.Engine.Machine;
-
 namespace Proveout.Engine.Electrical;
 
 /// <summary>Says when no junction can conduct while a port is measured, so that the port is purely resistive.</summary>
@@ -9,80 +7,51 @@ namespace Proveout.Engine.Electrical;
 /// below the junctions' lowest forward voltage, the solution with all junctions open is the solution, and it is the only one (the
 /// complementarity problem of a network of resistors and ideal junctions has a positive definite matrix).
 /// </remarks>
-internal sealed class JunctionBounds
+internal sealed class JunctionBounds(StateNetwork state)
 {
-    private readonly WiringNetwork _wiring;
-    private readonly StateNetwork _state;
-    private readonly Lazy<LimitNetwork> _lowWithoutJunctions;
-    private readonly (int Anode, int Cathode, double ForwardVolts)[] _junctions;
-
-    public JunctionBounds(WiringNetwork wiring, StateNetwork state)
-    {
-        _wiring = wiring;
-        _state = state;
-        _junctions =
-        [
-            .. from element in wiring.Elements
-               where element.Part is Diode
-               select (element.A, element.B, ((Diode)element.Part!).ForwardLow.Volts),
-        ];
-        _lowWithoutJunctions = new(() => new LimitNetwork(wiring, LowConductanceWithoutJunctions));
-    }
-
     /// <summary>Limits in ohms of the resistance between two nodes, red lead on the first; infinite when over range.</summary>
     public (double LowOhms, double HighOhms) Resistance(int red, int black)
     {
-        var (low, high) = _state.Resistance(red, black);
-        var lowWithout = _lowWithoutJunctions.Value.Network.Resistance(red, black);
-        return lowWithout > low * (1 + 1e-9) && AllBlocked(red, black, lowWithout, high) ? (lowWithout, high) : (low, high);
+        var (low, high) = state.Resistance(red, black);
+        var open = state.Low.Network.Resistance(red, black);
+        return open > low && AllBlocked(red, black, open) ? (open, high) : (low, high);
     }
 
-    private bool AllBlocked(int red, int black, double low, double high)
+    private bool AllBlocked(int red, int black, double low)
     {
         if (double.IsPositiveInfinity(low))
             return !CanReach(red, black);
-        foreach (var (anode, cathode, forward) in _junctions)
-            if (GreatestForwardVolts(anode, cathode, red, black, low, high) >= forward)
+        foreach (var (anode, cathode, forward) in state.Junctions.All)
+            if (GreatestForwardVolts(anode, cathode, red, black, low) >= forward)
                 return false;
         return true;
     }
 
-    private double GreatestForwardVolts(int anode, int cathode, int red, int black, double low, double high)
+    private double GreatestForwardVolts(int anode, int cathode, int red, int black, double low)
     {
-        var without = _lowWithoutJunctions.Value.Network;
-        var with = _state.High.Network;
-        if (!AreTogether(red, anode, cathode))
-            return without.Islands.Of(anode) == without.Islands.Of(cathode) && without.Islands.Of(anode) != without.Islands.Of(red) ? 0 : ElementBand.OpenCircuitVolts;
+        var lowest = state.Low.Network;
+        var highest = state.High.Network;
+        var islands = lowest.Islands;
+        if (islands.Of(anode) != islands.Of(red) || islands.Of(cathode) != islands.Of(red))
+            return islands.Of(anode) == islands.Of(cathode) ? 0 : ElementBand.OpenCircuitVolts;
 
-        var most = with.Resistance(anode, black) - without.Resistance(anode, red) - without.Resistance(cathode, black) + with.Resistance(cathode, red);
-        if (double.IsNaN(most) || double.IsInfinity(most) || double.IsInfinity(high))
-            return ElementBand.OpenCircuitVolts;
-        return ElementBand.OpenCircuitVolts * most / (2 * (most > 0 ? low : high));
-    }
-
-    private bool AreTogether(int red, int anode, int cathode)
-    {
-        var islands = _lowWithoutJunctions.Value.Network.Islands;
-        return islands.Of(anode) == islands.Of(red) && islands.Of(cathode) == islands.Of(red);
+        var most = highest.Resistance(anode, black) - lowest.Resistance(anode, red) - lowest.Resistance(cathode, black) + highest.Resistance(cathode, red);
+        return double.IsFinite(most) ? ElementBand.OpenCircuitVolts * Math.Max(0, most) / (2 * low) : ElementBand.OpenCircuitVolts;
     }
 
     // Current from red to black runs along paths (flow decomposition); through a junction only from anode to cathode.
     private bool CanReach(int red, int black)
     {
-        var islands = _lowWithoutJunctions.Value.Network.Islands;
+        var islands = state.Low.Network.Islands;
         var reached = new HashSet<int> { islands.Of(red) };
-        var grew = true;
-        while (grew)
+        for (var grew = true; grew;)
         {
             grew = false;
-            foreach (var (anode, cathode, _) in _junctions)
+            foreach (var (anode, cathode, _) in state.Junctions.All)
                 if (reached.Contains(islands.Of(anode)))
                     grew |= reached.Add(islands.Of(cathode));
         }
 
         return reached.Contains(islands.Of(black));
     }
-
-    private double LowConductanceWithoutJunctions(NetworkElement element) =>
-        element.Part is not Diode && _state.Conducts(element) ? 1 / element.LowOhms : 0;
 }

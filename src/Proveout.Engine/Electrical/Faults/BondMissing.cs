@@ -11,7 +11,7 @@ internal sealed class BondMissing : IWiringFaultRule
 
     public IEnumerable<WiringFault> Generate(WiringContext context) =>
         from conductor in context.Design.Conductors
-        where context.ClassOf(conductor.From) == NetClass.ProtectiveEarth
+        where context.ClassOf(conductor) == NetClass.ProtectiveEarth
         select WiringContext.Fault(
             this,
             conductor.Id,

@@ -5,13 +5,13 @@ namespace Proveout.Engine.Electrical;
 /// <summary>A joint with a few ohms: a loose screw, insulation under the clamp, a weak crimp.</summary>
 internal sealed class PoorJoint : IWiringFaultRule
 {
-    // Below about an ohm a hand-held meter cannot tell a poor joint from its own leads; those are left to tug, torque and voltage drop under load.
-    private const double LowOhms = 1;
+    // Below about two ohms a hand-held meter cannot surely tell a poor joint from its own leads; those are left to tug, torque and voltage drop.
+    private const double LowOhms = 2;
     private const double HighOhms = 10;
 
     public string Kind => "poor-joint";
 
-    public string Words => "poor joints of one ohm or more";
+    public string Words => "poor joints of two ohms or more";
 
     public IEnumerable<WiringFault> Generate(WiringContext context) =>
         from conductor in context.Design.Conductors

@@ -56,12 +56,20 @@ public sealed class WiringContext
     /// <summary>What a terminal carries.</summary>
     public NetClass ClassOf(TerminalReference terminal) => ClassOf(Wiring.TerminalNode(terminal));
 
+    /// <summary>What a conductor carries: protective only when it is green-yellow (IEC 60445), whatever it is bonded to.</summary>
+    public NetClass ClassOf(Conductor conductor) => ClassOf(conductor.From) switch
+    {
+        _ when conductor.Colour == ConductorColour.GreenYellow => NetClass.ProtectiveEarth,
+        NetClass.ProtectiveEarth => NetClass.ZeroVolt,
+        var other => other,
+    };
+
     /// <summary>What follows when two nodes are joined.</summary>
     public Consequence OfJoining(int a, int b) => ConsequenceRules.OfJoining(ClassOf(a), ClassOf(b), _classes.AreSame(a, b));
 
     /// <summary>What follows when a conductor is open, or has a poor joint.</summary>
     public Consequence OfOpening(Conductor conductor, bool poorOnly) =>
-        ConsequenceRules.OfOpening(ClassOf(conductor.From), conductor.CrossSection.SquareMillimeters >= PowerSquareMillimetres, poorOnly);
+        ConsequenceRules.OfOpening(ClassOf(conductor), conductor.CrossSection.SquareMillimeters >= PowerSquareMillimetres, poorOnly);
 
     /// <summary>What follows when an end lands on another terminal: what it no longer feeds, and what it now meets.</summary>
     public Consequence OfMoving(Conductor conductor, TerminalReference from, TerminalReference to)

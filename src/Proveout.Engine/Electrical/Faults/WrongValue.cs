@@ -15,17 +15,25 @@ internal sealed class WrongValue : IWiringFaultRule
         (4, "four times the resistance: made for double the voltage"),
     ];
 
+    private const int MostTerminals = 8;
+
     public string Kind => "wrong-value";
 
     public string Words => "parts of another value";
 
     public IEnumerable<WiringFault> Generate(WiringContext context) =>
         from element in context.Wiring.Elements
-        where element.Part is Resistor && !element.IsMetal && element.HighOhms < 2 * element.LowOhms
+        where element.Part is Resistor && !element.IsMetal && element.HighOhms < 2 * element.LowOhms && IsPartOfItsOwn(context, element)
         let isMains = IsMains(context, element)
         from ratio in Ratios
         where isMains == ratio.Ratio is 0.27 or 3.7
         select OfRatio(context, element, ratio.Ratio, ratio.Words);
+
+    // A resistor inside a board is not chosen by the builder.
+    private static bool IsPartOfItsOwn(WiringContext context, NetworkElement element) =>
+        context.Design.FindPart(element.Subject)!.Type.Terminals.Count <= MostTerminals
+        && context.Wiring.Nodes[element.A].Kind == NodeKind.Terminal
+        && context.Wiring.Nodes[element.B].Kind == NodeKind.Terminal;
 
     private static bool IsMains(WiringContext context, NetworkElement element) =>
         context.ClassOf(element.A) is NetClass.Line or NetClass.Neutral || context.ClassOf(element.B) is NetClass.Line or NetClass.Neutral;

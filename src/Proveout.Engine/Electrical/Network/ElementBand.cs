@@ -12,11 +12,7 @@ internal static class ElementBand
     public const double OpenCircuitVolts = 3.3;
 
     /// <summary>The band in ohms; null when the primitive carries no steady current while dead.</summary>
-    /// <remarks>
-    /// A junction is bounded by its chord: whatever it carries, up to the meter's test current, it drops at least its lowest forward
-    /// voltage, so voltage over current is never below their ratio; and it may block. Replacing a one-port by its chord resistance leaves
-    /// every voltage and current as it was (substitution theorem), so a reading with junctions lies between the readings at the chords' limits.
-    /// </remarks>
+    /// <remarks>A junction stands in the network as an element that does not conduct; <see cref="Junctions"/> says what it may do.</remarks>
     public static (double Low, double Nominal, double High)? Of(CircuitElement element, Part part)
     {
         var given = part.Values.FirstOrDefault(value => value.Element == element.Name)?.Value;
@@ -27,8 +23,7 @@ internal static class ElementBand
             Contact contact => Limits(given ?? contact.Value),
             Unpredictable unpredictable => Limits(given ?? unpredictable.Value),
             Insulation insulation => (insulation.AtLeast.Ohms, double.PositiveInfinity, double.PositiveInfinity),
-            Diode diode when diode.ForwardLow.Volts < OpenCircuitVolts =>
-                (diode.ForwardLow.Volts / TestCurrentAmperes, double.PositiveInfinity, double.PositiveInfinity),
+            Diode => (double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity),
             _ => null,
         };
     }

@@ -11,17 +11,24 @@ internal sealed class StateNetwork
 {
     private readonly WiringNetwork _wiring;
 
+    private readonly JunctionGroups _groups;
+
     public StateNetwork(WiringNetwork wiring, MachineState state)
     {
         _wiring = wiring;
         State = state;
+        Junctions = new Junctions(wiring);
         Low = new LimitNetwork(wiring, element => Conducts(element) ? 1 / element.LowOhms : 0);
         High = new LimitNetwork(wiring, element => Conducts(element) ? 1 / element.HighOhms : 0);
+        _groups = Junctions.Groups(Low.Network.Islands.Count, Low.Network.Islands.Of);
     }
 
     public MachineState State { get; }
 
-    /// <summary>Every resistance at its low limit; junctions at their chord.</summary>
+    /// <summary>The junctions, and what they may do to a reading.</summary>
+    public Junctions Junctions { get; }
+
+    /// <summary>Every resistance at its low limit; junctions open.</summary>
     public LimitNetwork Low { get; }
 
     /// <summary>Every resistance at its high limit; junctions open.</summary>
@@ -35,8 +42,9 @@ internal sealed class StateNetwork
         _ => true,
     };
 
-    /// <summary>Limits of the resistance between two nodes in ohms; infinite when over range.</summary>
-    public (double LowOhms, double HighOhms) Resistance(int a, int b) => (Low.Network.Resistance(a, b), High.Network.Resistance(a, b));
+    /// <summary>Limits of the resistance between two nodes in ohms, whatever the junctions do; infinite when over range.</summary>
+    public (double LowOhms, double HighOhms) Resistance(int a, int b) =>
+        (Junctions.Floor(Low.Network.Resistance(a, b), a, b, _groups), High.Network.Resistance(a, b));
 
     private string PositionOf(string part, string control) =>
         State.PositionOf(part, control) ?? _wiring.Design.FindPart(part)!.Type.Controls.First(candidate => candidate.Name == control).Rest;

@@ -5,16 +5,17 @@ namespace Proveout.Engine.Electrical;
 /// <summary>Which terminals sit beside each other, so that a conductor can land on the wrong one or a strand can bridge them.</summary>
 internal static class TerminalNeighbours
 {
-    /// <summary>Every pair of neighbours once: in a plug, along its contacts; on a part, along its fixed terminals; between like parts in one place, at their ends.</summary>
+    /// <summary>Every pair of neighbours once: along each connector; on a part without fixed connectors, along its other terminals; between like parts in one place, at their ends.</summary>
     public static IEnumerable<(TerminalReference A, TerminalReference B)> Pairs(MachineDesign design) =>
         design.Parts.SelectMany(WithinPart).Concat(BetweenParts(design));
 
     private static IEnumerable<(TerminalReference A, TerminalReference B)> WithinPart(Part part)
     {
-        var plugs = part.Type.Connectors.Where(connector => connector.Pluggable).Select(connector => connector.Terminals.ToArray());
-        var inPlugs = plugs.SelectMany(names => names).ToHashSet(StringComparer.Ordinal);
-        var fixedRow = part.Type.Terminals.Select(terminal => terminal.Name).Where(name => !inPlugs.Contains(name)).ToArray();
-        return plugs.Append(fixedRow).SelectMany(row => Along(part.Designation, row));
+        var rows = part.Type.Connectors.Select(connector => connector.Terminals.ToArray()).ToList();
+        var inRows = rows.SelectMany(names => names).ToHashSet(StringComparer.Ordinal);
+        if (part.Type.Connectors.All(connector => connector.Pluggable))
+            rows.Add([.. part.Type.Terminals.Select(terminal => terminal.Name).Where(name => !inRows.Contains(name))]);
+        return rows.SelectMany(row => Along(part.Designation, row));
     }
 
     private static IEnumerable<(TerminalReference A, TerminalReference B)> Along(string part, string[] row) =>

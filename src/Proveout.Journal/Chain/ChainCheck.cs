@@ -1,0 +1,69 @@
+namespace Proveout.Journal.Chain;
+
+/// <summary>Recomputes a chain from what is stored and names the first place where it does not hold.</summary>
+internal static class ChainCheck
+{
+    /// <param name="build">The build's own record, null when it is missing.</param>
+    /// <param name="entries">All entries stored under the build, by ascending sequence.</param>
+    /// <param name="end">The recorded end, null when it is missing.</param>
+    /// <param name="photo">Finds the bytes of a photograph by fingerprint; null when they are missing.</param>
+    public static ChainVerdict Run(StoredBuild? build, IEnumerable<StoredEntry> entries, StoredEnd? end, Func<string, byte[]?> photo)
+    {
+        if (build is null)
+            return new ChainBroken(0, ChainPart.BuildRecord, "The record of the build itself is missing, though entries of it are there.");
+        if (!Same(build.ComputeHash(), build.Hash))
+            return new ChainBroken(0, ChainPart.BuildRecord,
+                "The record of the build itself (serial number, machine, builder, start or hash) was changed after it was written.");
+        var reached = new StoredEnd(0, build.Hash);
+        foreach (var entry in entries)
+        {
+            if (BreakAt(entry, reached, photo) is { } broken)
+                return broken;
+            reached = new StoredEnd(entry.Sequence, entry.Hash);
+        }
+        if (BreakAtEnd(reached, end) is { } brokenEnd)
+            return brokenEnd;
+        return new ChainWhole((int)reached.Entries, FieldText.Read(reached.Hash));
+    }
+
+    private static ChainBroken? BreakAt(StoredEntry entry, StoredEnd before, Func<string, byte[]?> photo)
+    {
+        var expected = before.Entries + 1;
+        if (entry.Sequence != expected)
+            return new ChainBroken(expected, ChainPart.Order, $"Entry {expected} is missing: entry {entry.Sequence} stands in its place.");
+        if (!Same(entry.PreviousHash, before.Hash))
+            return new ChainBroken(expected, ChainPart.Link, $"Entry {expected} does not refer to the hash of what stands before it.");
+        if (!Same(entry.ComputeHash(), entry.Hash))
+            return new ChainBroken(expected, ChainPart.Entry,
+                $"Entry {expected} does not give its own hash: its time, person, instrument, key, content or hash was changed after it was recorded.");
+        return PhotoBreak(entry, photo);
+    }
+
+    private static ChainBroken? PhotoBreak(StoredEntry entry, Func<string, byte[]?> photo)
+    {
+        if (entry.Decode().Content is not PhotoAttached attached)
+            return null;
+        var sentence = photo(attached.Sha256) switch
+        {
+            null => $"The photograph {attached.FileName} of entry {entry.Sequence} is missing.",
+            var bytes when Fingerprint.OfBytes(bytes) != attached.Sha256 =>
+                $"The photograph {attached.FileName} of entry {entry.Sequence} is not the one that was attached.",
+            _ => null,
+        };
+        return sentence is null ? null : new ChainBroken(entry.Sequence, ChainPart.Photo, sentence);
+    }
+
+    private static ChainBroken? BreakAtEnd(StoredEnd reached, StoredEnd? end)
+    {
+        if (end is null)
+            return new ChainBroken(reached.Entries, ChainPart.End, "How many entries the build has is no longer recorded.");
+        if (end.Entries != reached.Entries)
+            return new ChainBroken(Math.Min(end.Entries, reached.Entries) + 1, ChainPart.End,
+                $"{end.Entries} entries were recorded, but {reached.Entries} are there.");
+        return Same(end.Hash, reached.Hash)
+            ? null
+            : new ChainBroken(reached.Entries, ChainPart.End, $"The hash recorded for the end is not that of entry {reached.Entries}.");
+    }
+
+    private static bool Same(byte[] one, byte[] other) => one.AsSpan().SequenceEqual(other);
+}

@@ -1,0 +1,105 @@
+using Microsoft.Data.Sqlite;
+
+namespace Proveout.Journal.Sqlite;
+
+/// <summary>One journal file: its connections, its transactions and its format.</summary>
+/// <param name="path">Where it is.</param>
+/// <param name="longestWait">How long to wait for a lock that another process holds, whole seconds, at least one.</param>
+internal sealed class SqliteFile(string path, TimeSpan longestWait)
+{
+    private const long ApplicationId = 0x5052564F;
+    private const long Format = 1;
+
+    private readonly string _connectionString = new SqliteConnectionStringBuilder
+    {
+        DataSource = path,
+        ForeignKeys = true,
+        DefaultTimeout = (int)longestWait.TotalSeconds,
+    }.ToString();
+
+    /// <summary>Creates the file and its folders where they are missing, and refuses files of another kind or of a newer format.</summary>
+    public void Prepare() => SqliteErrors.Translate(path, () =>
+    {
+        if (Path.GetDirectoryName(Path.GetFullPath(path)) is { Length: > 0 } folder)
+            Directory.CreateDirectory(folder);
+        using var connection = Connect();
+        // Before anything is changed, and in one transaction: another process may be creating the file just now.
+        using (connection.BeginTransaction(deferred: true))
+            RefuseUnlessJournalOrEmpty(connection);
+        Run(connection, "PRAGMA journal_mode = WAL");
+        // Taking the lock shows at once whether the file may be written, and keeps out another process that creates it too.
+        using var transaction = connection.BeginTransaction(deferred: false);
+        if (!RefuseUnlessJournalOrEmpty(connection))
+            Run(connection, Sql.Schema);
+        transaction.Commit();
+        return true;
+    });
+
+    /// <summary>Reads within one transaction, so that all of it is of one moment.</summary>
+    public T Read<T>(Func<SqliteConnection, T> work) => Transact(deferred: true, work);
+
+    /// <summary>Writes within one transaction that no other writer can enter (BEGIN IMMEDIATE); on return it is on the disk.</summary>
+    public T Write<T>(Func<SqliteConnection, T> work) => Transact(deferred: false, work);
+
+    /// <summary>Closes the connections kept for reuse.</summary>
+    public void Close()
+    {
+        using var connection = new SqliteConnection(_connectionString);
+        SqliteConnection.ClearPool(connection);
+    }
+
+    private T Transact<T>(bool deferred, Func<SqliteConnection, T> work) => SqliteErrors.Translate(path, () =>
+    {
+        using var connection = Connect();
+        using var transaction = connection.BeginTransaction(deferred);
+        var result = work(connection);
+        transaction.Commit();
+        return result;
+    });
+
+    private SqliteConnection Connect()
+    {
+        var connection = new SqliteConnection(_connectionString);
+        try
+        {
+            connection.Open();
+            // FULL: in WAL mode each commit is synced, so that what was acknowledged also survives a loss of power.
+            Run(connection, $"PRAGMA synchronous = FULL; PRAGMA busy_timeout = {longestWait.TotalMilliseconds:F0}");
+            return connection;
+        }
+        catch
+        {
+            connection.Dispose();
+            throw;
+        }
+    }
+
+    /// <returns>True when it is a journal, false when the file is empty.</returns>
+    private bool RefuseUnlessJournalOrEmpty(SqliteConnection connection)
+    {
+        var application = Number(connection, "PRAGMA application_id");
+        var format = Number(connection, "PRAGMA user_version");
+        if (application == ApplicationId && format > Format)
+            throw new JournalFormatException(
+                $"The journal {path} has format {format}, and this Proveout knows formats up to {Format}. Open it with a newer Proveout; it was left as it is.");
+        if (application == ApplicationId)
+            return true;
+        if (application != 0 || format != 0 || Number(connection, "SELECT count(*) FROM sqlite_schema") != 0)
+            throw new JournalFormatException($"{path} is not a journal. Give the path of a journal, or of a file that does not exist yet.");
+        return false;
+    }
+
+    private static long Number(SqliteConnection connection, string sql)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText = sql;
+        return (long)command.ExecuteScalar()!;
+    }
+
+    private static void Run(SqliteConnection connection, string sql)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText = sql;
+        command.ExecuteNonQuery();
+    }
+}

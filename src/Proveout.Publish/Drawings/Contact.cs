@@ -1,0 +1,18 @@
+namespace Proveout.Publish.Drawings;
+
+/// <summary>A terminal or a conductor end as drawn.</summary>
+/// <param name="Name">Its name as marked.</param>
+/// <param name="Connector">Name of the connector it belongs to; empty when it stands alone.</param>
+/// <param name="Apart">True when its plug is pulled off.</param>
+/// <param name="Reachable">False when a probe cannot touch it once the part is fitted.</param>
+/// <param name="Conductors">Identifiers of the conductors that land on it.</param>
+/// <param name="GapBefore">True when it does not sit right beside the contact drawn before it.</param>
+/// <param name="LeftOutBefore">True when contacts right before it are left out.</param>
+internal sealed record Contact(
+    string Name,
+    string Connector,
+    bool Apart,
+    bool Reachable,
+    string Conductors,
+    bool GapBefore = false,
+    bool LeftOutBefore = false);

@@ -1,0 +1,71 @@
+using PdfSharp.Drawing;
+
+namespace Proveout.Publish.Report;
+
+/// <summary>Writes a deviation with its photograph; the two stay on one page where they can.</summary>
+internal sealed class PdfDeviation(PdfSheet sheet, ReportDeviation deviation)
+{
+    private const double WidestPhoto = 300;
+    private const double TallestPhoto = 220;
+    private const double PhotoSpace = 8;
+
+    /// <summary>Writes it.</summary>
+    public void Write()
+    {
+        using var image = deviation.Photo is { } photo ? Read(photo) : null;
+        PdfRun[] words =
+        [
+            new(deviation.Subject.Length == 0 ? deviation.Text : $"{deviation.Subject}: {deviation.Text}", PdfStyle.Body),
+            new($"{deviation.Person}, {ReportWords.Of(deviation.When)}", PdfStyle.Note),
+        ];
+        KeepTogether(words, image);
+        foreach (var run in words)
+            sheet.Write(run.Text, run.Style);
+        if (image is not null)
+            Draw(image);
+        else if (deviation.Photo is not null)
+            sheet.Write("The photograph is damaged, or neither PNG nor JPEG, and is not shown.", PdfStyle.Body);
+        if (deviation.PhotoSha256.Length > 0)
+            sheet.Write($"SHA-256 of the photograph: {deviation.PhotoSha256}", PdfStyle.Note);
+        sheet.Space(8);
+    }
+
+    private void KeepTogether(PdfRun[] words, XImage? image)
+    {
+        var height = PdfWrap.Lines(words, PdfSheet.Width).Sum(line => line.Style.LineHeight) + (image is null ? 0 : Size(image).Height + PhotoSpace);
+        if (height <= PdfSheet.FullHeight)
+            sheet.Need(height);
+    }
+
+    /// <summary>The picture; null when the library cannot read it, for which it throws whatever its decoder happens to throw.</summary>
+    private static XImage? Read(ReadOnlyMemory<byte> photo)
+    {
+        if (Photograph.MediaType(photo.Span) is null)
+            return null;
+        try
+        {
+            return XImage.FromStream(new MemoryStream(photo.ToArray()));
+        }
+#pragma warning disable CA1031 // A damaged photograph must not cost the report.
+        catch (Exception)
+#pragma warning restore CA1031
+        {
+            return null;
+        }
+    }
+
+    /// <summary>As large as its place allows, and no larger than a point for each pixel.</summary>
+    private static XSize Size(XImage image)
+    {
+        var scale = Math.Min(1, Math.Min(WidestPhoto / image.PixelWidth, TallestPhoto / image.PixelHeight));
+        return new(image.PixelWidth * scale, image.PixelHeight * scale);
+    }
+
+    private void Draw(XImage image)
+    {
+        var size = Size(image);
+        sheet.Need(size.Height + PhotoSpace);
+        sheet.Graphics.DrawImage(image, PdfSheet.Left, sheet.Y + (PhotoSpace / 2), size.Width, size.Height);
+        sheet.Y += size.Height + PhotoSpace;
+    }
+}

@@ -1,0 +1,76 @@
+using PdfSharp.Drawing;
+
+namespace Proveout.Publish.Report;
+
+/// <summary>Breaks text into lines that fit a width: between words where it can, inside a word where it must.</summary>
+internal static class PdfWrap
+{
+    private static readonly XGraphics Ruler = XGraphics.CreateMeasureContext(new XSize(1000, 1000), XGraphicsUnit.Point, XPageDirection.Downwards);
+    private static readonly Lock Gate = new();
+
+    /// <summary>Width of a line in points.</summary>
+    public static double Width(string text, PdfStyle style)
+    {
+        lock (Gate)
+            return Ruler.MeasureString(text, style.Font).Width;
+    }
+
+    /// <summary>The lines of some paragraphs.</summary>
+    public static IReadOnlyList<PdfRun> Lines(IEnumerable<PdfRun> paragraphs, double width) =>
+        paragraphs.SelectMany(paragraph => Lines(paragraph.Text, paragraph.Style, width).Select(line => new PdfRun(line, paragraph.Style))).ToList();
+
+    /// <summary>The beginning of a text that fits a width, with an ellipsis when something is left out.</summary>
+    public static string Fit(string text, PdfStyle style, double width)
+    {
+        var clean = PlainText.Clean(text);
+        if (Width(clean, style) <= width)
+            return clean;
+        var characters = PlainText.Characters(clean);
+        var kept = characters.Count;
+        while (kept > 0 && Width(string.Concat(characters.Take(kept)) + "…", style) > width)
+            kept--;
+        return string.Concat(characters.Take(kept)) + "…";
+    }
+
+    private static IEnumerable<string> Lines(string text, PdfStyle style, double width)
+    {
+        var line = "";
+        foreach (var word in PlainText.Clean(text).Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany(word => Pieces(word, style, width)))
+        {
+            var longer = line.Length == 0 ? word : $"{line} {word}";
+            if (line.Length > 0 && Width(longer, style) > width)
+            {
+                yield return line;
+                line = word;
+            }
+            else
+            {
+                line = longer;
+            }
+        }
+
+        if (line.Length > 0)
+            yield return line;
+    }
+
+    private static List<string> Pieces(string word, PdfStyle style, double width)
+    {
+        if (Width(word, style) <= width)
+            return [word];
+        var pieces = new List<string>();
+        var piece = "";
+        foreach (var character in PlainText.Characters(word))
+        {
+            if (piece.Length > 0 && Width(piece + character, style) > width)
+            {
+                pieces.Add(piece);
+                piece = "";
+            }
+
+            piece += character;
+        }
+
+        pieces.Add(piece);
+        return pieces;
+    }
+}

@@ -1,0 +1,97 @@
+// Makes the bench livelier where scripts run; every page works without it.
+(() => {
+  "use strict";
+
+  const news = document.getElementById("news");
+  const main = () => document.getElementById("main");
+
+  // The field gets the caret without scrolling past the cautions; touch screens keep their keyboard down until it is wanted.
+  const focusFirst = () => {
+    const problem = document.querySelector(".problems");
+    const first = main().querySelector("[data-focus='first']");
+    if (problem) problem.scrollIntoView({ block: "center" });
+    if (first && (first.tagName !== "INPUT" || matchMedia("(pointer: fine)").matches)) first.focus({ preventScroll: true });
+  };
+
+  // Refuses a photograph that is too large before it is sent.
+  document.addEventListener("change", (event) => {
+    const picker = event.target.closest("input[type='file'][data-most]");
+    if (!picker) return;
+    const large = [...picker.files].some((file) => file.size > Number(picker.dataset.most));
+    picker.setCustomValidity(large ? "This photograph is larger than 12 MB. Choose a smaller one." : "");
+    picker.reportValidity();
+  });
+
+  const isTouched = (field) =>
+    field.type !== "hidden" && (field.type === "file" ? field.files.length > 0 : field.value !== field.defaultValue);
+
+  // Fields that hold something typed are moved as they are into the page that replaces this one.
+  const keepTyped = (before, after) => {
+    for (const form of before.querySelectorAll("form[data-form]")) {
+      const twin = after.querySelector(`form[data-form="${form.dataset.form}"]`);
+      if (!twin) continue;
+      for (const field of form.querySelectorAll("input[name], textarea[name]")) {
+        if (!isTouched(field)) continue;
+        const place = twin.querySelector(`[name="${field.name}"]`);
+        if (!place) continue;
+        place.replaceWith(field);
+        for (let fold = field.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
+      }
+    }
+  };
+
+  const keepOpen = (before, after) => {
+    for (const fold of before.querySelectorAll("details[data-fold][open]")) {
+      const twin = after.querySelector(`details[data-fold="${fold.dataset.fold}"]`);
+      if (twin) twin.open = true;
+    }
+  };
+
+  const keepFocus = (swap) => {
+    const held = document.activeElement;
+    const id = held && main().contains(held) ? held.id : "";
+    const range = id && held.type === "text" ? [held.selectionStart, held.selectionEnd] : null;
+    swap();
+    const again = id && document.getElementById(id);
+    if (!again) return;
+    again.focus({ preventScroll: true });
+    if (range && again.type === "text") again.setSelectionRange(range[0], range[1]);
+  };
+
+  const refresh = async () => {
+    const answer = await fetch(location.href, { headers: { Accept: "text/html" }, cache: "no-store" });
+    if (!answer.ok) return;
+    const page = new DOMParser().parseFromString(await answer.text(), "text/html");
+    const after = page.getElementById("main");
+    keepFocus(() => {
+      keepOpen(main(), after);
+      keepTyped(main(), after);
+      main().replaceWith(document.adoptNode(after));
+    });
+    document.title = page.title;
+    news.dataset.events = page.getElementById("news").dataset.events;
+  };
+
+  let stream = null;
+
+  const watch = () => {
+    if (!news.dataset.events || stream) return;
+    stream = new EventSource(news.dataset.events);
+    stream.addEventListener("watching", () => (news.dataset.watching = "yes"));
+    stream.addEventListener("entered", async (event) => {
+      await refresh();
+      news.textContent = `Entry ${event.data} was just made in another window. This page shows it.`;
+    });
+  };
+
+  // A page out of sight lets go of its connection, because a browser has few of them for one address.
+  document.addEventListener("visibilitychange", () => {
+    if (document.visibilityState === "visible") return watch();
+    stream?.close();
+    stream = null;
+    delete news.dataset.watching;
+  });
+
+  focusFirst();
+  watch();
+})();

@@ -1,0 +1,96 @@
+using System.Net;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.HostFiltering;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Http.Features;
+using Microsoft.AspNetCore.Routing;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging;
+using Proveout.Web.Hosting;
+using Proveout.Web.Pages.Check;
+using Proveout.Web.Pages.CheckList;
+using Proveout.Web.Pages.Front;
+using Proveout.Web.Pages.Live;
+using Proveout.Web.Pages.Photo;
+using Proveout.Web.Pages.Plan;
+using Proveout.Web.Pages.Record;
+using Proveout.Web.Pages.Trouble;
+using Proveout.Workshop;
+
+namespace Proveout.Web;
+
+/// <summary>The bench as server-rendered pages.</summary>
+public static class BenchHost
+{
+    /// <summary>Builds the host; it listens once it is started.</summary>
+    /// <exception cref="ArgumentException">The address is not a loopback address.</exception>
+    public static WebApplication Build(BenchHostOptions options, IBench bench)
+    {
+        ArgumentNullException.ThrowIfNull(options);
+        if (!IPAddress.IsLoopback(options.Address))
+            throw new ArgumentException("The bench knows no log-in, so it listens on a loopback address only.", nameof(options));
+
+        // The empty builder reads no settings file and no environment, so nothing can open the bench to a network by accident.
+        var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
+        Listen(builder.WebHost, options);
+        AddServices(builder.Services, bench);
+        builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Error).AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.None);
+        var app = builder.Build();
+        UseMiddleware(app);
+        MapPages(app);
+        return app;
+    }
+
+    private static void Listen(ConfigureWebHostBuilder host, BenchHostOptions options) =>
+        host.UseKestrelCore().ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = UploadLimits.RequestBytes;
+            kestrel.Listen(options.Address, options.Port);
+        });
+
+    private static void AddServices(IServiceCollection services, IBench bench)
+    {
+        services.AddSingleton(bench);
+        services.AddRouting();
+        services.AddRazorComponents();
+        services.Configure<HostFilteringOptions>(filter =>
+        {
+            filter.AllowedHosts = ["localhost", "127.0.0.1", "[::1]"];
+            filter.IncludeFailureMessage = false;
+        });
+        services.Configure<FormOptions>(form => form.MultipartBodyLengthLimit = UploadLimits.RequestBytes);
+        // Keys live as long as the process: a form from before a restart comes back filled in and is sent again.
+        services.AddSingleton<IDataProtectionProvider, EphemeralDataProtectionProvider>();
+        services.AddAntiforgery(guard =>
+        {
+            guard.SuppressXFrameOptionsHeader = true;
+            guard.Cookie.Name = "form";
+            guard.Cookie.SameSite = SameSiteMode.Strict;
+        });
+    }
+
+    private static void UseMiddleware(WebApplication app)
+    {
+        app.UseMiddleware<SecurityHeaders>();
+        app.UseExceptionHandler(new ExceptionHandlerOptions { ExceptionHandler = TroubleEndpoints.ShowFailureAsync });
+        app.UseStatusCodePages(TroubleEndpoints.ShowStatusAsync);
+        app.UseMiddleware<HostFilteringMiddleware>();
+        app.UseRouting();
+    }
+
+    private static void MapPages(IEndpointRouteBuilder routes)
+    {
+        AssetEndpoints.Map(routes);
+        FrontEndpoints.Map(routes);
+        CheckEndpoints.Map(routes);
+        CheckListEndpoints.Map(routes);
+        RecordEndpoints.Map(routes);
+        PhotoEndpoints.Map(routes);
+        LiveEndpoints.Map(routes);
+        PlanEndpoints.Map(routes);
+        TroubleEndpoints.Map(routes);
+    }
+}

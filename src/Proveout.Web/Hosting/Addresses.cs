@@ -1,0 +1,21 @@
+namespace Proveout.Web.Hosting;
+
+/// <summary>Every address of the bench, built in one place.</summary>
+internal static class Addresses
+{
+    public const string Front = "/";
+
+    public static string Build(string buildId) => $"/builds/{Uri.EscapeDataString(buildId)}";
+
+    public static string Checks(string buildId) => $"{Build(buildId)}/checks";
+
+    public static string Check(string buildId, string checkId) => $"{Checks(buildId)}/{Uri.EscapeDataString(checkId)}";
+
+    public static string Record(string buildId) => $"{Build(buildId)}/record";
+
+    public static string Events(string buildId, long afterSequence) => $"{Build(buildId)}/events?after={afterSequence}";
+
+    public static string Photo(string buildId, string sha256) => $"{Build(buildId)}/photos/{Uri.EscapeDataString(sha256)}";
+
+    public static string Plan(string machineId) => $"/machines/{Uri.EscapeDataString(machineId)}/plan";
+}

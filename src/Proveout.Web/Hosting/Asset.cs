@@ -1,0 +1,35 @@
+using System.Security.Cryptography;
+
+namespace Proveout.Web.Hosting;
+
+/// <summary>A file that travels inside the library, under an address that changes with its content.</summary>
+internal sealed class Asset
+{
+    public static readonly Asset Stylesheet = new("proveout.css", "text/css; charset=utf-8");
+    public static readonly Asset Script = new("proveout.js", "text/javascript; charset=utf-8");
+    public static readonly Asset Icon = new("icon.svg", "image/svg+xml");
+
+    public static readonly IReadOnlyList<Asset> All = [Stylesheet, Script, Icon];
+
+    private Asset(string name, string contentType)
+    {
+        (Name, ContentType) = (name, contentType);
+        using var stream = typeof(Asset).Assembly.GetManifestResourceStream(name)
+            ?? throw new InvalidOperationException($"The library lacks its file {name}.");
+        using var copy = new MemoryStream();
+        stream.CopyTo(copy);
+        Bytes = copy.ToArray();
+        Hash = Convert.ToHexStringLower(SHA256.HashData(Bytes))[..16];
+    }
+
+    public string Name { get; }
+
+    public string ContentType { get; }
+
+    public byte[] Bytes { get; }
+
+    /// <summary>The first 64 bits of the content's SHA-256, hexadecimal.</summary>
+    public string Hash { get; }
+
+    public string Address => $"/assets/{Hash}/{Name}";
+}

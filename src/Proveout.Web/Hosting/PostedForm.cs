@@ -1,0 +1,59 @@
+using Microsoft.AspNetCore.Antiforgery;
+using Microsoft.AspNetCore.Http;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Proveout.Web.Hosting;
+
+/// <summary>A form as it came in. It is read before it is trusted, so that what was typed survives a refusal.</summary>
+internal sealed class PostedForm
+{
+    private const string TooLarge =
+        "What was sent is too large to be read, so nothing was entered. Choose a photograph of at most 12 MB and send it again.";
+
+    private static readonly string TooLong =
+        $"A text here is longer than {UploadLimits.TextCharacters} characters, so nothing was entered. Shorten it and send it again.";
+
+    private const string NotOurs =
+        "The bench was started anew since this page was opened, so it could not tell whether the form is its own. Nothing was entered. What you typed still stands here: send it again.";
+
+    private readonly IFormCollection _fields;
+
+    private PostedForm(IFormCollection fields, IReadOnlyList<string> problems) => (_fields, Problems) = (fields, problems);
+
+    /// <summary>Why the form cannot be taken as it is; empty when it can.</summary>
+    public IReadOnlyList<string> Problems { get; }
+
+    /// <summary>The form's name.</summary>
+    public string Name => Text("form");
+
+    public Guid Key => Guid.TryParse(Text("key"), out var key) ? key : Guid.Empty;
+
+    public IFormFile? Photo => _fields.Files.GetFile("photo");
+
+    public static async Task<PostedForm> ReadAsync(HttpContext context)
+    {
+        if (!context.Request.HasFormContentType)
+            return new(FormCollection.Empty, [NotOurs]);
+        try
+        {
+            var fields = await context.Request.ReadFormAsync(context.RequestAborted);
+            var guard = context.RequestServices.GetRequiredService<IAntiforgery>();
+            if (!await guard.IsRequestValidAsync(context) || !Guid.TryParse(fields["key"], out _))
+                return new(fields, [NotOurs]);
+            return new(fields, fields.Any(field => field.Value.ToString().Length > UploadLimits.TextCharacters) ? [TooLong] : []);
+        }
+        catch (Exception exception) when (exception is InvalidDataException or BadHttpRequestException)
+        {
+            return new(FormCollection.Empty, [TooLarge]);
+        }
+    }
+
+    /// <summary>A field's text without blanks around it; empty when there is no such field.</summary>
+    public string Text(string field) => _fields[field].ToString().Trim();
+
+    /// <summary>The person's name, or another when the field is empty.</summary>
+    public string Person(string otherwise) => Text("person") is { Length: > 0 } person ? person : otherwise;
+
+    public Refusal Refuse(IReadOnlyList<string> sentences) =>
+        new(Name, sentences, _fields.Keys.ToDictionary(field => field, Text, StringComparer.Ordinal));
+}

@@ -1,0 +1,32 @@
+using Microsoft.AspNetCore.Http;
+
+namespace Proveout.Web.Hosting;
+
+/// <summary>Headers that every answer carries: own stylesheet and script only, no frames, no guessing of types.</summary>
+internal sealed class SecurityHeaders(RequestDelegate next)
+{
+    private const string Policy =
+        "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+
+    public Task InvokeAsync(HttpContext context)
+    {
+        context.Response.OnStarting(AddAsync, context.Response.Headers);
+        return next(context);
+    }
+
+    private static Task AddAsync(object state)
+    {
+        var headers = (IHeaderDictionary)state;
+        headers.ContentSecurityPolicy = Policy;
+        headers.XContentTypeOptions = "nosniff";
+        headers.XFrameOptions = "DENY";
+        headers["Referrer-Policy"] = "same-origin";
+        headers["Cross-Origin-Opener-Policy"] = "same-origin";
+        headers["Cross-Origin-Resource-Policy"] = "same-origin";
+        // Pages are asked for anew each time, yet may be kept for "back", so that what was typed in a form is still there.
+        if (!headers.CacheControl.ToString().Contains("immutable", StringComparison.Ordinal))
+            headers.CacheControl = "private, no-cache";
+        headers.Remove("Pragma");
+        return Task.CompletedTask;
+    }
+}

@@ -1,0 +1,32 @@
+using Proveout.Web.Hosting;
+using Proveout.Workshop;
+
+namespace Proveout.Web.Pages.Check;
+
+/// <summary>What the page of one check shows.</summary>
+/// <param name="State">Where the build stands.</param>
+/// <param name="Step">The check.</param>
+/// <param name="Drawing">Markup of the drawing; empty when there is none.</param>
+/// <param name="Person">Who sits here.</param>
+/// <param name="Refusal">A form that was not taken; null when there is none.</param>
+public sealed record CheckView(BenchState State, BenchStep Step, string Drawing, string Person, Refusal? Refusal)
+{
+    public string BuildId => State.Build.Id;
+
+    public string Address => Addresses.Check(BuildId, Step.Check.Id);
+
+    public bool IsDone => Step.Status != StepStatus.Open;
+
+    /// <summary>How many steps are dealt with.</summary>
+    public int DoneCount => State.Steps.Count(step => step.Status != StepStatus.Open);
+
+    public BenchStep? Before => State.Steps.LastOrDefault(step => step.Number < Step.Number);
+
+    /// <summary>The check to do after this one; null when nothing is left.</summary>
+    public BenchStep? Next => State.CurrentCheckId is { } id && id != Step.Check.Id ? State.FindStep(id) : null;
+
+    /// <summary>The check that would tell most about the suspects; null when there is none, or it is this one.</summary>
+    public BenchStep? NextBest => State.NextBestCheckId is { } id && id != Step.Check.Id ? State.FindStep(id) : null;
+
+    public IEnumerable<JournalNote> Notes => State.Deviations.Where(note => note.Subject == Step.Check.Id);
+}

@@ -1,0 +1,11 @@
+using Proveout.Web.Hosting;
+using Proveout.Workshop;
+
+namespace Proveout.Web.Pages.Front;
+
+/// <summary>What the front page shows.</summary>
+public sealed record FrontView(
+    IReadOnlyList<BuildSummary> Builds,
+    IReadOnlyList<MachineSummary> Machines,
+    string Person,
+    Refusal? Refusal);

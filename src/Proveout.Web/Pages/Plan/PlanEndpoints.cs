@@ -1,0 +1,17 @@
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+using Proveout.Web.Hosting;
+using Proveout.Web.Pages.Trouble;
+using Proveout.Workshop;
+
+namespace Proveout.Web.Pages.Plan;
+
+/// <summary>The check plan of a machine and what it covers.</summary>
+internal static class PlanEndpoints
+{
+    public static void Map(IEndpointRouteBuilder routes) => routes.MapGet("/machines/{machineId}/plan", Show);
+
+    private static IResult Show(string machineId, IBench bench) =>
+        bench.Plan(machineId) is { } plan ? PageResult.Of<PlanPage>(plan) : TroubleEndpoints.Missing("There is no such machine.");
+}

@@ -1,0 +1,64 @@
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+using Proveout.Engine.Machine;
+using Proveout.Web.Hosting;
+using Proveout.Web.Pages.Trouble;
+using Proveout.Workshop;
+
+namespace Proveout.Web.Pages.Record;
+
+/// <summary>The record of a build: readings, deviations, signatures.</summary>
+internal static class RecordEndpoints
+{
+    public static void Map(IEndpointRouteBuilder routes)
+    {
+        routes.MapGet("/builds/{buildId}/record", ShowAsync);
+        routes.MapPost("/builds/{buildId}/record", EnterAsync);
+    }
+
+    private static async Task<IResult> ShowAsync(string buildId, HttpContext context, IBench bench) =>
+        await ViewAsync(buildId, context, bench) is { } view
+            ? PageResult.Of<RecordPage>(view)
+            : TroubleEndpoints.Missing("There is no such build.");
+
+    private static async Task<IResult> EnterAsync(string buildId, HttpContext context, IBench bench)
+    {
+        if (await ViewAsync(buildId, context, bench) is not { } view)
+            return TroubleEndpoints.Missing("There is no such build.");
+        var form = await PostedForm.ReadAsync(context);
+        var problems = form.Problems.Count > 0 ? form.Problems : await HandOverAsync(buildId, form, view, bench, context.RequestAborted);
+        if (problems.Count > 0)
+            return PageResult.Of<RecordPage>(view with { Refusal = form.Refuse(problems) }, StatusCodes.Status422UnprocessableEntity);
+        PersonCookie.Remember(context, form.Person(view.Person));
+        return new SeeOther($"{view.Address}#{(form.Name == "deviation" ? "notes" : "sign-off")}");
+    }
+
+    private static async Task<IReadOnlyList<string>> HandOverAsync(
+        string buildId, PostedForm form, RecordView view, IBench bench, CancellationToken cancellation)
+    {
+        var person = form.Person(view.Person);
+        switch (form.Name)
+        {
+            case "deviation" when form.Text("note").Length == 0:
+                return ["Nothing is noted. Say what differs from the guide or the drawing."];
+            case "deviation":
+                var deviation = new DeviationRequest(form.Text("subject"), form.Text("note"), person, form.Key);
+                return Sentences(await bench.NoteDeviationAsync(buildId, deviation, cancellation));
+            case "sign-off" when form.Text("person").Length == 0 || form.Text("statement").Length == 0:
+                return ["A signature needs a name and a statement. Fill in both."];
+            case "sign-off":
+                var signature = new SignOffRequest(person, form.Text("role"), form.Text("statement"), form.Key);
+                return Sentences(await bench.SignOffAsync(buildId, signature, cancellation));
+            default:
+                return ["This form is not known here, so nothing was entered. Use one of the forms of this page."];
+        }
+    }
+
+    private static async Task<RecordView?> ViewAsync(string buildId, HttpContext context, IBench bench) =>
+        await bench.StateAsync(buildId, context.RequestAborted) is { } state
+            ? new RecordView(state, PersonCookie.Read(context, state.Build.Builder), null)
+            : null;
+
+    private static IReadOnlyList<string> Sentences(Outcome<BenchState> outcome) => [.. outcome.Diagnostics.Select(Refusal.Sentence)];
+}

@@ -1,0 +1,42 @@
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Diagnostics;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+using Proveout.Web.Hosting;
+
+namespace Proveout.Web.Pages.Trouble;
+
+/// <summary>Says in plain words that something is not there or went wrong; never how it went wrong inside.</summary>
+internal static class TroubleEndpoints
+{
+    private static readonly TroubleView Failure = new(
+        "Something went wrong",
+        "The bench could not do that. What was entered before stands in the journal.",
+        "Go back in the browser, where what you typed is still in its field, and try again. If it happens again, stop the bench and start it anew.");
+
+    private static readonly TroubleView NotFound = new(
+        "Nothing here",
+        "There is no page at this address.",
+        "Look whether the address is complete, or go to the builds and from there to the page you want.");
+
+    private static readonly TroubleView NotTaken = new(
+        "Not taken",
+        "The bench could not read what the browser sent, so nothing was entered.",
+        "Go back in the browser and send the form again.");
+
+    public static void Map(IEndpointRouteBuilder routes) => routes.MapFallback("{**address}", () => Missing());
+
+    /// <summary>The page for something that does not exist.</summary>
+    public static IResult Missing(string? what = null) =>
+        PageResult.Of<TroublePage>(what is null ? NotFound : NotFound with { What = what }, StatusCodes.Status404NotFound);
+
+    public static Task ShowFailureAsync(HttpContext context) =>
+        PageResult.Of<TroublePage>(Failure, StatusCodes.Status500InternalServerError).ExecuteAsync(context);
+
+    public static Task ShowStatusAsync(StatusCodeContext status)
+    {
+        var code = status.HttpContext.Response.StatusCode;
+        var view = code == StatusCodes.Status404NotFound ? NotFound : NotTaken;
+        return PageResult.Of<TroublePage>(view, code).ExecuteAsync(status.HttpContext);
+    }
+}

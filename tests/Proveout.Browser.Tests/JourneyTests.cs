@@ -1,0 +1,113 @@
+using Microsoft.Playwright;
+
+namespace Proveout.Browser.Tests;
+
+public sealed class JourneyTests(BrowserFixture browser)
+{
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task A_builder_goes_from_the_front_page_to_a_signed_record(bool scripts)
+    {
+        await using var site = await BenchSite.StartAsync();
+        var page = await site.OpenAsync(browser, "/", scripts: scripts);
+        await page.GetByLabel("Serial number").FillAsync("oven-8");
+        await page.GetByLabel("Who builds it?").FillAsync("Ida Brandt");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Start" }).ClickAsync();
+
+        foreach (var reading in new[] { "0,3", "0.2", "OL", "105", "1k0" })
+        {
+            await EnterAsync(page, reading);
+            await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToContainTextAsync("Pass");
+            await page.GetByRole(AriaRole.Link, new() { Name = "Next check" }).ClickAsync();
+        }
+
+        await page.GetByText("Skip with a reason").ClickAsync();
+        await page.GetByLabel("Why is it left out?").FillAsync("The sensor comes tomorrow.");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Skip this check" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "To the record" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Sign" }).ClickAsync();
+        await Assertions.Expect(page.Locator("#sign-off")).ToContainTextAsync("Ida Brandt, builder: I took the readings above");
+        await page.Context.CloseAsync();
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task A_fail_leads_over_its_suspects_to_the_next_best_check(bool scripts)
+    {
+        await using var site = await BenchSite.StartAsync();
+        var page = await site.OpenAsync(browser, site.Check("bond-panel"), scripts: scripts);
+        await EnterAsync(page, "open");
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToContainTextAsync("Fail");
+        await Assertions.Expect(page.GetByRole(AriaRole.Listitem).Filter(new() { HasText = "The bonding wire W3 is missing." })).ToContainTextAsync("72 %");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Next best check" }).ClickAsync();
+        await Assertions.Expect(page).ToHaveURLAsync($"{site.Address}{site.Check("sensor")}");
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Caution" })).ToBeVisibleAsync();
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task The_keyboard_alone_enters_a_reading_and_goes_on()
+    {
+        await using var site = await BenchSite.StartAsync();
+        var page = await site.OpenAsync(browser, site.Check("bond-panel"), 1280, 900);
+        await Assertions.Expect(page.GetByLabel("What does it read?")).ToBeFocusedAsync();
+        await page.Keyboard.TypeAsync("0.3");
+        await page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(page.GetByRole(AriaRole.Link, new() { Name = "Next check" })).ToBeFocusedAsync();
+        await page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(page).ToHaveURLAsync($"{site.Address}{site.Check("line-to-relay")}");
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task The_keyboard_alone_opens_a_fold_and_skips()
+    {
+        await using var site = await BenchSite.StartAsync();
+        var page = await site.OpenAsync(browser, site.Check("bond-panel"), 1280, 900);
+        for (var presses = 0; presses < 20 && !await IsFocusedAsync(page, "Skip with a reason"); presses++)
+            await page.Keyboard.PressAsync("Tab");
+        await page.Keyboard.PressAsync("Enter");
+        await page.Keyboard.PressAsync("Tab");
+        await page.Keyboard.TypeAsync("Painted.");
+        await page.Keyboard.PressAsync("Tab");
+        await page.Keyboard.PressAsync("Tab");
+        await page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(page.GetByText("Left out: Painted.")).ToBeVisibleAsync();
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task The_caution_is_in_sight_when_a_check_opens()
+    {
+        await using var site = await BenchSite.StartAsync();
+        var page = await site.OpenAsync(browser, site.Check("bond-panel"), 1280, 900);
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Caution" })).ToBeInViewportAsync();
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task A_photograph_is_taken_in()
+    {
+        await using var site = await BenchSite.StartAsync();
+        var page = await site.OpenAsync(browser, site.Check("bond-panel"));
+        var picture = await page.ScreenshotAsync();
+        await page.GetByText("Attach a photograph").ClickAsync();
+        await page.GetByLabel("What does it show?").FillAsync("The bond");
+        await page.GetByLabel("Photograph", new() { Exact = true }).SetInputFilesAsync(new FilePayload { Name = "bond.png", MimeType = "image/png", Buffer = picture });
+        await page.GetByRole(AriaRole.Button, new() { Name = "Attach it" }).ClickAsync();
+        await Assertions.Expect(page.GetByAltText("Photograph: The bond")).ToBeVisibleAsync();
+        Assert.NotNull((await site.StateAsync()).Deviations[0].PhotoSha256);
+        await page.Context.CloseAsync();
+    }
+
+    private static async Task EnterAsync(IPage page, string reading)
+    {
+        await page.GetByLabel("What does it read?").FillAsync(reading);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Enter", Exact = true }).ClickAsync();
+    }
+
+    private static Task<bool> IsFocusedAsync(IPage page, string text) =>
+        page.EvaluateAsync<bool>("text => document.activeElement.textContent.trim() === text", text);
+}

@@ -1,0 +1,59 @@
+namespace Proveout.Browser.Tests;
+
+public sealed class LayoutTests(BrowserFixture browser)
+{
+    // 390 is the phone; 640 is a window of 1280 at 200 %, and 320 one at 400 % (WCAG 2.2, 1.4.10); 195 is the phone at 200 %.
+    [Theory]
+    [InlineData(390, 844)]
+    [InlineData(640, 450)]
+    [InlineData(320, 256)]
+    [InlineData(195, 422)]
+    public async Task No_page_scrolls_sideways(int width, int height)
+    {
+        await using var site = await BenchSite.StartAsync();
+        await site.PrepareAsync();
+        foreach (var (name, address) in PageAddresses.All(site))
+        {
+            var page = await site.OpenAsync(browser, address, width, height);
+            await page.EvaluateAsync("document.querySelectorAll('details').forEach(fold => fold.open = true)");
+            var wide = await page.EvaluateAsync<int>("document.documentElement.scrollWidth");
+            Assert.True(wide <= width, $"{name} is {wide} wide in a window of {width}.");
+            await page.Context.CloseAsync();
+        }
+    }
+
+    [Fact]
+    public async Task Everything_to_tap_is_44_pixels_high_or_a_link_in_a_sentence()
+    {
+        await using var site = await BenchSite.StartAsync();
+        await site.PrepareAsync();
+        foreach (var (name, address) in PageAddresses.All(site))
+        {
+            var page = await site.OpenAsync(browser, address);
+            await page.EvaluateAsync("document.querySelectorAll('details').forEach(fold => fold.open = true)");
+            var small = await page.EvaluateAsync<string[]>("""
+                [...document.querySelectorAll("a, button, summary, input:not([type=hidden], [type=radio]), textarea, .choice label")]
+                  .filter(each => !each.matches(".past-head") && each.getClientRects().length > 0 && each.getBoundingClientRect().height < 44)
+                  .map(each => each.outerHTML.slice(0, 120))
+                """);
+            Assert.True(small.Length == 0, $"{name}: {string.Join("; ", small)}");
+            await page.Context.CloseAsync();
+        }
+    }
+
+    [Fact]
+    public async Task A_page_never_breaks_its_own_policy()
+    {
+        await using var site = await BenchSite.StartAsync();
+        await site.PrepareAsync();
+        foreach (var (name, address) in PageAddresses.All(site))
+        {
+            var page = await site.OpenAsync(browser, "/");
+            var said = new List<string>();
+            page.Console += (_, message) => said.Add($"{message.Type}: {message.Text}");
+            await page.GotoAsync(address);
+            Assert.True(said.All(line => line.Contains("404", StringComparison.Ordinal)), $"{name}: {string.Join("; ", said)}");
+            await page.Context.CloseAsync();
+        }
+    }
+}

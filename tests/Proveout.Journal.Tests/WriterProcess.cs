@@ -1,0 +1,45 @@
+using System.Diagnostics;
+
+namespace Proveout.Journal.Tests;
+
+/// <summary>A second, real process that works on a journal.</summary>
+internal sealed class WriterProcess : IDisposable
+{
+    private static readonly string Program = Path.Combine(AppContext.BaseDirectory, "Proveout.Journal.Tests.Writer.dll");
+    private readonly Process _process;
+
+    private WriterProcess(ProcessStartInfo start) => _process = Process.Start(start)!;
+
+    public static WriterProcess Append(string path, Guid build, string person, int count) =>
+        new(Start(["dotnet", Program, "append", path, $"{build}", person, $"{count}"]));
+
+    /// <summary>Runs the command words of <paramref name="before"/> in front, for example to take on another user.</summary>
+    public static WriterProcess Open(string path, params string[] before) => 
+        new(Start([.. before, "dotnet", Program, "open", path]));
+
+    public async Task<string?> ReadLineAsync() => await _process.StandardOutput.ReadLineAsync().WaitAsync(TimeSpan.FromSeconds(30));
+
+    /// <summary>All that is still to come, until the process has ended.</summary>
+    public async Task<IReadOnlyList<string>> ReadToEndAsync()
+    {
+        var rest = await _process.StandardOutput.ReadToEndAsync().WaitAsync(TimeSpan.FromSeconds(120));
+        await _process.WaitForExitAsync().WaitAsync(TimeSpan.FromSeconds(30));
+        // What stands after the last line end was cut off by the kill, and was not acknowledged.
+        return rest.Split('\n')[..^1];
+    }
+
+    public int ExitCode => _process.ExitCode;
+
+    /// <summary>SIGKILL on Unix: the process gets no chance to tidy up.</summary>
+    public void Kill() => _process.Kill();
+
+    public void Dispose()
+    {
+        if (!_process.HasExited)
+            _process.Kill();
+        _process.Dispose();
+    }
+
+    private static ProcessStartInfo Start(IReadOnlyList<string> command) =>
+        new(command[0], command.Skip(1)) { RedirectStandardOutput = true, UseShellExecute = false };
+}

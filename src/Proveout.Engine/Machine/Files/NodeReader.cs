@@ -9,6 +9,8 @@ internal sealed class NodeReader
     // The format itself nests 6 deep. Recursion and memory stay small below this.
     private const int DeepestNesting = 32;
 
+    private const char ByteOrderMark = '\uFEFF';
+
     private readonly SourceText _source;
     private readonly Parser _parser;
     private readonly Problems _problems;
@@ -16,7 +18,7 @@ internal sealed class NodeReader
     private NodeReader(SourceText source, Problems problems)
     {
         (_source, _problems) = (source, problems);
-        _parser = new Parser(new Scanner(new StringReader(source.Text), skipComments: true));
+        _parser = new Parser(new Scanner(new StringReader(source.Text.StartsWith(ByteOrderMark) ? source.Text[1..] : source.Text), skipComments: true));
     }
 
     /// <summary>The file's tree, or null when there is a problem that hides the rest of the file.</summary>

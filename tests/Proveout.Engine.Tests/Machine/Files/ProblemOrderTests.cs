@@ -38,6 +38,15 @@ public sealed class ProblemOrderTests
     }
 
     [Fact]
+    public void A_decimal_comma_between_braces_is_explained()
+    {
+        var diagnostics = Sample.Read(Sample.MachineText.Replace("0.4 m}", "0,4 m}", StringComparison.Ordinal)).Diagnostics;
+
+        Assert.Equal(["no-unit", "unknown-key"], diagnostics.Select(diagnostic => diagnostic.Rule));
+        Assert.Contains("decimal point", diagnostics[1].Mend, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_folder_that_says_twice_what_the_machine_is_is_refused()
     {
         const string text = "format: proveout-machine 1\nmachine: {name: A}";

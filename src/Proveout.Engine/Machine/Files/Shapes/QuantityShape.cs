@@ -11,9 +11,10 @@ internal delegate bool QuantityParser<T>(string text, out T value, [NotNullWhen(
 /// <typeparam name="T">The quantity.</typeparam>
 /// <param name="name">What it is called.</param>
 /// <param name="examples">Well-written examples.</param>
+/// <param name="pattern">Regular expression for editors.</param>
 /// <param name="parse">Reads it.</param>
 /// <param name="format">Text that reads as exactly a value.</param>
-internal sealed class QuantityShape<T>(string name, string[] examples, QuantityParser<T> parse, Func<T, string> format) : Shape<T>
+internal sealed class QuantityShape<T>(string name, string[] examples, Func<string> pattern, QuantityParser<T> parse, Func<T, string> format) : Shape<T>
     where T : struct
 {
     public override bool TryRead(Node node, Problems problems, out T value)
@@ -36,7 +37,7 @@ internal sealed class QuantityShape<T>(string name, string[] examples, QuantityP
     public override JsonObject Describe(SchemaDefinitions definitions) => new()
     {
         ["type"] = "string",
-        ["description"] = $"A {name} with its unit.",
+        ["pattern"] = pattern(),
         ["examples"] = new JsonArray([.. examples.Select(example => JsonValue.Create(example))]),
     };
 }

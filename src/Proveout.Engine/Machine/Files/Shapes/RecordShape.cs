@@ -31,7 +31,7 @@ internal sealed class RecordShape<T>(string kind, IReadOnlyList<Key<T>> keys, Fu
         foreach (var entry in mapping.Entries)
         {
             if (!_positions.TryGetValue(entry.Name, out var at))
-                problems.Add("unknown-key", entry.NamePlace, $"{Quote.Of(entry.Name)} is not a key of a {kind}.", () => Spelling.Hint(entry.Name, _positions.Keys));
+                problems.Add("unknown-key", entry.NamePlace, $"{Quote.Of(entry.Name)} is not a key of a {kind}.", () => MendOf(entry));
             else if (given[at])
                 problems.Add("duplicate-key", entry.NamePlace, $"{Quote.Of(entry.Name)} stands twice in one {kind}.", "Keep one of them.");
             else
@@ -43,6 +43,11 @@ internal sealed class RecordShape<T>(string kind, IReadOnlyList<Key<T>> keys, Fu
                 values[at] = Missing(keys[at], mapping, problems);
         return values;
     }
+
+    // In braces, YAML takes the comma of `{length: 1,5 m}` for the end of the value, and `5 m` for a key.
+    private string MendOf(Node unknown) => unknown is ScalarNode { IsNothing: true } && unknown.Name is [>= '0' and <= '9', ..]
+        ? "Is it what follows a decimal comma? Write a decimal point, or put quotes around the whole value."
+        : Spelling.Hint(unknown.Name, _positions.Keys);
 
     private object? Missing(Key<T> key, MappingNode mapping, Problems problems)
     {

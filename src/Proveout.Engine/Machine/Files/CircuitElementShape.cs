@@ -29,21 +29,37 @@ internal sealed class CircuitElementShape : Shape<CircuitElement>
         ["contact"] = (typeof(Contact), Kind(
             "contact",
             fields => new Contact(fields.Name, End(fields, 0), End(fields, 1), fields.Text("control"), fields.Get<ValueList<string>>("closed-at"), fields.Get<ResistanceBand>(Value)),
-            new Key<CircuitElement, string>("control", "The control that moves it.", new NameShape(NameRule.Mark("control")), element => ((Contact)element).Control, true, ""),
-            new Key<CircuitElement, ValueList<string>>("closed-at", "Positions of the control in which it conducts.", new ListShape<string>(new NameShape(NameRule.Mark("position"))), element => ((Contact)element).ClosedAt, true, []),
+            Key<CircuitElement>.Needed(
+                "control",
+                "The control that moves it.",
+                new NameShape(NameRule.Mark("control")),
+                element => ((Contact)element).Control),
+            Key<CircuitElement>.Needed(
+                "closed-at",
+                "Positions of the control in which it conducts.",
+                new ListShape<string>(new NameShape(NameRule.Mark("position"))),
+                element => ((Contact)element).ClosedAt),
             Band(element => ((Contact)element).Value))),
         ["diode"] = (typeof(Diode), Kind(
             "diode",
             fields => NewDiode(fields, fields.Get<VoltageSpan>("forward")),
-            new Key<CircuitElement, VoltageSpan>("forward", "Lowest and highest forward voltage at meter current.", Shapes.ForwardVoltage, element => SpanOf((Diode)element), true, default))),
+            Key<CircuitElement>.Needed(
+                "forward",
+                "Lowest and highest forward voltage at meter current.",
+                Shapes.ForwardVoltage,
+                element => SpanOf((Diode)element)))),
         ["capacitor"] = (typeof(Capacitor), Kind(
             "capacitor",
             fields => new Capacitor(fields.Name, End(fields, 0), End(fields, 1), fields.Get<ElectricCapacitance>(Value)),
-            new Key<CircuitElement, ElectricCapacitance>(Value, "Nominal capacitance.", Shapes.Capacitance, element => ((Capacitor)element).Value, true, default))),
+            Key<CircuitElement>.Needed(Value, "Nominal capacitance.", Shapes.Capacitance, element => ((Capacitor)element).Value))),
         ["source"] = (typeof(Source), Kind(
             "source",
             fields => new Source(fields.Name, End(fields, 0), End(fields, 1), fields.Get<ElectricPotential>("voltage"), fields.Get<ElectricCurrent?>("limit")),
-            new Key<CircuitElement, ElectricPotential>("voltage", "Voltage when energised; the first node is the positive pole, or line.", Shapes.Voltage, element => ((Source)element).Voltage, true, default),
+            Key<CircuitElement>.Needed(
+                "voltage",
+                "Voltage when energised; the first node is the positive pole, or line.",
+                Shapes.Voltage,
+                element => ((Source)element).Voltage),
             Current("limit", "Highest current it delivers.", element => ((Source)element).Limit))),
         ["unpredictable"] = (typeof(Unpredictable), Kind(
             "unpredictable",
@@ -52,7 +68,11 @@ internal sealed class CircuitElementShape : Shape<CircuitElement>
         ["insulation"] = (typeof(Insulation), Kind(
             "insulation",
             fields => new Insulation(fields.Name, End(fields, 0), End(fields, 1), fields.Get<ElectricResistance>("at-least")),
-            new Key<CircuitElement, ElectricResistance>("at-least", "Lowest insulation resistance of a sound part.", Shapes.Resistance, element => ((Insulation)element).AtLeast, true, default))),
+            Key<CircuitElement>.Needed(
+                "at-least",
+                "Lowest insulation resistance of a sound part.",
+                Shapes.Resistance,
+                element => ((Insulation)element).AtLeast))),
     };
 
     private static readonly WordShape<string> KindWord = new("kind of element", [.. Kinds.Keys.Select(kind => (kind, kind))]);
@@ -82,17 +102,21 @@ internal sealed class CircuitElementShape : Shape<CircuitElement>
         new(
             word,
             [
-                new Key<CircuitElement, string>(KindKey, "What it is.", new WordShape<string>("kind of element", (word, word)), _ => word, true, ""),
-                new Key<CircuitElement, ValueList<string>>("between", "Its two nodes: terminals of the part, or inner nodes.", Ends, element => [element.A, element.B], true, []),
+                Key<CircuitElement>.Needed(KindKey, "What it is.", new WordShape<string>("kind of element", (word, word)), _ => word),
+                Key<CircuitElement>.Needed(
+                    "between",
+                    "Its two nodes: terminals of the part, or inner nodes.",
+                    Ends,
+                    element => [element.A, element.B]),
                 .. further,
             ],
             make);
 
     private static Key<CircuitElement> Band(Func<CircuitElement, ResistanceBand> get) =>
-        new Key<CircuitElement, ResistanceBand>(Value, "Its resistance.", Shapes.Band, get, true, default);
+        Key<CircuitElement>.Needed(Value, "Its resistance.", Shapes.Band, get);
 
     private static Key<CircuitElement> Current(string name, string meaning, Func<CircuitElement, ElectricCurrent?> get) =>
-        new Key<CircuitElement, ElectricCurrent?>(name, meaning, new OptionalShape<ElectricCurrent>(Shapes.Current), get, false, null);
+        Key<CircuitElement>.Optional(name, meaning, new OptionalShape<ElectricCurrent>(Shapes.Current), get);
 
     private static string End(Fields fields, int index) => fields.Get<ValueList<string>>("between") is { Count: 2 } ends ? ends[index] : "";
 

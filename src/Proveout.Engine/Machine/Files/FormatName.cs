@@ -17,7 +17,7 @@ internal sealed record FormatName(string Name, int Version, string Meaning)
 
     /// <summary>The key that states the format.</summary>
     public Key<TOwner> Key<TOwner>() =>
-        new Key<TOwner, FormatName>(KeyName, "What this file is, and the version of its format.", new FormatShape(this), _ => this, true, this);
+        Machine.Key<TOwner>.Needed(KeyName, "What this file is, and the version of its format.", new FormatShape(this), _ => this);
 
     /// <summary>False when a file states another format or version, so that its other keys mean something else; adds the problem.</summary>
     public bool IsStatedBy(Node root, Problems problems)

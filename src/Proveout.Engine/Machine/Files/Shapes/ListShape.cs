@@ -9,6 +9,8 @@ namespace Proveout.Engine.Machine;
 /// <param name="count">How many items there must be; null for any number.</param>
 internal sealed class ListShape<T>(Shape<T> item, int? count = null) : Shape<ValueList<T>>
 {
+    public override ValueList<T> Fallback => [];
+
     public override bool TryRead(Node node, Problems problems, [MaybeNullWhen(false)] out ValueList<T> value)
     {
         value = null;

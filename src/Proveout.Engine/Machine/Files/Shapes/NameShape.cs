@@ -6,6 +6,8 @@ namespace Proveout.Engine.Machine;
 /// <summary>A name, spelled by a rule.</summary>
 internal sealed class NameShape(NameRule rule) : Shape<string>
 {
+    public override string Fallback => "";
+
     public override bool TryRead(Node node, Problems problems, [MaybeNullWhen(false)] out string value)
     {
         value = null;

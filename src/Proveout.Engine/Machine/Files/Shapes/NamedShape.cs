@@ -12,6 +12,8 @@ internal sealed class NamedShape<T>(NameRule rule, Shape<T> item, Func<T, string
 {
     private readonly NameShape _name = new(rule);
 
+    public override ValueList<T> Fallback => [];
+
     public override bool TryRead(Node node, Problems problems, [MaybeNullWhen(false)] out ValueList<T> value)
     {
         value = null;

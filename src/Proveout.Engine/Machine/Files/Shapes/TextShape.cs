@@ -9,6 +9,8 @@ internal sealed class TextShape : Shape<string>
 {
     public static readonly TextShape Instance = new();
 
+    public override string Fallback => "";
+
     public override bool TryRead(Node node, Problems problems, [MaybeNullWhen(false)] out string value)
     {
         value = null;

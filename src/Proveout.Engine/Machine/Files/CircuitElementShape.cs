@@ -23,12 +23,23 @@ internal sealed class CircuitElementShape : Shape<CircuitElement>
             Band(element => ((Resistor)element).Value))),
         ["fuse"] = (typeof(Fuse), Kind(
             "fuse",
-            fields => new Fuse(fields.Name, End(fields, 0), End(fields, 1), fields.Get<ResistanceBand>(Value), fields.Get<ElectricCurrent?>("rating")),
+            fields => new Fuse(
+                fields.Name,
+                End(fields, 0),
+                End(fields, 1),
+                fields.Get<ResistanceBand>(Value),
+                fields.Get<ElectricCurrent?>("rating")),
             Band(element => ((Fuse)element).Value),
             Current("rating", "Rated current.", element => ((Fuse)element).Rating))),
         ["contact"] = (typeof(Contact), Kind(
             "contact",
-            fields => new Contact(fields.Name, End(fields, 0), End(fields, 1), fields.Text("control"), fields.Get<ValueList<string>>("closed-at"), fields.Get<ResistanceBand>(Value)),
+            fields => new Contact(
+                fields.Name,
+                End(fields, 0),
+                End(fields, 1),
+                fields.Text("control"),
+                fields.Get<ValueList<string>>("closed-at"),
+                fields.Get<ResistanceBand>(Value)),
             Key<CircuitElement>.Needed(
                 "control",
                 "The control that moves it.",
@@ -54,7 +65,12 @@ internal sealed class CircuitElementShape : Shape<CircuitElement>
             Key<CircuitElement>.Needed(Value, "Nominal capacitance.", Shapes.Capacitance, element => ((Capacitor)element).Value))),
         ["source"] = (typeof(Source), Kind(
             "source",
-            fields => new Source(fields.Name, End(fields, 0), End(fields, 1), fields.Get<ElectricPotential>("voltage"), fields.Get<ElectricCurrent?>("limit")),
+            fields => new Source(
+                fields.Name,
+                End(fields, 0),
+                End(fields, 1),
+                fields.Get<ElectricPotential>("voltage"),
+                fields.Get<ElectricCurrent?>("limit")),
             Key<CircuitElement>.Needed(
                 "voltage",
                 "Voltage when energised; the first node is the positive pole, or line.",
@@ -85,9 +101,17 @@ internal sealed class CircuitElementShape : Shape<CircuitElement>
         if (node.Find(KindKey) is { } kind)
             return KindWord.TryRead(kind, problems, out var word) && Kinds[word].Shape.TryRead(node, problems, out value);
         if (node is MappingNode)
-            problems.Add("missing-key", node.NamePlace, $"The element {Quote.Of(node.Name)} has no {Quote.Of(KindKey)}.", Spelling.Hint("", Kinds.Keys));
+            problems.Add(
+                "missing-key",
+                node.NamePlace,
+                $"The element {Quote.Of(node.Name)} has no {Quote.Of(KindKey)}.",
+                Spelling.Hint("", Kinds.Keys));
         else
-            problems.Add("wrong-type", node.NamePlace, $"The element {Quote.Of(node.Name)} should have keys and values, but it is {node.Kind}.", "Give its `kind`, its nodes as `between`, and its value.");
+            problems.Add(
+                "wrong-type",
+                node.NamePlace,
+                $"The element {Quote.Of(node.Name)} should have keys and values, but it is {node.Kind}.",
+                "Give its `kind`, its nodes as `between`, and its value.");
         return false;
     }
 
@@ -121,7 +145,12 @@ internal sealed class CircuitElementShape : Shape<CircuitElement>
     private static string End(Fields fields, int index) => fields.Get<ValueList<string>>("between") is { Count: 2 } ends ? ends[index] : "";
 
     private static Diode NewDiode(Fields fields, VoltageSpan forward) =>
-        new(fields.Name, End(fields, 0), End(fields, 1), ElectricPotential.FromVolts(forward.LowVolts), ElectricPotential.FromVolts(forward.HighVolts));
+        new(
+            fields.Name,
+            End(fields, 0),
+            End(fields, 1),
+            ElectricPotential.FromVolts(forward.LowVolts),
+            ElectricPotential.FromVolts(forward.HighVolts));
 
     private static VoltageSpan SpanOf(Diode diode) => new(diode.ForwardLow.Volts, diode.ForwardHigh.Volts);
 }

@@ -42,7 +42,10 @@ internal static class MachineShapes
             Key<MainsSupply>.Needed("frequency", "Nominal frequency.", Shapes.Frequency, mains => mains.Frequency),
             Key<MainsSupply>.Needed("earthing", "Type of system earthing, IEC 60364-1.", Earthing, mains => mains.Earthing),
         ],
-        fields => new(fields.Get<ElectricPotential>("voltage"), fields.Get<Frequency>("frequency"), fields.Get<SystemEarthing>("earthing")));
+        fields => new(
+            fields.Get<ElectricPotential>("voltage"),
+            fields.Get<Frequency>("frequency"),
+            fields.Get<SystemEarthing>("earthing")));
 
     public static readonly RecordShape<MachineHead> Head = new(
         "machine",
@@ -59,7 +62,10 @@ internal static class MachineShapes
 
     private static readonly NamedShape<JumperSetting> Jumpers = new(
         NameRule.Mark("jumper"),
-        new PairShape<JumperSetting, string>(new NameShape(NameRule.Mark("position")), (name, position) => new(name, position), setting => setting.Position),
+        new PairShape<JumperSetting, string>(
+            new NameShape(NameRule.Mark("position")),
+            (name, position) => new(name, position),
+            setting => setting.Position),
         setting => setting.Jumper);
 
     private static readonly NamedShape<ElementValue> Values = new(

@@ -3,7 +3,9 @@ using YamlDotNet.Core.Events;
 
 namespace Proveout.Engine.Machine;
 
-/// <summary>Builds the tree of one YAML file from the parser's events, and refuses what no machine file needs before it can do harm.</summary>
+/// <summary>
+/// Builds the tree of one YAML file from the parser's events, and refuses what no machine file needs before it can do harm.
+/// </summary>
 internal sealed class NodeReader
 {
     // The format itself nests 6 deep. Recursion and memory stay small below this.
@@ -18,7 +20,8 @@ internal sealed class NodeReader
     private NodeReader(SourceText source, Problems problems)
     {
         (_source, _problems) = (source, problems);
-        _parser = new Parser(new Scanner(new StringReader(source.Text.StartsWith(ByteOrderMark) ? source.Text[1..] : source.Text), skipComments: true));
+        var text = source.Text.StartsWith(ByteOrderMark) ? source.Text[1..] : source.Text;
+        _parser = new Parser(new Scanner(new StringReader(text), skipComments: true));
     }
 
     /// <summary>The file's tree, or null when there is a problem that hides the rest of the file.</summary>
@@ -27,7 +30,11 @@ internal sealed class NodeReader
         problems.BeginFile(source.File);
         if (source.Text.Length > SourceText.LargestFile)
         {
-            problems.Add("file-too-large", new(source.File, 0, 0), "The file is too large.", "Is it the right file? If so, split it into a folder of several.");
+            problems.Add(
+                "file-too-large",
+                new(source.File, 0, 0),
+                "The file is too large.",
+                "Is it the right file? If so, split it into a folder of several.");
             return null;
         }
 
@@ -53,7 +60,11 @@ internal sealed class NodeReader
         Expect<StreamStart>();
         if (_parser.Current is StreamEnd)
         {
-            _problems.Add("empty-file", new(_source.File, 0, 0), "The file is empty.", "Begin it with its format, such as `format: proveout-machine 1`.");
+            _problems.Add(
+                "empty-file",
+                new(_source.File, 0, 0),
+                "The file is empty.",
+                "Begin it with its format, such as `format: proveout-machine 1`.");
             return null;
         }
 
@@ -69,13 +80,25 @@ internal sealed class NodeReader
     {
         var current = _parser.Current;
         if (current is AnchorAlias alias)
-            throw Unusable(current, "alias", $"{Quote.Of("*" + alias.Value)} is an alias.", "Write out what it stands for; machine files have no aliases.");
+            throw Unusable(
+                current,
+                "alias",
+                $"{Quote.Of("*" + alias.Value)} is an alias.",
+                "Write out what it stands for; machine files have no aliases.");
         if (current is NodeEvent { Anchor.IsEmpty: false } anchored)
-            throw Unusable(current, "alias", $"{Quote.Of("&" + anchored.Anchor)} is an anchor.", "Leave it out; machine files have no aliases.");
+            throw Unusable(
+                current,
+                "alias",
+                $"{Quote.Of("&" + anchored.Anchor)} is an anchor.",
+                "Leave it out; machine files have no aliases.");
         if (current is NodeEvent { Tag: { IsEmpty: false, IsNonSpecific: false } } tagged)
             throw Unusable(current, "tag", $"{Quote.Of(tagged.Tag.Value)} is a YAML tag.", "Leave it out; machine files have no tags.");
         if (depth > DeepestNesting)
-            throw Unusable(current!, "too-deep", $"The file nests more than {DeepestNesting} levels deep here.", "Look for brackets that are not closed, or indentation that grows.");
+            throw Unusable(
+                current!,
+                "too-deep",
+                $"The file nests more than {DeepestNesting} levels deep here.",
+                "Look for brackets that are not closed, or indentation that grows.");
         return current switch
         {
             MappingStart => ReadMapping(depth),
@@ -108,7 +131,11 @@ internal sealed class NodeReader
         {
             var keyEvent = _parser.Current!;
             if (ReadNode(depth + 1) is not ScalarNode key)
-                throw Unusable(keyEvent, "wrong-type", "A key must be one piece of text.", "Put quotes around it if it begins with a bracket or brace.");
+                throw Unusable(
+                    keyEvent,
+                    "wrong-type",
+                    "A key must be one piece of text.",
+                    "Put quotes around it if it begins with a bracket or brace.");
             var value = ReadNode(depth + 1);
             value.Key = key;
             entries.Add(value);
@@ -146,7 +173,11 @@ internal sealed class NodeReader
 
     private SourcePlace PlaceOf(Mark mark) => new(_source.File, (int)mark.Line, (int)mark.Column);
 
-    private UnusableYamlException Unusable(ParsingEvent at, string rule, string message, string mend) => new(rule, PlaceOf(at.Start), message, mend);
+    private UnusableYamlException Unusable(ParsingEvent at, string rule, string message, string mend) => new(
+        rule,
+        PlaceOf(at.Start),
+        message,
+        mend);
 
     /// <summary>Leaves the recursion when the rest of a file cannot be used; never leaves this class.</summary>
     private sealed class UnusableYamlException(string rule, SourcePlace place, string message, string mend) : Exception(message)

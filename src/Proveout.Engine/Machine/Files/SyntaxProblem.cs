@@ -17,13 +17,21 @@ internal static class SyntaxProblem
             // The parser blames the line before an indentation by tabs.
             if (number >= start && number <= syntax.End.Line + 1 && IsIndentedByTab(lines.Current))
             {
-                problems.Add(Rule, new(source.File, number, 1), $"{Quote.Of(lines.Current.Trim().ToString())} is indented by a tab, which YAML does not allow.", "Indent it by spaces.");
+                problems.Add(
+                    Rule,
+                    new(source.File, number, 1),
+                    $"{Quote.Of(lines.Current.Trim().ToString())} is indented by a tab, which YAML does not allow.",
+                    "Indent it by spaces.");
                 return;
             }
         }
 
         var column = (int)Math.Max(syntax.Start.Column, 1);
-        problems.Add(Rule, new(source.File, start, column), $"This is not valid YAML: {syntax.Message.Trim().TrimEnd('.')}, at {Shown(source.Text, start)}.", Mend);
+        problems.Add(
+            Rule,
+            new(source.File, start, column),
+            $"This is not valid YAML: {syntax.Message.Trim().TrimEnd('.')}, at {Shown(source.Text, start)}.",
+            Mend);
     }
 
     private static bool IsIndentedByTab(ReadOnlySpan<char> line) => line.TrimStart(' ') is ['\t', ..] && !line.Trim().IsEmpty;

@@ -15,9 +15,17 @@ internal sealed class ListShape<T>(Shape<T> item, int? count = null) : Shape<Val
     {
         value = null;
         if (node is not ListNode list)
-            problems.Add("wrong-type", node.NamePlace, $"{Quote.Of(node.Name)} should be a list, but it is {node.Kind}.", "Write a list in square brackets, such as `[one, two]`.");
+            problems.Add(
+                "wrong-type",
+                node.NamePlace,
+                $"{Quote.Of(node.Name)} should be a list, but it is {node.Kind}.",
+                "Write a list in square brackets, such as `[one, two]`.");
         else if (list.Items.Count != (count ?? list.Items.Count))
-            problems.Add("wrong-count", list.Place, $"{Quote.Of(node.Name)} lists {list.Items.Count}, but it should list {count}.", $"Write {count}.");
+            problems.Add(
+                "wrong-count",
+                list.Place,
+                $"{Quote.Of(node.Name)} lists {list.Items.Count}, but it should list {count}.",
+                $"Write {count}.");
         else
             value = ReadItems(list, problems);
         return value is not null;

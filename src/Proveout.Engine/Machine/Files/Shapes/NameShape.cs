@@ -12,7 +12,11 @@ internal sealed class NameShape(NameRule rule) : Shape<string>
     {
         value = null;
         if (node is not ScalarNode { IsNothing: false } scalar)
-            problems.Add("wrong-type", node.NamePlace, $"The name of a {rule.Kind} should stand here, but it is {node.Kind}.", $"Write {rule.Form}.");
+            problems.Add(
+                "wrong-type",
+                node.NamePlace,
+                $"The name of a {rule.Kind} should stand here, but it is {node.Kind}.",
+                $"Write {rule.Form}.");
         else if (IsAllowed(scalar, problems))
             value = scalar.Text;
         return value is not null;

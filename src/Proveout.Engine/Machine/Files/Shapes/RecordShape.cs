@@ -20,7 +20,11 @@ internal sealed class RecordShape<T>(string kind, IReadOnlyList<Key<T>> keys, Fu
         if (node is MappingNode mapping)
             value = make(new(node.Name, _positions, ReadValues(mapping, problems)));
         else
-            problems.Add("wrong-type", node.NamePlace, $"The {kind} {Called(node)}should have keys and values, but it is {node.Kind}.", KeysHint());
+            problems.Add(
+                "wrong-type",
+                node.NamePlace,
+                $"The {kind} {Called(node)}should have keys and values, but it is {node.Kind}.",
+                KeysHint());
         return node is MappingNode;
     }
 
@@ -52,7 +56,11 @@ internal sealed class RecordShape<T>(string kind, IReadOnlyList<Key<T>> keys, Fu
     private object? Missing(Key<T> key, MappingNode mapping, Problems problems)
     {
         if (key.Required)
-            problems.Add("missing-key", mapping.NamePlace, $"The {kind} {Called(mapping)}has no {Quote.Of(key.Name)}.", $"Add {Quote.Of(key.Name)}.");
+            problems.Add(
+                "missing-key",
+                mapping.NamePlace,
+                $"The {kind} {Called(mapping)}has no {Quote.Of(key.Name)}.",
+                $"Add {Quote.Of(key.Name)}.");
         return key.Fallback;
     }
 

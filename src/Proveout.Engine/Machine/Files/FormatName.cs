@@ -44,6 +44,6 @@ internal sealed record FormatName(string Name, int Version, string Meaning)
 
         public override Node Write(FormatName value) => new ScalarNode(default, value.ToString(), plain: true);
 
-        public override JsonObject Describe(SchemaDefinitions definitions) => new() { ["const"] = format.ToString() };
+        public override JsonObject Describe(SchemaDefinitions definitions) => new() { ["enum"] = new JsonArray(format.ToString()) };
     }
 }

@@ -71,7 +71,7 @@ internal sealed class MachineAssembly
                 Report("unknown-jumper", node.Under(setting.Jumper).NamePlace, setting.Jumper, $"a jumper of {Quote.Of(part.Type)}", members.Jumpers);
             else if (members.Type.Jumpers.FirstOrDefault(jumper => jumper.Name == setting.Jumper) is { Positions: var positions }
                 && positions.All(position => position.Name != setting.Position))
-                Report("unknown-position", node.Under(setting.Jumper).Place, setting.Position, $"a position of the jumper {Quote.Of(setting.Jumper)}", positions.Select(position => position.Name));
+                Report("unknown-position", node.Under(setting.Jumper).Place, setting.Position, $"a position of the jumper {Quote.Of(setting.Jumper)}", [.. positions.Select(position => position.Name)]);
         }
     }
 
@@ -97,6 +97,6 @@ internal sealed class MachineAssembly
             Report("unknown-terminal", node.Place, reference.Terminal, $"a terminal of {Quote.Of(reference.Part)}", members.Terminals);
     }
 
-    private void Report(string rule, SourcePlace place, string wrong, string what, IEnumerable<string> valid) =>
+    private void Report(string rule, SourcePlace place, string wrong, string what, IReadOnlyCollection<string> valid) =>
         _problems.Add(rule, place, $"{Quote.Of(wrong)} is not {what}.", () => Spelling.Hint(wrong, valid));
 }

@@ -44,12 +44,26 @@ internal sealed class ScalarNode(SourcePlace place, string text, bool plain) : N
 /// <summary>Keys and their values, in file order; a key may stand twice.</summary>
 internal sealed class MappingNode(SourcePlace place, IReadOnlyList<Node> entries) : Node(place)
 {
+    // Up to here a walk is as quick as an index.
+    private const int FewEntries = 12;
+
+    private Dictionary<string, Node>? _index;
+
     /// <summary>The values; each knows its key.</summary>
     public IReadOnlyList<Node> Entries => entries;
 
     public override string Kind => "a mapping of keys to values";
 
-    public override Node? Find(string key) => entries.FirstOrDefault(entry => entry.Name == key);
+    public override Node? Find(string key) =>
+        entries.Count <= FewEntries ? entries.FirstOrDefault(entry => entry.Name == key) : (_index ??= ToIndex()).GetValueOrDefault(key);
+
+    private Dictionary<string, Node> ToIndex()
+    {
+        var index = new Dictionary<string, Node>(entries.Count, StringComparer.Ordinal);
+        foreach (var entry in entries)
+            index.TryAdd(entry.Name, entry);
+        return index;
+    }
 }
 
 /// <summary>A list of nodes.</summary>

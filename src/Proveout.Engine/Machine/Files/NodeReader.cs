@@ -9,6 +9,8 @@ internal sealed class NodeReader
     // The format itself nests 6 deep. Recursion and memory stay small below this.
     private const int DeepestNesting = 32;
 
+    private const string LookHere = "Look at this line and the one above: indentation by spaces, quotes, colons, brackets.";
+
     private readonly SourceText _source;
     private readonly Parser _parser;
     private readonly Problems _problems;
@@ -40,7 +42,7 @@ internal sealed class NodeReader
         }
         catch (YamlException syntax)
         {
-            problems.Add("yaml-syntax", reader.PlaceOf(syntax.Start), $"This is not valid YAML: {reader.Explain(syntax)}", "Look at this line and the one above: indentation by spaces, quotes, colons, brackets.");
+            problems.Add("yaml-syntax", reader.PlaceOf(syntax.Start), $"This is not valid YAML: {reader.Explain(syntax)}", LookHere);
         }
 
         return null;
@@ -67,9 +69,9 @@ internal sealed class NodeReader
     {
         var current = _parser.Current;
         if (current is AnchorAlias alias)
-            throw Unusable(current, "alias", $"`*{alias.Value}` is an alias.", "Write out what it stands for; machine files have no aliases.");
+            throw Unusable(current, "alias", $"{Quote.Of("*" + alias.Value)} is an alias.", "Write out what it stands for; machine files have no aliases.");
         if (current is NodeEvent { Anchor.IsEmpty: false } anchored)
-            throw Unusable(current, "alias", $"`&{anchored.Anchor}` is an anchor.", "Leave it out; machine files have no aliases.");
+            throw Unusable(current, "alias", $"{Quote.Of("&" + anchored.Anchor)} is an anchor.", "Leave it out; machine files have no aliases.");
         if (current is NodeEvent { Tag: { IsEmpty: false, IsNonSpecific: false } } tagged)
             throw Unusable(current, "tag", $"{Quote.Of(tagged.Tag.Value)} is a YAML tag.", "Leave it out; machine files have no tags.");
         if (depth > DeepestNesting)
@@ -121,10 +123,25 @@ internal sealed class NodeReader
     {
         // Before the first event there is no current one.
         if (_parser.Current is null)
-            _parser.MoveNext();
-        var current = (T)_parser.Current!;
-        _parser.MoveNext();
+            MoveNext();
+        if (_parser.Current is not T current)
+            throw Unusable(_parser.Current!, "yaml-syntax", "This is not valid YAML: something is missing here.", LookHere);
+        MoveNext();
         return current;
+    }
+
+    private void MoveNext()
+    {
+        var before = _parser.Current?.End ?? Mark.Empty;
+        try
+        {
+            _parser.MoveNext();
+        }
+        catch (Exception inner) when (inner is InvalidOperationException or ArgumentException or FormatException or OverflowException)
+        {
+            // The scanner meets some malformed text with these instead of a syntax error.
+            throw new YamlException(before, before, "While scanning, found text that is no part of YAML", inner);
+        }
     }
 
     private SourcePlace PlaceOf(Mark mark) => new(_source.File, (int)mark.Line, (int)mark.Column);

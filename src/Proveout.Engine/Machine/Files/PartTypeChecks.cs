@@ -51,13 +51,14 @@ internal sealed class PartTypeChecks
 
     private void CheckContacts()
     {
+        var controls = _type.Controls.ToDictionary(control => control.Name, StringComparer.Ordinal);
         foreach (var contact in _type.Circuit.OfType<Contact>())
         {
             var node = _node.Under("circuit").Under(contact.Name);
             CheckRepeats(contact.ClosedAt, node.Under("closed-at"), "position");
             if (contact.Control.Length > 0 && !_members.Controls.Contains(contact.Control))
                 _problems.Add("unknown-control", node.Under("control").Place, $"{Quote.Of(contact.Control)} is not a control of {Quote.Of(_type.Id)}.", () => Spelling.Hint(contact.Control, _members.Controls));
-            else if (_type.Controls.FirstOrDefault(control => control.Name == contact.Control) is { Positions.Count: > 0 } moved)
+            else if (controls.GetValueOrDefault(contact.Control) is { Positions.Count: > 0 } moved)
                 CheckPositions(contact, moved, node.Under("closed-at"));
         }
     }

@@ -5,7 +5,7 @@ namespace Proveout.Engine.Machine;
 internal sealed class Problems
 {
     /// <summary>How many are shown; after so many a person mends the first and tries again.</summary>
-    public const int MostShown = 200;
+    public const int MostShown = 100;
 
     private readonly List<(string Rule, SourcePlace Place, string Message, Func<string> Mend)> _found = [];
     private readonly Dictionary<string, int> _fileOrder = new(StringComparer.Ordinal);

@@ -15,9 +15,8 @@ internal sealed class Section<T>
     {
         foreach (var (section, items) in files)
         {
-            var known = new Dictionary<string, Node>(_nodes, StringComparer.Ordinal);
             foreach (var entry in (section as MappingNode)?.Entries ?? [])
-                if (!_nodes.TryAdd(entry.Name, entry) && known.TryGetValue(entry.Name, out var first))
+                if (!_nodes.TryAdd(entry.Name, entry) && _nodes[entry.Name] is var first && first.Place.File != entry.Place.File)
                     shape.ReportDuplicate(entry, first.NamePlace, problems);
             _entries.AddRange(items.Select(item => (item, _nodes[shape.NameOf(item)])));
         }

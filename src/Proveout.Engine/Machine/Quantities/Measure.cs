@@ -104,7 +104,7 @@ internal sealed record Measure(string Name, string Example, ValueList<MeasureUni
         new("not-a-quantity", $"{Quote.Of(text)} is not a {Name}.", $"Write a number and a unit, such as {Quote.Of(Example)}.");
 
     private QuantityFault WrongUnit(string text, string unit) =>
-        new("wrong-unit", $"{Quote.Of(text)} is not a {Name}: {Quote.Of(unit)} is not one of its units.", Spelling.Hint(unit, Units.Select(known => known.Text)));
+        new("wrong-unit", $"{Quote.Of(text)} is not a {Name}: {Quote.Of(unit)} is not one of its units.", Spelling.Hint(unit, [.. Units.Select(known => known.Text)]));
 
     private QuantityFault OutOfRange(string text) =>
         new("out-of-range", $"{Quote.Of(text)} is no {Name} that can be.", $"Look at its digits and its unit; write, for example, {Quote.Of(Example)}.");

@@ -8,10 +8,10 @@ namespace Proveout.Engine.Machine;
 /// <param name="Form">The rule in words.</param>
 internal sealed partial record NameRule(string Kind, string Pattern, string Form)
 {
-    private const string DesignationPattern = "^[A-Z][A-Za-z0-9_-]*$";
-    private const string TypePattern = "^[a-z0-9][a-z0-9.-]*$";
+    private const string DesignationPattern = "^[A-Z][A-Za-z0-9_-]{0,39}$";
+    private const string TypePattern = "^[a-z0-9][a-z0-9.-]{0,79}$";
     private const string LetterPattern = "^[A-Z]{1,3}$";
-    private const string MarkPattern = @"^\S(.*\S)?$";
+    private const string MarkPattern = @"^\S(.{0,78}\S)?$";
 
     /// <summary>Reference designations, IEC 81346-2; no full stop, since one parts designation and terminal.</summary>
     public static readonly NameRule Designation = new("part", DesignationPattern, "a capital letter, then letters, digits or hyphens, such as `K1`");
@@ -23,7 +23,7 @@ internal sealed partial record NameRule(string Kind, string Pattern, string Form
     public static readonly NameRule ClassLetter = new("class letter", LetterPattern, "one to three capital letters, such as `K`");
 
     /// <summary>Names as marked on a part or chosen freely.</summary>
-    public static NameRule Mark(string kind) => new(kind, MarkPattern, "text on one line, without space around it");
+    public static NameRule Mark(string kind) => new(kind, MarkPattern, "text on one line, of at most 80 characters, without space around it");
 
     public bool Allows(string name) => Expression.IsMatch(name) && !name.EndsWith('\n') && !name.Any(char.IsControl);
 

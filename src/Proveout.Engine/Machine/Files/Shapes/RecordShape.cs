@@ -10,7 +10,7 @@ namespace Proveout.Engine.Machine;
 /// <param name="make">Makes the record of its values; called also when some are fallbacks, so that the rest is checked too.</param>
 internal sealed class RecordShape<T>(string kind, IReadOnlyList<Key<T>> keys, Func<Fields, T> make) : Shape<T>
 {
-    private readonly Dictionary<string, Key<T>> _byName = keys.ToDictionary(key => key.Name, StringComparer.Ordinal);
+    private readonly Dictionary<string, int> _positions = keys.Select((key, at) => (key.Name, at)).ToDictionary(StringComparer.Ordinal);
 
     public string Kind => kind;
 
@@ -18,33 +18,37 @@ internal sealed class RecordShape<T>(string kind, IReadOnlyList<Key<T>> keys, Fu
     {
         value = default;
         if (node is MappingNode mapping)
-            value = make(new(node.Name, ReadValues(mapping, problems)));
+            value = make(new(node.Name, _positions, ReadValues(mapping, problems)));
         else
             problems.Add("wrong-type", node.NamePlace, $"The {kind} {Called(node)}should have keys and values, but it is {node.Kind}.", KeysHint());
         return node is MappingNode;
     }
 
-    private Dictionary<string, object?> ReadValues(MappingNode mapping, Problems problems)
+    private object?[] ReadValues(MappingNode mapping, Problems problems)
     {
-        var values = new Dictionary<string, object?>(keys.Count, StringComparer.Ordinal);
+        var values = new object?[keys.Count];
+        var given = new bool[keys.Count];
         foreach (var entry in mapping.Entries)
         {
-            if (!_byName.TryGetValue(entry.Name, out var key))
-                problems.Add("unknown-key", entry.NamePlace, $"{Quote.Of(entry.Name)} is not a key of a {kind}.", () => Spelling.Hint(entry.Name, keys.Select(known => known.Name)));
-            else if (values.ContainsKey(entry.Name))
-                problems.Add("duplicate-key", entry.NamePlace, $"{Quote.Of(entry.Name)} stands twice in the {kind} {Called(mapping)}.".Replace(" .", ".", StringComparison.Ordinal), "Keep one of them.");
+            if (!_positions.TryGetValue(entry.Name, out var at))
+                problems.Add("unknown-key", entry.NamePlace, $"{Quote.Of(entry.Name)} is not a key of a {kind}.", () => Spelling.Hint(entry.Name, _positions.Keys));
+            else if (given[at])
+                problems.Add("duplicate-key", entry.NamePlace, $"{Quote.Of(entry.Name)} stands twice in one {kind}.", "Keep one of them.");
             else
-                values.Add(entry.Name, key.Read(entry, problems));
+                (given[at], values[at]) = (true, keys[at].Read(entry, problems));
         }
 
-        foreach (var key in keys.Where(key => !values.ContainsKey(key.Name)))
-        {
-            values.Add(key.Name, key.Fallback);
-            if (key.Required)
-                problems.Add("missing-key", mapping.NamePlace, $"The {kind} {Called(mapping)}has no {Quote.Of(key.Name)}.", $"Add {Quote.Of(key.Name)}.");
-        }
-
+        for (var at = 0; at < keys.Count; at++)
+            if (!given[at])
+                values[at] = Missing(keys[at], mapping, problems);
         return values;
+    }
+
+    private object? Missing(Key<T> key, MappingNode mapping, Problems problems)
+    {
+        if (key.Required)
+            problems.Add("missing-key", mapping.NamePlace, $"The {kind} {Called(mapping)}has no {Quote.Of(key.Name)}.", $"Add {Quote.Of(key.Name)}.");
+        return key.Fallback;
     }
 
     public override Node Write(T value) => new MappingNode(default, [.. keys.Select(key => key.Write(value)).OfType<Node>()]);

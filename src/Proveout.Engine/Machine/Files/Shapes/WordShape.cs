@@ -10,16 +10,18 @@ namespace Proveout.Engine.Machine;
 internal sealed class WordShape<T>(string kind, params (T Value, string Word)[] words) : Shape<T>
     where T : notnull
 {
+    private readonly string[] _words = [.. words.Select(word => word.Word)];
+
     public override bool TryRead(Node node, Problems problems, [MaybeNullWhen(false)] out T value)
     {
         value = default;
-        var at = node is ScalarNode scalar ? Array.FindIndex(words, word => word.Word == scalar.Text) : -1;
+        var at = node is ScalarNode scalar ? Array.IndexOf(_words, scalar.Text) : -1;
         if (at >= 0)
             value = words[at].Value;
         else if (node is ScalarNode { IsNothing: false } wrong)
-            problems.Add("unknown-word", node.Place, $"{Quote.Of(wrong.Text)} is not a {kind}.", () => Spelling.Hint(wrong.Text, words.Select(word => word.Word)));
+            problems.Add("unknown-word", node.Place, $"{Quote.Of(wrong.Text)} is not a {kind}.", () => Spelling.Hint(wrong.Text, _words));
         else
-            problems.Add("wrong-type", node.NamePlace, $"A {kind} should stand here, but it is {node.Kind}.", Spelling.Hint("", words.Select(word => word.Word)));
+            problems.Add("wrong-type", node.NamePlace, $"A {kind} should stand here, but it is {node.Kind}.", Spelling.Hint("", _words));
         return at >= 0;
     }
 

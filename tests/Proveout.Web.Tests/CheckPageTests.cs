@@ -110,6 +110,18 @@ public sealed class CheckPageTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task While_there_are_suspects_a_pass_leads_to_the_next_best_check_too()
+    {
+        await _visitor.SendAsync(First, "reading", ("text", Typed.Bad(_step)));
+        var best = (await _server.StateAsync()).FindStep((await _server.StateAsync()).NextBestCheckId!)!;
+        await _visitor.SendAsync(_server.Check(best), "reading", ("text", Typed.Good(best)));
+        var state = await _server.StateAsync();
+        Assert.NotEmpty(state.Suspects);
+        Assert.SkipWhen(state.NextBestCheckId is null, "Nothing is left that tells the suspects apart.");
+        Assert.Contains($"checks/{state.NextBestCheckId}\" autofocus", (await _visitor.GetAsync(_server.Check(best))).Html, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_reading_that_is_not_understood_comes_back_with_what_can_be_typed()
     {
         var page = await _visitor.SendAsync(First, "reading", ("text", "about \"three\""), ("person", "Jo"));

@@ -30,7 +30,7 @@ internal static class PathWords
         { Kind: ElementKind.Mating } => $"plug {design.FindPart(element.Subject)!.Type.ConnectorOf(element.Name)!.Name} of {element.Subject}",
         { Kind: ElementKind.Jumper } => $"jumper {Plain(element)}",
         { Part: Resistor, IsMetal: true } => element.Subject,
-        { Part: Insulation } => $"the insulation {Plain(element)} ({ReadingWords.Of(element.LowOhms)} or more)",
+        { Part: Insulation insulation } => $"the insulation {Plain(element)} ({ReadingWords.Of(insulation.AtLeast.Ohms)} or more)",
         { Part: Diode } => $"the junction {Plain(element)}",
         { Part: Unpredictable } => $"the port {Plain(element)} (it differs from design to design)",
         { IsMetal: true } => Plain(element),

@@ -1,6 +1,7 @@
 using Proveout.Engine.Electrical;
 using Proveout.Engine.Faults;
 using Proveout.Engine.Machine;
+using Proveout.Engine.Tests.Samples;
 
 namespace Proveout.Engine.Tests.Electrical.Readings;
 
@@ -128,6 +129,38 @@ public sealed class ReadingReasonTests
             "Keep fingers off the tips.",
             Mated(design).Between(new CheckPoint("B1", "1", ""), new CheckPoint("B1", "2", "")),
             StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_long_way_names_the_ends_of_its_metal()
+    {
+        var strips = string.Join('\n', Enumerable.Range(1, 9).Select(number => $"X{number}: {{type: feed-through-2, name: Strip}}"));
+        var wires = string.Join('\n', Enumerable.Range(1, 8).Select(number =>
+            $"W{number}: {{from: X{number}.2, to: X{number + 1}.1, section: 1.0 mm2, colour: red, length: 100 mm}}"));
+        Assert.Equal(
+            "Metal all the way, through X1, W1, …, W8 and X9.",
+            Mated(SmallMachine.Read(strips, wires)).Between(new CheckPoint("X1", "1", ""), new CheckPoint("X9", "2", "")));
+    }
+
+    [Theory]
+    [InlineData("alderbrook")]
+    [InlineData("pennywort")]
+    [InlineData("quarrymoor")]
+    public void Reasons_agree_with_what_every_check_of_the_samples_expects(string sample)
+    {
+        var design = Repository.Design(sample);
+        var campaign = new WiringCampaign(design);
+        var reasons = DeadSetUps.Of(design).ToDictionary(setUp => setUp.Text.Id, setUp => new ReadingReason(campaign.Context.Wiring, setUp.State));
+        foreach (var check in campaign.Run(TestContext.Current.CancellationToken).Checks)
+        {
+            var reason = reasons[check.SetUp].Between(check.Points[0], check.Points[1]);
+            if (reason.StartsWith("Nothing", StringComparison.Ordinal))
+                Assert.True(check.Expectation.Contains(ReadingInterval.OverRange), $"{check.Id}: {reason}");
+            else if (reason.StartsWith("Metal", StringComparison.Ordinal))
+                Assert.True(check.Expectation.High < 5, $"{check.Id}: {reason}");
+            else if (reason.StartsWith("Through", StringComparison.Ordinal))
+                Assert.False(check.Expectation.IsOverRangeOnly, $"{check.Id}: {reason}");
+        }
     }
 
     private static ReadingReason Mated(MachineDesign design) => new(WiringNetworkBuilder.Build(design), new MachineState(false, []));

@@ -122,6 +122,25 @@ public sealed class ReadingReasonTests
     }
 
     [Fact]
+    public void A_solid_state_relay_is_told_to_stay_open()
+    {
+        var design = SmallMachine.Read("Q1: {type: solid-state-relay-25, name: Relay}");
+        Assert.Equal(
+            "Only insulation lies between: the insulation load of Q1 (1.00 MΩ or more). A solid-state relay stays open to a meter even while commanded on; only a shorted one reads low.",
+            Mated(design).Between(new CheckPoint("Q1", "1", ""), new CheckPoint("Q1", "2", "")));
+    }
+
+    [Fact]
+    public void A_motor_winding_warns_of_warm_copper_and_of_the_buzzer()
+    {
+        var design = SmallMachine.Read("M1: {type: stepper-42-40, name: Motor}");
+        Assert.EndsWith(
+            "Copper reads 4 % more for every 10 K that it is warmer. A buzzer sounds here too, so read the number.",
+            Mated(design).Between(new CheckPoint("M1", "1A", ""), new CheckPoint("M1", "1B", "")),
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_high_resistance_warns_of_fingers()
     {
         var design = SmallMachine.Read("B1: {type: ntc-100k, name: Sensor}");

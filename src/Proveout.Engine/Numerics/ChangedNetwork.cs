@@ -11,11 +11,15 @@ internal sealed class ChangedNetwork
 {
     private const int Ground = -1;
 
+    // Where a change leaves less than this share of a reading, the subtraction that says so is done in double-double.
+    private const double Cancellation = 1e-4;
+
     private readonly ResistorNetwork _network;
     private readonly ChangedPieces _pieces;
     private readonly List<(int A, int B)> _ports = [];
     private readonly List<double> _deltas = [];
     private readonly List<double[]> _differences = [];
+    private DoubleDouble[,] _exactInverse = new DoubleDouble[0, 0];
     private double[] _inverse = [];
 
     /// <summary>Prepares to change a network.</summary>
@@ -41,10 +45,9 @@ internal sealed class ChangedNetwork
         UpdateAnchors();
         for (var index = 0; index < _ports.Count; index++)
             FillDifferences(index, nodes);
-        var inverse = SmallInverse.Invert(UpdateMatrix())
+        _exactInverse = SmallInverse.Invert(UpdateMatrix())
             ?? throw new InvalidOperationException("The update of an anchored network is regular; this one is not.");
-        _inverse = new double[inverse.Length];
-        Buffer.BlockCopy(inverse, 0, _inverse, 0, inverse.Length * sizeof(double));
+        _inverse = [.. _exactInverse.Cast<DoubleDouble>().Select(value => (double)value)];
     }
 
     /// <summary>True when the change may alter what stands between this node and others.</summary>
@@ -62,7 +65,10 @@ internal sealed class ChangedNetwork
     {
         if (PieceOf(a) != PieceOf(b))
             return double.PositiveInfinity;
-        return Touches(a) ? Math.Max(0, anchoredBefore - Correction(a, b)) : anchoredBefore;
+        if (!Touches(a))
+            return anchoredBefore;
+        var resistance = anchoredBefore - Correction(a, b);
+        return resistance >= Cancellation * anchoredBefore ? resistance : ExactResistance(a, b);
     }
 
     private double Correction(int a, int b)
@@ -84,6 +90,19 @@ internal sealed class ChangedNetwork
         }
 
         return sum;
+    }
+
+    private double ExactResistance(int a, int b)
+    {
+        var size = _ports.Count;
+        Span<DoubleDouble> transfer = stackalloc DoubleDouble[size];
+        for (var index = 0; index < size; index++)
+            transfer[index] = Transfer(_ports[index], (a, b));
+        var resistance = _network.AnchoredResistance(a, b);
+        for (var row = 0; row < size; row++)
+            for (var column = 0; column < size; column++)
+                resistance -= transfer[row] * _exactInverse[row, column] * transfer[column];
+        return Math.Max(0, (double)resistance);
     }
 
     private void AddUpdate(int a, int b, double delta)

@@ -54,14 +54,14 @@ internal sealed class ResistorNetwork
 
     /// <summary>Resistance between two nodes in ohms; infinite when they do not hang together.</summary>
     public double Resistance(int a, int b) =>
-        _islands.Of(a) == _islands.Of(b) ? Math.Max(0, AnchoredResistance(a, b)) : double.PositiveInfinity;
+        _islands.Of(a) == _islands.Of(b) ? Math.Max(0, (double)AnchoredResistance(a, b)) : double.PositiveInfinity;
 
     /// <summary>Resistance between two nodes in ohms by way of the anchors too: finite for any two nodes, equal to the true one within an island.</summary>
-    public double AnchoredResistance(int a, int b)
+    public DoubleDouble AnchoredResistance(int a, int b)
     {
         var sum = Column(a)[_indexInIsland[a]] + Column(b)[_indexInIsland[b]];
         var mutual = Transfer(a, b);
-        return (double)(sum - mutual - mutual);
+        return sum - mutual - mutual;
     }
 
     /// <summary>Potential of node <paramref name="b"/> for one ampere fed into node <paramref name="a"/> and taken from ground.</summary>

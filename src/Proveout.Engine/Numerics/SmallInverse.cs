@@ -4,8 +4,8 @@ namespace Proveout.Engine.Numerics;
 internal static class SmallInverse
 {
     /// <summary>Inverts a square matrix by Gauss-Jordan elimination with row pivoting; the argument is overwritten.</summary>
-    /// <returns>The inverse rounded to double, or null when the matrix is singular to working precision.</returns>
-    public static double[,]? Invert(DoubleDouble[,] matrix)
+    /// <returns>The inverse, or null when the matrix is singular to working precision.</returns>
+    public static DoubleDouble[,]? Invert(DoubleDouble[,] matrix)
     {
         var size = matrix.GetLength(0);
         var inverse = new DoubleDouble[size, size];
@@ -14,12 +14,7 @@ internal static class SmallInverse
         for (var column = 0; column < size; column++)
             if (!Eliminate(matrix, inverse, column))
                 return null;
-
-        var rounded = new double[size, size];
-        for (var row = 0; row < size; row++)
-            for (var column = 0; column < size; column++)
-                rounded[row, column] = (double)inverse[row, column];
-        return rounded;
+        return inverse;
     }
 
     private static bool Eliminate(DoubleDouble[,] matrix, DoubleDouble[,] inverse, int column)

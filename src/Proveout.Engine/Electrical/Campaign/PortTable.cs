@@ -23,8 +23,8 @@ internal sealed class PortTable
     public PortTable(StateNetwork rest, StateNetwork state, WiringNetwork wiring, CandidateCheck[] candidates, int firstCheck)
     {
         (Rest, Candidates, FirstCheck) = (rest, candidates, firstCheck);
-        _anchoredLow = [.. candidates.Select(candidate => rest.Low.Network.AnchoredResistance(candidate.A, candidate.B))];
-        _anchoredHigh = [.. candidates.Select(candidate => rest.High.Network.AnchoredResistance(candidate.A, candidate.B))];
+        _anchoredLow = [.. candidates.Select(candidate => (double)rest.Low.Network.AnchoredResistance(candidate.A, candidate.B))];
+        _anchoredHigh = [.. candidates.Select(candidate => (double)rest.High.Network.AnchoredResistance(candidate.A, candidate.B))];
         Nodes = [.. candidates.SelectMany(candidate => new[] { candidate.A, candidate.B }).Distinct()];
         var switched = wiring.Elements.Where(element => rest.Conducts(element) != state.Conducts(element)).ToArray();
         ControlsLow = [.. switched.Select(element => FaultChanges.Switch(element, rest.Low, state.Conducts(element) ? 1 / element.LowOhms : 0))];

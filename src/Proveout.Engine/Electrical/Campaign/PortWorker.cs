@@ -8,45 +8,56 @@ internal sealed class PortWorker(PortTable table, WiringNetwork wiring)
 {
     private readonly ChangedNetwork _low = new(table.Rest.Low.Network);
     private readonly ChangedNetwork _high = new(table.Rest.High.Network);
+    private JunctionGroups? _groups;
+    private bool _reachedLow;
+    private bool _reachedHigh;
 
     /// <summary>Adds the checks that a fault changes, with what they may then show.</summary>
     public void AddResponses(WiringFault fault, List<int> checks, List<ReadingInterval> intervals)
     {
-        var changesLow = FaultChanges.AtLow(fault, wiring, table.Rest);
-        var changesHigh = FaultChanges.AtHigh(fault, wiring, table.Rest);
-        var reachedLow = table.IsReachedLow(changesLow);
-        var reachedHigh = table.IsReachedHigh(changesHigh);
-        if (!reachedLow && !reachedHigh)
+        if (!Apply(fault))
             return;
-
-        if (reachedLow)
-            _low.Apply([.. changesLow, .. table.ControlsLow], table.Nodes);
-        if (reachedHigh)
-            _high.Apply([.. changesHigh, .. table.ControlsHigh], table.Nodes);
-        JunctionGroups? groups = null;
         for (var index = 0; index < table.Candidates.Length; index++)
         {
-            var candidate = table.Candidates[index];
-            var (a, b) = (candidate.A, candidate.B);
-            var touchedLow = reachedLow && (_low.Touches(a) || _low.Touches(b));
-            var touchedHigh = reachedHigh && (_high.Touches(a) || _high.Touches(b));
-            if (!touchedLow && !touchedHigh)
-                continue;
-            var (low, high) = table.Good[index];
-            if (touchedLow)
-            {
-                low = _low.Resistance(a, b, table.AnchoredLow(index));
-                if (low > table.Rest.Junctions.FloorOhms)
-                    low = table.Rest.Junctions.Floor(low, a, b, groups ??= table.Rest.Junctions.Groups(_low.PieceCount, _low.PieceOf));
-            }
-
-            if (touchedHigh)
-                high = _high.Resistance(a, b, table.AnchoredHigh(index));
+            var (low, high) = LimitsOf(index);
             if (Same(low, table.Good[index].LowOhms) && Same(high, table.Good[index].HighOhms))
                 continue;
             checks.Add(table.FirstCheck + index);
-            intervals.Add(candidate.Mode.Shown(low, Math.Max(low, high)));
+            intervals.Add(table.Candidates[index].Mode.Shown(low, Math.Max(low, high)));
         }
+    }
+
+    /// <summary>Applies a fault in place of the one before; false when it can change no port.</summary>
+    public bool Apply(WiringFault fault)
+    {
+        var changesLow = FaultChanges.AtLow(fault, wiring, table.Rest);
+        var changesHigh = FaultChanges.AtHigh(fault, wiring, table.Rest);
+        _reachedLow = table.IsReachedLow(changesLow);
+        _reachedHigh = table.IsReachedHigh(changesHigh);
+        if (_reachedLow)
+            _low.Apply([.. changesLow, .. table.ControlsLow], table.Nodes);
+        if (_reachedHigh)
+            _high.Apply([.. changesHigh, .. table.ControlsHigh], table.Nodes);
+        _groups = null;
+        return _reachedLow || _reachedHigh;
+    }
+
+    /// <summary>Limits of a port under the fault in ohms, whatever the junctions do; infinite when over range.</summary>
+    public (double LowOhms, double HighOhms) LimitsOf(int index)
+    {
+        var (a, b) = (table.Candidates[index].A, table.Candidates[index].B);
+        var (low, high) = table.Good[index];
+        if (_reachedLow && (_low.Touches(a) || _low.Touches(b)))
+            low = Floor(_low.Resistance(a, b, table.AnchoredLow(index)), a, b);
+        if (_reachedHigh && (_high.Touches(a) || _high.Touches(b)))
+            high = _high.Resistance(a, b, table.AnchoredHigh(index));
+        return (low, high);
+    }
+
+    private double Floor(double low, int a, int b)
+    {
+        var junctions = table.Rest.Junctions;
+        return low <= junctions.FloorOhms ? low : junctions.Floor(low, a, b, _groups ??= junctions.Groups(_low.PieceCount, _low.PieceOf));
     }
 
     private static bool Same(double one, double two) => one.Equals(two) || Math.Abs(one - two) <= 1e-9 * Math.Abs(two);

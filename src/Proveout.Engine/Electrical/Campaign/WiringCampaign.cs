@@ -67,7 +67,8 @@ public sealed class WiringCampaign
             ? _states[setUp]
             : _states[_setUps.Index().First(other => other.Item.Operated is null && other.Item.State.PlugsApart == _setUps[setUp].State.PlugsApart).Index];
 
-    private PortTable[] PortTables()
+    /// <summary>The ports of each set-up, in the order of the set-ups.</summary>
+    internal PortTable[] PortTables()
     {
         var first = 0;
         var tables = new List<PortTable>();

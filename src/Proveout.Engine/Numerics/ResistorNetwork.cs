@@ -16,6 +16,7 @@ internal sealed class ResistorNetwork
     private readonly (int Edge, int Other)[][] _steps;
     private readonly Lazy<LaplacianFactor>[] _factors;
     private readonly DoubleDouble[]?[] _columns;
+    private readonly Lazy<Bridges> _bridges;
 
     /// <summary>Makes a network.</summary>
     /// <param name="nodeCount">Number of nodes.</param>
@@ -32,6 +33,7 @@ internal sealed class ResistorNetwork
         _steps = Steps(nodeCount, edges);
         _factors = [.. Enumerable.Range(0, _islands.Count).Select(island => new Lazy<LaplacianFactor>(() => Factor(island)))];
         _columns = new DoubleDouble[]?[nodeCount];
+        _bridges = new Lazy<Bridges>(() => new Bridges(this));
     }
 
     /// <summary>Number of nodes.</summary>
@@ -39,6 +41,12 @@ internal sealed class ResistorNetwork
 
     /// <summary>Which nodes hang together.</summary>
     public Islands Islands => _islands;
+
+    /// <summary>Number of resistors.</summary>
+    public int EdgeCount => _edges.Length;
+
+    /// <summary>The resistors whose removal parts an island.</summary>
+    public Bridges Bridges => _bridges.Value;
 
     /// <summary>The resistor with an index.</summary>
     public Edge EdgeOf(int index) => _edges[index];

@@ -1,16 +1,13 @@
 using Proveout.Engine.Faults;
-using Proveout.Engine.Numerics;
 
 namespace Proveout.Engine.Electrical;
 
 /// <summary>Simulates faults at the ports of one set-up. One thread's own.</summary>
-internal sealed class PortWorker(PortTable table, WiringNetwork wiring)
+internal sealed class PortWorker(PortTable table)
 {
-    private readonly ChangedNetwork _low = new(table.Rest.Low.Network);
-    private readonly ChangedNetwork _high = new(table.Rest.High.Network);
+    private readonly LimitWorker _low = new(table.Low);
+    private readonly LimitWorker _high = new(table.High);
     private JunctionGroups? _groups;
-    private bool _reachedLow;
-    private bool _reachedHigh;
 
     /// <summary>Adds the checks that a fault changes, with what they may then show.</summary>
     public void AddResponses(WiringFault fault, List<int> checks, List<ReadingInterval> intervals)
@@ -19,46 +16,47 @@ internal sealed class PortWorker(PortTable table, WiringNetwork wiring)
             return;
         for (var index = 0; index < table.Candidates.Length; index++)
         {
-            var (low, high) = LimitsOf(index);
-            if (Same(low, table.Good[index].LowOhms) && Same(high, table.Good[index].HighOhms))
+            if (!AlteredLimits(index, out var low, out var high))
                 continue;
             checks.Add(table.FirstCheck + index);
             intervals.Add(table.Candidates[index].Mode.Shown(low, Math.Max(low, high)));
         }
     }
 
-    /// <summary>Applies a fault in place of the one before; false when it can change no port.</summary>
+    /// <summary>Applies a fault in place of the one before; false when it can alter no port.</summary>
     public bool Apply(WiringFault fault)
     {
-        var changesLow = FaultChanges.AtLow(fault, wiring, table.Rest);
-        var changesHigh = FaultChanges.AtHigh(fault, wiring, table.Rest);
-        _reachedLow = table.IsReachedLow(changesLow);
-        _reachedHigh = table.IsReachedHigh(changesHigh);
-        if (_reachedLow)
-            _low.Apply([.. changesLow, .. table.ControlsLow], table.Nodes);
-        if (_reachedHigh)
-            _high.Apply([.. changesHigh, .. table.ControlsHigh], table.Nodes);
         _groups = null;
-        return _reachedLow || _reachedHigh;
+        return _low.Apply(fault) | _high.Apply(fault);
     }
 
     /// <summary>Limits of a port under the fault in ohms, whatever the junctions do; infinite when over range.</summary>
-    public (double LowOhms, double HighOhms) LimitsOf(int index)
+    public (double LowOhms, double HighOhms) LimitsOf(int index) => AlteredLimits(index, out var low, out var high) ? (low, high) : table.Good[index];
+
+    private bool AlteredLimits(int index, out double low, out double high)
     {
-        var (a, b) = (table.Candidates[index].A, table.Candidates[index].B);
-        var (low, high) = table.Good[index];
-        if (_reachedLow && (_low.Touches(a) || _low.Touches(b)))
-            low = Floor(_low.Resistance(a, b, table.AnchoredLow(index)), a, b);
-        if (_reachedHigh && (_high.Touches(a) || _high.Touches(b)))
-            high = _high.Resistance(a, b, table.AnchoredHigh(index));
-        return (low, high);
+        (low, high) = table.Good[index];
+        var altersLow = _low.Alters(index, out var alteredLow);
+        var altersHigh = _high.Alters(index, out var alteredHigh);
+        if (!altersLow && !altersHigh)
+            return false;
+        var (goodLow, goodHigh) = (low, high);
+        if (altersLow)
+            low = Floor(alteredLow, index);
+        if (altersHigh)
+            high = alteredHigh;
+        return !Same(low, goodLow) || !Same(high, goodHigh);
     }
 
-    private double Floor(double low, int a, int b)
-    {
-        var junctions = table.Rest.Junctions;
-        return low <= junctions.FloorOhms ? low : junctions.Floor(low, a, b, _groups ??= junctions.Groups(_low.PieceCount, _low.PieceOf));
-    }
+    private double Floor(double low, int index) =>
+        low <= table.Junctions.FloorOhms
+            ? low
+            : table.Junctions.Floor(
+                low,
+                table.Candidates[index].A,
+                table.Candidates[index].B,
+                _groups ??= table.Junctions.Groups(_low.Network.PieceCount, _low.Network.PieceOf));
 
-    private static bool Same(double one, double two) => one.Equals(two) || Math.Abs(one - two) <= 1e-9 * Math.Abs(two);
+    // Either may be infinite: the smaller of the two is the measure, so that an opened path never counts as the same.
+    private static bool Same(double one, double two) => one.Equals(two) || Math.Abs(one - two) <= 1e-9 * Math.Min(one, two);
 }

@@ -39,7 +39,7 @@ public sealed class WiringCampaign
             0,
             Faults.Count,
             new ParallelOptions { CancellationToken = cancellation },
-            () => tables.Select(table => new PortWorker(table, Context.Wiring)).ToArray(),
+            () => tables.Select(table => new PortWorker(table)).ToArray(),
             (fault, _, workers) =>
             {
                 responses[fault] = Respond(Faults[fault], workers);

@@ -4,7 +4,7 @@ namespace Proveout.Journal;
 /// <param name="Id">Chosen by whoever starts the build; a version 7 identifier sorts by time.</param>
 /// <param name="Serial">Serial number as written on the machine; unique among the builds of one machine.</param>
 /// <param name="MachineName">Name of the machine in the machine file.</param>
-/// <param name="MachineFingerprint">SHA-256 of the text of the machine file, 64 lower-case hexadecimal digits; see <see cref="Fingerprint"/>.</param>
+/// <param name="MachineFingerprint">SHA-256 of the text of the machine file, 64 lower-case hexadecimal digits.</param>
 /// <param name="Builder">Person or workshop that builds it.</param>
 /// <param name="Started">When the build was started, UTC.</param>
 public sealed record Build(

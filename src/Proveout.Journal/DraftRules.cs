@@ -96,7 +96,7 @@ internal static class DraftRules
     {
         var value = (content as ReadingEntered)?.Reading.ValueSi ?? (content as ReadingCorrected)?.Reading.ValueSi;
         if (value is { } number && !double.IsFinite(number))
-            throw new DraftRefusedException("The value of a reading is not a finite number. Enter over-range as over-range, without a value.");
+            throw new DraftRefusedException("The value of a reading is not a finite number. Enter over-range as such, without a value.");
     }
 
     private static void RequirePhoto(PhotoAttached photo, ReadOnlySpan<byte> bytes)
@@ -106,7 +106,8 @@ internal static class DraftRules
         if (bytes.Length != photo.Length || Fingerprint.OfBytes(bytes) != photo.Sha256)
             throw new DraftRefusedException($"The photograph {photo.FileName} did not arrive whole. Send it again.");
         // An SVG can carry a script, which a browser would run as part of the page.
-        if (!photo.ContentType.StartsWith("image/", StringComparison.Ordinal) || photo.ContentType.StartsWith("image/svg", StringComparison.Ordinal))
-            throw new DraftRefusedException($"{photo.FileName} is not a photograph ({photo.ContentType}). Attach a JPEG, PNG or other picture.");
+        var isPicture = photo.ContentType.StartsWith("image/", StringComparison.Ordinal);
+        if (!isPicture || photo.ContentType.StartsWith("image/svg", StringComparison.Ordinal))
+            throw new DraftRefusedException($"{photo.FileName} is no photograph ({photo.ContentType}). Attach a JPEG or PNG picture.");
     }
 }

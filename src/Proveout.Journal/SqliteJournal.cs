@@ -5,7 +5,8 @@ using Proveout.Journal.Sqlite;
 
 namespace Proveout.Journal;
 
-/// <summary>A journal in one SQLite file. The driver has no asynchronous work of its own, so that each call runs on the thread pool.</summary>
+/// <summary>A journal in one SQLite file.</summary>
+/// <remarks>The driver has no asynchronous work of its own, so that each call runs on the thread pool.</remarks>
 public sealed class SqliteJournal : IJournal
 {
     // Between processes there is no signal; a quarter of a second is prompt for a person at the bench.
@@ -21,7 +22,7 @@ public sealed class SqliteJournal : IJournal
     /// <summary>Opens the journal at a path, and creates it and its folders where there is none.</summary>
     /// <param name="path">Path of the file.</param>
     /// <param name="clock">Gives the time that entries are recorded with.</param>
-    /// <param name="longestWait">How long a call waits for another process that is writing; whole seconds, at least one; 20 s when not given.</param>
+    /// <param name="longestWait">How long a call waits for another process that is writing; whole seconds; 20 s when not given.</param>
     /// <param name="cancellation">Cancels before the file is touched.</param>
     /// <exception cref="JournalUnavailableException">The file cannot be created or written.</exception>
     /// <exception cref="JournalFormatException">The file is no journal, or one of a newer format.</exception>
@@ -52,7 +53,8 @@ public sealed class SqliteJournal : IJournal
     public async Task<Entry> AppendAsync(Guid buildId, EntryDraft draft, CancellationToken cancellation = default)
     {
         DraftRules.Require(draft);
-        var entry = await WriteAsync(connection => SqliteAppend.Append(connection, buildId, draft, _clock), cancellation).ConfigureAwait(false);
+        var entry = await WriteAsync(connection => SqliteAppend.Append(connection, buildId, draft, _clock), cancellation)
+            .ConfigureAwait(false);
         _appended.Raise();
         return entry;
     }
@@ -124,7 +126,8 @@ public sealed class SqliteJournal : IJournal
         SqliteRows.FindPhoto(connection, about.Sha256) is { } bytes && Fingerprint.OfBytes(bytes) == about.Sha256
             ? bytes
             : throw new JournalDamagedException(
-                $"The photograph {about.FileName} of entry {sequence} is missing or is not the one that was attached. Go back to a copy of the journal that is whole.");
+                $"The photograph {about.FileName} of entry {sequence} is missing or is not the one that was attached. "
+                + "Go back to a copy of the journal that is whole.");
 
     private Task<T> ReadAsync<T>(Func<SqliteConnection, T> work, CancellationToken cancellation) =>
         Task.Run(() => _file.Read(work), cancellation);

@@ -16,7 +16,7 @@ public sealed class AccessibilityTests(BrowserFixture browser)
     {
         await using var site = await BenchSite.StartAsync();
         await site.PrepareAsync();
-        foreach (var (name, address) in PageAddresses.All(site))
+        foreach (var (name, address) in await PageAddresses.AllAsync(site))
         {
             var page = await site.OpenAsync(browser, address, width, height, scheme: scheme);
             await page.EvaluateAsync("document.querySelectorAll('details').forEach(fold => fold.open = true)");

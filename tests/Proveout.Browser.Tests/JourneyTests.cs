@@ -88,6 +88,17 @@ public sealed class JourneyTests(BrowserFixture browser)
     }
 
     [Fact]
+    public async Task Without_scripts_a_refused_reading_comes_back_with_its_problem_in_sight()
+    {
+        await using var site = await BenchSite.StartAsync();
+        var page = await site.OpenAsync(browser, site.Check("bond-panel"), scripts: false);
+        await EnterAsync(page, "three");
+        await Assertions.Expect(page.GetByText("'three' is not a reading.")).ToBeInViewportAsync();
+        await Assertions.Expect(page.GetByLabel("What does it read?")).ToHaveValueAsync("three");
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
     public async Task A_photograph_is_taken_in()
     {
         await using var site = await BenchSite.StartAsync();

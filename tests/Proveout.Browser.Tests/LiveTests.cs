@@ -52,6 +52,21 @@ public sealed class LiveTests(BrowserFixture browser)
     }
 
     [Fact]
+    public async Task What_was_refused_outlives_an_entry_made_elsewhere()
+    {
+        await using var site = await BenchSite.StartAsync();
+        var page = await OpenAndWatchAsync(site, "line-to-relay");
+        await page.GetByLabel("What does it read?").FillAsync("three");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Enter", Exact = true }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Alert)).ToBeInViewportAsync();
+        await WatchingAsync(page);
+        await site.EnterAsync("bond-panel", "0.3");
+        await Assertions.Expect(page.Locator(".progress")).ToContainTextAsync("1 done", WithinASecond);
+        await Assertions.Expect(page.GetByLabel("What does it read?")).ToHaveValueAsync("three");
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
     public async Task Without_scripts_a_link_refreshes_the_page()
     {
         await using var site = await BenchSite.StartAsync();

@@ -14,6 +14,18 @@ internal static class SampleReport
     public static readonly byte[] Picture = Convert.FromBase64String(
         "iVBORw0KGgoAAAANSUhEUgAAAAIAAAACCAIAAAD91JpzAAAAFUlEQVR4nGM4pqHx4e1TBiCWzXYFADXYB2iz3+H5AAAAAElFTkSuQmCC");
 
+    /// <summary>A small grey picture, JPEG.</summary>
+    public static readonly byte[] GreyPicture = Convert.FromBase64String(
+        "/9j/4AAQSkZJRgABAQEAAgACAAD/2wBDAAgGBgcGBQgHBwcJCQgKDBQNDAsLDBkSEw8UHRofHh0aHBwgJC4nICIsIxwcKDcpLDAxNDQ0Hyc5PT" +
+        "gyPC4zNDL/2wBDAQkJCQwLDBgNDRgyIRwhMjIyMjIyMjIyMjIyMjIyMjIyMjIyMjIyMjIyMjIyMjIyMjIyMjIyMjIyMjIyMjIyMjL/wAARCAAY" +
+        "ABEDASIAAhEBAxEB/8QAHwAAAQUBAQEBAQEAAAAAAAAAAAECAwQFBgcICQoL/8QAtRAAAgEDAwIEAwUFBAQAAAF9AQIDAAQRBRIhMUEGE1FhBy" +
+        "JxFDKBkaEII0KxwRVS0fAkM2JyggkKFhcYGRolJicoKSo0NTY3ODk6Q0RFRkdISUpTVFVWV1hZWmNkZWZnaGlqc3R1dnd4eXqDhIWGh4iJipKT" +
+        "lJWWl5iZmqKjpKWmp6ipqrKztLW2t7i5usLDxMXGx8jJytLT1NXW19jZ2uHi4+Tl5ufo6erx8vP09fb3+Pn6/8QAHwEAAwEBAQEBAQEBAQAAAA" +
+        "AAAAECAwQFBgcICQoL/8QAtREAAgECBAQDBAcFBAQAAQJ3AAECAxEEBSExBhJBUQdhcRMiMoEIFEKRobHBCSMzUvAVYnLRChYkNOEl8RcYGRom" +
+        "JygpKjU2Nzg5OkNERUZHSElKU1RVVldYWVpjZGVmZ2hpanN0dXZ3eHl6goOEhYaHiImKkpOUlZaXmJmaoqOkpaanqKmqsrO0tba3uLm6wsPExc" +
+        "bHyMnK0tPU1dbX2Nna4uPk5ebn6Onq8vP09fb3+Pn6/9oADAMBAAIRAxEAPwD2yGdJXkaKYyL5rqSrkrlWKkcdwQQR2IxV1CjY5bP+8xrPd5Vu" +
+        "Zum3ccDbSQ3V22osjOPIwm0BTnJLbsnoRjb09/agDXooooAqrb26OzGLc5YkuYhnk+wqVRFkYj5z/wA8/wD61FFAEtFFFAH/2Q==");
+
     private static readonly DateTimeOffset Start = new(2031, 3, 14, 9, 30, 0, TimeSpan.Zero);
 
     public static ReportModel Small { get; } = Make(

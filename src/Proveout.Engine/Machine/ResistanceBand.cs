@@ -29,7 +29,9 @@ public readonly record struct ResistanceBand
     /// <summary>Upper limit; null when the path may be open.</summary>
     public ElectricResistance? High { get; }
 
-    /// <summary>A band from two limits in ohms; the nominal value is their geometric mean, or the lower limit when the path may be open.</summary>
+    /// <summary>
+    /// A band from two limits in ohms; the nominal value is their geometric mean, or the lower limit when the path may be open.
+    /// </summary>
     public static ResistanceBand FromOhms(double low, double high) =>
         FromOhms(low, double.IsPositiveInfinity(high) ? low : Math.Clamp(Math.Sqrt(low * high), low, high), high);
 

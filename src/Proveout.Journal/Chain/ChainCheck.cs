@@ -35,7 +35,8 @@ internal static class ChainCheck
             return new ChainBroken(expected, ChainPart.Link, $"Entry {expected} does not refer to the hash of what stands before it.");
         if (!Same(entry.ComputeHash(), entry.Hash))
             return new ChainBroken(expected, ChainPart.Entry,
-                $"Entry {expected} does not give its own hash: its time, person, instrument, key, content or hash was changed after it was recorded.");
+                $"Entry {expected} does not give its own hash: its time, person, instrument, key, content or hash "
+                + "was changed after it was recorded.");
         return PhotoBreak(entry, photo);
     }
 

@@ -16,7 +16,8 @@ internal sealed record StoredEntry(
     }
 
     public byte[] ComputeHash() =>
-        CanonicalForm.Hash("proveout-entry 1"u8, PreviousHash, BuildId, FieldText.Write(Sequence), Key, Recorded, Person, Instrument, Content);
+        CanonicalForm.Hash(
+            "proveout-entry 1"u8, PreviousHash, BuildId, FieldText.Write(Sequence), Key, Recorded, Person, Instrument, Content);
 
     /// <summary>Whether the entry was made from an equal draft for the same build.</summary>
     public bool IsOf(Guid buildId, EntryDraft draft) =>
@@ -31,8 +32,9 @@ internal sealed record StoredEntry(
         try
         {
             return new Entry(
-                FieldText.ReadGuid(BuildId), checked((int)Sequence), FieldText.ReadGuid(Key), FieldText.ReadTime(Recorded), FieldText.Read(Person),
-                FieldText.Read(Instrument), ContentText.Read(Content), FieldText.Read(PreviousHash), FieldText.Read(Hash));
+                FieldText.ReadGuid(BuildId), checked((int)Sequence), FieldText.ReadGuid(Key), FieldText.ReadTime(Recorded),
+                FieldText.Read(Person), FieldText.Read(Instrument), ContentText.Read(Content),
+                FieldText.Read(PreviousHash), FieldText.Read(Hash));
         }
         catch (Exception cause) when (cause is FormatException or JsonException or NotSupportedException or OverflowException)
         {

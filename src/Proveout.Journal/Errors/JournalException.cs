@@ -8,30 +8,3 @@ public abstract class JournalException : Exception
     {
     }
 }
-
-/// <summary>The store cannot be reached or written: folder, permission, space, or a lock held too long.</summary>
-public sealed class JournalUnavailableException : JournalException
-{
-    internal JournalUnavailableException(string sentence, Exception? cause)
-        : base(sentence, cause)
-    {
-    }
-}
-
-/// <summary>The file is no journal, or one of a newer format than this program knows.</summary>
-public sealed class JournalFormatException : JournalException
-{
-    internal JournalFormatException(string sentence, Exception? cause = null)
-        : base(sentence, cause)
-    {
-    }
-}
-
-/// <summary>What is stored is not what was recorded.</summary>
-public sealed class JournalDamagedException : JournalException
-{
-    internal JournalDamagedException(string sentence, Exception? cause = null)
-        : base(sentence, cause)
-    {
-    }
-}

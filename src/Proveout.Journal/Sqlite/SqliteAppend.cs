@@ -9,7 +9,9 @@ internal static class SqliteAppend
     public static Build Start(SqliteConnection connection, BuildDraft draft, TimeProvider clock)
     {
         if (SqliteRows.FindBuild(connection, draft.Id)?.Decode() is { } started)
-            return IsOf(started, draft) ? started : throw new KeyReusedException(draft.Id, $"the build with serial number {started.Serial}");
+            return IsOf(started, draft)
+                ? started
+                : throw new KeyReusedException(draft.Id, $"the build with serial number {started.Serial}");
         if (SqliteRows.FindBuild(connection, draft.MachineName, draft.Serial)?.Decode() is { } holder)
             throw new SerialTakenException(holder);
         var build = StoredBuild.From(draft, clock.GetUtcNow());
@@ -21,7 +23,9 @@ internal static class SqliteAppend
     {
         var end = SqliteRows.FindEnd(connection, buildId) ?? throw new BuildNotFoundException(buildId);
         if (SqliteRows.FindEntry(connection, draft.Key) is { } recorded)
-            return recorded.IsOf(buildId, draft) ? recorded.Decode() : throw new KeyReusedException(draft.Key, $"entry {recorded.Sequence}");
+            return recorded.IsOf(buildId, draft)
+                ? recorded.Decode()
+                : throw new KeyReusedException(draft.Key, $"entry {recorded.Sequence}");
         if (draft.Content is ReadingCorrected correction)
             RequireReading(connection, buildId, correction);
         if (draft.Content is PhotoAttached photo)
@@ -44,6 +48,7 @@ internal static class SqliteAppend
             _ => throw new CorrectionRefusedException(correction.Corrects, "it holds no reading."),
         };
         if (corrected.CheckId != correction.Reading.CheckId)
-            throw new CorrectionRefusedException(correction.Corrects, $"it holds a reading of {corrected.CheckId}, not of {correction.Reading.CheckId}.");
+            throw new CorrectionRefusedException(
+                correction.Corrects, $"it holds a reading of {corrected.CheckId}, not of {correction.Reading.CheckId}.");
     }
 }

@@ -81,7 +81,8 @@ internal sealed class SqliteFile(string path, TimeSpan longestWait)
         var format = Number(connection, "PRAGMA user_version");
         if (application == ApplicationId && format > Format)
             throw new JournalFormatException(
-                $"The journal {path} has format {format}, and this Proveout knows formats up to {Format}. Open it with a newer Proveout; it was left as it is.");
+                $"The journal {path} has format {format}, and this Proveout knows formats up to {Format}. "
+                + "Open it with a newer Proveout; it was left as it is.");
         if (application == ApplicationId)
             return true;
         if (application != 0 || format != 0 || Number(connection, "SELECT count(*) FROM sqlite_schema") != 0)

@@ -19,7 +19,8 @@ internal static class SqliteRows
 
     public static void Add(SqliteConnection connection, StoredBuild build) => Execute(connection, "add-build",
         ("$id", build.Id), ("$serial", build.Serial), ("$machine_name", build.MachineName),
-        ("$machine_fingerprint", build.MachineFingerprint), ("$builder", build.Builder), ("$started", build.Started), ("$hash", build.Hash));
+        ("$machine_fingerprint", build.MachineFingerprint), ("$builder", build.Builder), ("$started", build.Started),
+        ("$hash", build.Hash));
 
     public static IEnumerable<StoredEntry> Entries(SqliteConnection connection, Guid build, long after) =>
         Query(connection, "read-entries", Entry, ("$build", build.ToString("D")), ("$after", after), ("$limit", NoLimit));
@@ -40,7 +41,8 @@ internal static class SqliteRows
         ("$previous_hash", entry.PreviousHash), ("$hash", entry.Hash));
 
     public static StoredEnd? FindEnd(SqliteConnection connection, Guid build) =>
-        Query(connection, "find-end", row => new StoredEnd(row.GetInt64(0), Bytes(row, 1)), ("$build", build.ToString("D"))).SingleOrDefault();
+        Query(connection, "find-end", row => new StoredEnd(row.GetInt64(0), Bytes(row, 1)), ("$build", build.ToString("D")))
+            .SingleOrDefault();
 
     public static byte[]? FindPhoto(SqliteConnection connection, string sha256) =>
         Query(connection, "find-photo", row => Bytes(row, 0), ("$sha256", sha256)).SingleOrDefault();
@@ -55,7 +57,8 @@ internal static class SqliteRows
         Bytes(row, 0), Bytes(row, 1), Bytes(row, 2), Bytes(row, 3), Bytes(row, 4), Bytes(row, 5), Bytes(row, 6));
 
     private static StoredEntry Entry(SqliteDataReader row) => new(
-        Bytes(row, 0), row.GetInt64(1), Bytes(row, 2), Bytes(row, 3), Bytes(row, 4), Bytes(row, 5), Bytes(row, 6), Bytes(row, 7), Bytes(row, 8));
+        Bytes(row, 0), row.GetInt64(1), Bytes(row, 2), Bytes(row, 3), Bytes(row, 4), Bytes(row, 5), Bytes(row, 6),
+        Bytes(row, 7), Bytes(row, 8));
 
     private static byte[] Bytes(SqliteDataReader row, int column) => row.GetFieldValue<byte[]>(column);
 

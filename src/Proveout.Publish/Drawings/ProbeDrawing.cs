@@ -16,7 +16,7 @@ public static class ProbeDrawing
 
     /// <summary>The drawing as an SVG document without a declaration, so that it can stand in a page or in a file of its own.</summary>
     /// <remarks>
-    /// Lines and words take the colour of the text around them; the custom properties <c>--lead-red</c> and <c>--lead-black</c> replace the
+    /// Lines and words take the colour of the text around them; the custom properties <c>--drawing-red</c> and <c>--drawing-black</c> replace the
     /// leads' own colours. Both carry white words, so keep 4.5 : 1 against white (WCAG 2.2, 1.4.3).
     /// </remarks>
     /// <exception cref="ArgumentException">The check has more than two points: a meter has two leads.</exception>
@@ -62,7 +62,7 @@ public static class ProbeDrawing
             "svg",
             ("viewBox", string.Create(CultureInfo.InvariantCulture, $"0 0 {ThingLayout.Width} {height:0.##}")),
             ("width", ThingLayout.Width), ("height", height), ("role", "img"), ("aria-labelledby", $"{id}-title {id}-desc"),
-            ("font-family", "system-ui, sans-serif"), ("style", "max-width:100%;height:auto"));
+            ("font-family", "system-ui, sans-serif"));
         var title = Shape.Title(check.Title);
         title.SetAttributeValue("id", $"{id}-title");
         var text = Shape.Element("desc", ("id", $"{id}-desc"));

@@ -3,14 +3,17 @@ using System.Xml.Linq;
 
 namespace Proveout.Publish.Drawings;
 
-/// <summary>Makes SVG elements (W3C SVG 1.1). Text goes in through the XML library, so that none of it can be read as markup.</summary>
+/// <summary>
+/// Makes SVG elements (W3C SVG 2). Text goes in through the XML library, so that none of it can be read as markup. Colours are attributes and
+/// not styles, so that they hold in a page whose policy forbids styles of its own.
+/// </summary>
 internal static class Shape
 {
     /// <summary>Colour of the red lead.</summary>
-    public const string Red = "var(--lead-red, #c62828)";
+    public const string Red = "var(--drawing-red, #c62828)";
 
     /// <summary>Colour of the black lead; its edge is drawn in the ink, so that it shows on a dark page too.</summary>
-    public const string Black = "var(--lead-black, #16181d)";
+    public const string Black = "var(--drawing-black, #16181d)";
 
     /// <summary>Whatever colour the surrounding text has.</summary>
     public const string Ink = "currentColor";
@@ -34,31 +37,31 @@ internal static class Shape
 
     /// <summary>A straight line.</summary>
     public static XElement Line(double x1, double y1, double x2, double y2, string colour, double width) =>
-        Element("line", ("x1", x1), ("y1", y1), ("x2", x2), ("y2", y2), ("style", $"stroke:{colour}"), ("stroke-width", width), ("stroke-linecap", "round"));
+        Element("line", ("x1", x1), ("y1", y1), ("x2", x2), ("y2", y2), ("stroke", colour), ("stroke-width", width), ("stroke-linecap", "round"));
 
     /// <summary>A path.</summary>
     public static XElement Path(string data, string fill, string stroke, double width) =>
-        Element("path", ("d", data), ("style", $"fill:{fill};stroke:{stroke}"), ("stroke-width", width));
+        Element("path", ("d", data), ("fill", fill), ("stroke", stroke), ("stroke-width", width));
 
     /// <summary>A rectangle with rounded corners.</summary>
     public static XElement Box(double x, double y, double width, double height, double radius, string fill, string stroke, double line) =>
         Element(
             "rect",
             ("x", x), ("y", y), ("width", width), ("height", height), ("rx", radius),
-            ("style", $"fill:{fill};stroke:{stroke}"), ("stroke-width", line));
+            ("fill", fill), ("stroke", stroke), ("stroke-width", line));
 
     /// <summary>A circle.</summary>
     public static XElement Circle(double x, double y, double radius, string fill, string stroke, double line) =>
-        Element("circle", ("cx", x), ("cy", y), ("r", radius), ("style", $"fill:{fill};stroke:{stroke}"), ("stroke-width", line));
+        Element("circle", ("cx", x), ("cy", y), ("r", radius), ("fill", fill), ("stroke", stroke), ("stroke-width", line));
 
     /// <summary>A line of text that takes no more than a width; its whole text is its title when it had to be shortened.</summary>
     public static XElement Text(string text, double x, double y, TextStyle style, double width)
     {
         var whole = PlainText.Clean(text);
-        var shown = TextFit.Fit(whole, width, style.Size, style.Bold);
+        var shown = style.Fit(whole, width);
         var element = Element(
             "text",
-            ("x", x), ("y", y), ("font-size", style.Size), ("text-anchor", style.Anchor), ("style", $"fill:{style.Colour}"));
+            ("x", x), ("y", y), ("font-size", style.Size), ("text-anchor", style.Anchor), ("fill", style.Colour));
         if (style.Bold)
             element.Add(new XAttribute("font-weight", "bold"));
         if (shown != whole)

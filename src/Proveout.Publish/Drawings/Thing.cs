@@ -23,6 +23,10 @@ internal sealed record Thing(
     /// <summary>Names of the connectors touched.</summary>
     public string Connectors => string.Join(", ", Touches.Select(touch => Contacts[touch.Contact].Connector).Where(name => name.Length > 0).Distinct());
 
+    /// <summary>True when a contact is one half of a joint that is apart, be there a plug to draw or not.</summary>
+    public bool IsPinned(Contact contact) =>
+        contact.Apart || Touches.Any(touch => touch.Side == ThingReader.Pins && Contacts[touch.Contact].Connector == contact.Connector);
+
     /// <summary>Designation and name in one.</summary>
     public string Label => Name.Length == 0 ? Designation : $"{Designation} {Name}";
 }

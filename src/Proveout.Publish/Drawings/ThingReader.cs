@@ -36,7 +36,7 @@ internal static class ThingReader
         var named = leads.Select(lead => lead with { Point = lead.Point with { Place = EndName(conductor, lead.Point.Place) } }).ToList();
         List<Contact> ends = [Alone(conductor.From.ToString()), Alone(conductor.To.ToString())];
         var name = FormattableString.Invariant(
-            $"{ColourName(conductor.Colour)} conductor, {conductor.CrossSection.As(AreaUnit.SquareMillimeter):0.##} mm²");
+            $"{ColourWords.Of(conductor.Colour)} conductor, {conductor.CrossSection.As(AreaUnit.SquareMillimeter):0.##} mm²");
         return Window.Around(conductor.Id, name, [.. ends, .. Missing(ends, named)], named, isConductor: true);
     }
 
@@ -47,16 +47,21 @@ internal static class ThingReader
         _ => place,
     };
 
-    private static string ColourName(ConductorColour colour) =>
-        colour == ConductorColour.GreenYellow ? "green-and-yellow" : colour.ToString().ToLowerInvariant();
-
     private static List<Contact> PartContacts(MachineDesign design, Part part, IReadOnlyList<PlacedLead> leads)
     {
-        var apart = leads.Where(lead => lead.Point.Side is Plug or Pins)
+        var apart = leads.Where(lead => lead.Point.Side == Plug || (lead.Point.Side == Pins && HasPlug(design, part, lead.Point.Place)))
             .Select(lead => part.Type.ConnectorOf(lead.Point.Place)?.Name).ToHashSet();
         var known = Neighbours(part.Type, leads).Select(name => OfTerminal(design, part, name, apart)).ToList();
         return [.. known, .. Missing(known, leads)];
     }
+
+    /// <summary>True when a conductor lands on the connector of a terminal: one without any has no plug to draw.</summary>
+    private static bool HasPlug(MachineDesign design, Part part, string terminal) =>
+        part.Type.ConnectorOf(terminal) is { } connector
+        && design.Conductors.Any(each => IsOn(each.From, part, connector) || IsOn(each.To, part, connector));
+
+    private static bool IsOn(TerminalReference end, Part part, Connector connector) =>
+        end.Part == part.Designation && connector.Terminals.Contains(end.Terminal);
 
     /// <summary>The connectors concerned; every terminal in its order when one that is touched belongs to none.</summary>
     private static IEnumerable<string> Neighbours(PartType type, IReadOnlyList<PlacedLead> leads)

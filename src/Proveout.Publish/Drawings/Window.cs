@@ -13,7 +13,7 @@ internal static class Window
     {
         var touched = leads.Select(lead => all.FindIndex(contact => contact.Name == lead.Point.Place)).ToList();
         var drawn = Nearest(all.Count, touched);
-        var contacts = drawn.Select((index, order) => WithGap(all, order > 0 ? drawn[order - 1] : -1, index));
+        var contacts = drawn.Select(index => WithSurroundings(all, drawn, index));
         var touches = leads.Select((lead, order) => new Touch(lead.Lead, drawn.IndexOf(touched[order]), lead.Point.Side));
         return new(
             designation,
@@ -32,10 +32,17 @@ internal static class Window
             .Order()
             .ToList();
 
-    private static Contact WithGap(List<Contact> all, int before, int index)
+    private static Contact WithSurroundings(List<Contact> all, List<int> drawn, int index)
     {
-        var leftOut = index != before + 1;
-        var another = before >= 0 && all[index].Connector != all[before].Connector;
-        return all[index] with { GapBefore = leftOut || another, LeftOutBefore = leftOut };
+        var leftOut = index > 0 && !drawn.Contains(index - 1);
+        var another = index > 0 && all[index].Connector != all[index - 1].Connector;
+        var isFirst = index == drawn[0];
+        return all[index] with
+        {
+            GapBefore = leftOut || (another && !isFirst),
+            LeftOutBefore = leftOut,
+            ConnectorCutBefore = leftOut && !another,
+            ConnectorCutAfter = index + 1 < all.Count && !drawn.Contains(index + 1) && all[index + 1].Connector == all[index].Connector,
+        };
     }
 }

@@ -1,7 +1,7 @@
 namespace Proveout.Publish.Report;
 
 /// <summary>Tells pictures by their first bytes, whatever they claim to be.</summary>
-internal static class Photograph
+public static class Photograph
 {
     private static readonly byte[] Png = [0x89, (byte)'P', (byte)'N', (byte)'G', 0x0D, 0x0A, 0x1A, 0x0A];
     private static readonly byte[] Jpeg = [0xFF, 0xD8, 0xFF];

@@ -39,9 +39,12 @@ public sealed class ChainLawTests : IAsyncLifetime
     [Fact]
     public void A_byte_changed_put_in_or_taken_out_of_any_stored_field_is_found_and_located()
     {
-        var cases = (from contents in Content.NonEmptyListOf() from forgery in AnyForgery select (Contents: contents.Take(6).ToArray(), Forgery: forgery)).ToArbitrary();
+        var cases =
+            from contents in Content.NonEmptyListOf()
+            from forgery in AnyForgery
+            select (Contents: contents.Take(6).ToArray(), Forgery: forgery);
 
-        Check.One(Config.QuickThrowOnFailure.WithMaxTest(300), Prop.ForAll(cases, each => IsFoundAsync(each.Contents, each.Forgery)));
+        Check.One(Config.QuickThrowOnFailure.WithMaxTest(300), Prop.ForAll(cases.ToArbitrary(), each => IsFoundAsync(each.Contents, each.Forgery)));
     }
 
     [Theory]
@@ -98,12 +101,16 @@ public sealed class ChainLawTests : IAsyncLifetime
             "builds" => ("id = $build", "TEXT"),
             "entries" => ("build_id = $build AND sequence = $row", "TEXT"),
             "ends" => ("build_id = $build", "TEXT"),
-            _ => ("sha256 = (SELECT content ->> 'sha256' FROM entries WHERE build_id = $build AND sequence = $row)", column == "bytes" ? "BLOB" : "TEXT"),
+            _ => (
+                "sha256 = (SELECT content ->> 'sha256' FROM entries WHERE build_id = $build AND sequence = $row)",
+                column == "bytes" ? "BLOB" : "TEXT"),
         };
         (string, object)[] parameters = [("$build", build.ToString("D")), ("$row", row)];
         var before = RawFile.Read<byte[]>(_folder.Journal, $"SELECT CAST({column} AS BLOB) FROM {table} WHERE {where}", parameters);
         var changed = RawFile.Execute(
-            _folder.Journal, $"UPDATE {table} SET {column} = CAST($after AS {type}) WHERE {where}", [.. parameters, ("$after", forgery.Apply(before))]);
+            _folder.Journal,
+            $"UPDATE {table} SET {column} = CAST($after AS {type}) WHERE {where}",
+            [.. parameters, ("$after", forgery.Apply(before))]);
         Assert.Equal(1, changed);
     }
 

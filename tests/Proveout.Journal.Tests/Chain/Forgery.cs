@@ -41,5 +41,6 @@ public sealed record ForgedPlace(string Table, string Column)
         .. Of("photos", "sha256", "bytes"),
     ];
 
-    private static IEnumerable<ForgedPlace> Of(string table, params string[] columns) => columns.Select(column => new ForgedPlace(table, column));
+    private static IEnumerable<ForgedPlace> Of(string table, params string[] columns) =>
+        columns.Select(column => new ForgedPlace(table, column));
 }

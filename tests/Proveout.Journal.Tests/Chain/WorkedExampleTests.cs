@@ -11,7 +11,7 @@ public sealed partial class WorkedExampleTests
     private static readonly string Page = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "journal-chain.md"));
 
     private static readonly Dictionary<string, string>[] Records =
-        [.. Block("fields").Select(block => block.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => line.Split(" = ", 2)).ToDictionary(pair => pair[0], pair => pair[1]))];
+        [.. Block("fields").Select(Fields)];
 
     [Fact]
     public void The_page_shows_the_record_of_a_build_and_an_entry_that_refers_to_it()
@@ -58,6 +58,9 @@ public sealed partial class WorkedExampleTests
         Assert.Equal(build["hash"], recorded.PreviousHash);
         Assert.Equal(entry["hash"], recorded.Hash);
     }
+
+    private static Dictionary<string, string> Fields(string block) =>
+        block.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => line.Split(" = ", 2)).ToDictionary(pair => pair[0], pair => pair[1]);
 
     private static byte[] Netstring(string field)
     {

@@ -106,7 +106,10 @@ public abstract partial class JournalContract
         await journal.AppendAsync(build.Id, Drafts.Note("no reading"));
         var reading = Drafts.Reading("1", 1);
 
-        foreach (var correction in new[] { new ReadingCorrected(2, reading), new ReadingCorrected(3, reading), new ReadingCorrected(0, reading), new ReadingCorrected(1, reading with { CheckId = "X1-bonding" }) })
+        foreach (var correction in new ReadingCorrected[]
+        {
+            new(2, reading), new(3, reading), new(0, reading), new(1, reading with { CheckId = "X1-bonding" }),
+        })
         {
             var refusal = await Assert.ThrowsAsync<CorrectionRefusedException>(() => journal.AppendAsync(build.Id, Drafts.Of(correction)));
             Assert.Equal(correction.Corrects, refusal.Corrects);

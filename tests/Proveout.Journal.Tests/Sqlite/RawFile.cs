@@ -42,7 +42,8 @@ internal static class RawFile
 
     private static SqliteConnection Open(string path)
     {
-        var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = path, Pooling = false, ForeignKeys = false }.ToString());
+        var address = new SqliteConnectionStringBuilder { DataSource = path, Pooling = false, ForeignKeys = false };
+        var connection = new SqliteConnection(address.ToString());
         connection.Open();
         return connection;
     }

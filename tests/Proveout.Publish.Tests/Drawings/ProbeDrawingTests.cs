@@ -59,8 +59,10 @@ public class ProbeDrawingTests
     public void The_tag_of_the_red_lead_is_round_and_that_of_the_black_one_square()
     {
         var drawing = SvgReading.Of(Machine, new CheckPoint("E1", "A", ""), new CheckPoint("E1", "B", ""));
-        var tags = drawing.Root.Descendants(SvgReading.Svg + "rect").Where(box => box.Attribute("height")!.Value == "22").ToList();
-        Assert.Equal(["11", "0"], tags.Select(tag => tag.Attribute("rx")!.Value));
+        var tags = drawing.Root.Descendants(SvgReading.Svg + "rect").Where(box => box.Attribute("height")!.Value == "22")
+            .ToLookup(box => box.Parent!.Element(SvgReading.Svg + "title")!.Value, box => box.Attribute("rx")!.Value);
+        Assert.Equal(["11", "11"], tags["red lead on E1 A"]);
+        Assert.Equal(["0", "0"], tags["black lead on E1 B"]);
     }
 
     [Theory]
@@ -70,7 +72,7 @@ public class ProbeDrawingTests
     {
         var drawing = SvgReading.Of(Machine, new CheckPoint("A1", "HE0+", side), new CheckPoint("A1", "HE0-", side));
         var cables = drawing.Root.Descendants(SvgReading.Svg + "line").Where(line => line.Attribute("stroke-width")!.Value == "2.5"
-            && line.Attribute("style")!.Value.Contains("lead", StringComparison.Ordinal)).ToList();
+            && line.Attribute("stroke")!.Value.StartsWith("var(", StringComparison.Ordinal)).ToList();
         Assert.Equal(2, cables.Count);
         Assert.All(cables, line => Assert.Equal(down, (double)line.Attribute("y2")! > (double)line.Attribute("y1")!));
         var dim = Assert.Single(drawing.Root.Elements(SvgReading.Svg + "g"), group => group.Attribute("opacity") is not null);
@@ -83,6 +85,38 @@ public class ProbeDrawingTests
         var design = Single("A1", "Controller", Enumerable.Range(1, 30).Select(number => $"T{number}"));
         var words = SvgReading.Of(design, new CheckPoint("A1", "T9", "")).Words.Where(word => word.StartsWith('T')).ToList();
         Assert.Equal(["T6", "T7", "T8", "T9", "T10", "T11"], words.Take(6));
+    }
+
+    [Fact]
+    public void Each_plug_that_is_pulled_off_is_drawn_by_itself()
+    {
+        var drawing = SvgReading.Of(Machine, new CheckPoint("A1", "HE0+", "plug"), new CheckPoint("A1", "FAN-0+", "plug"));
+        Assert.Contains("HEATER-0: plug", drawing.Words);
+        Assert.Contains("FANS: plug", drawing.Words);
+    }
+
+    [Fact]
+    public void Pins_that_no_conductor_comes_to_have_no_plug_to_draw()
+    {
+        var words = SvgReading.Of(Machine, new CheckPoint("A1", "FAN-0+", "pins")).Words.ToList();
+        Assert.Contains("FANS: pins", words);
+        Assert.Contains("FAN-0+, pins", words);
+        Assert.DoesNotContain(words, word => word.Contains("pulled off", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("alderbrook")]
+    [InlineData("pennywort")]
+    [InlineData("quarrymoor")]
+    public void Drawings_of_a_sample_machine_keep_their_words_apart(string sample)
+    {
+        var design = Samples.Design(sample);
+        var points = design.Parts.SelectMany(part => part.Type.Terminals.Select(terminal => new CheckPoint(part.Designation, terminal.Name, "")));
+        foreach (var (red, black) in points.Zip(points.Skip(1)))
+        {
+            var side = design.FindPart(red.Subject)!.Type.ConnectorOf(red.Place) is { Pluggable: true } ? "plug" : "";
+            AssertApart(SvgReading.Of(design, red with { Side = side }, black));
+        }
     }
 
     [Fact]
@@ -108,7 +142,7 @@ public class ProbeDrawingTests
     [InlineData("<script>alert(1)</script>")]
     [InlineData("\" onload=\"alert(1)")]
     [InlineData("&lt;&amp;]]>")]
-    [InlineData("\u0000\u0007\ud800\u202e")]
+    [InlineData("\u0000\u0007\ud800\u202e\uffff")]
     public void Hostile_names_stay_text(string name)
     {
         var design = Single(name, name, [name, "B"]);

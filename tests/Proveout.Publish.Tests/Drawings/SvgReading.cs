@@ -14,6 +14,13 @@ internal sealed class SvgReading
 {
     public static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
 
+    /// <summary>Measures with the fonts that the report brings along; writing one makes them known.</summary>
+    private static readonly ThreadLocal<XGraphics> Ruler = new(() =>
+    {
+        PdfReport.Write(SampleReport.Small, Stream.Null);
+        return XGraphics.CreateMeasureContext(new XSize(1000, 1000), XGraphicsUnit.Point, XPageDirection.Downwards);
+    });
+
     private SvgReading(string text)
     {
         using var reader = XmlReader.Create(new StringReader(text), new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit });
@@ -55,8 +62,6 @@ internal sealed class SvgReading
     /// <summary>Width in DejaVu Sans, among the widest fonts that systems show as their own; its condensed cut is 0.9 as wide (from its design).</summary>
     private static double RealWidth(string text, double size, bool bold)
     {
-        PdfReport.Write(SampleReport.Small, Stream.Null);
-        using var ruler = XGraphics.CreateMeasureContext(new XSize(1000, 1000), XGraphicsUnit.Point, XPageDirection.Downwards);
-        return ruler.MeasureString(text, new XFont("DejaVu Sans Condensed", size, bold ? XFontStyleEx.Bold : XFontStyleEx.Regular)).Width / 0.9;
+        return Ruler.Value!.MeasureString(text, new XFont("DejaVu Sans Condensed", size, bold ? XFontStyleEx.Bold : XFontStyleEx.Regular)).Width / 0.9;
     }
 }

@@ -51,7 +51,7 @@ public class HtmlReportTests
     [InlineData("<script>alert(1)</script>")]
     [InlineData("\"><img src=x onerror=alert(1)>")]
     [InlineData("]]>&amp;<!--")]
-    [InlineData("\u0000\u000b\udc00")]
+    [InlineData("\u0000\u000b\udc00\uffff")]
     public void Hostile_text_stays_text(string text)
     {
         var page = Read(Everywhere(text));

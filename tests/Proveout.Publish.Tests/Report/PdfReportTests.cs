@@ -104,6 +104,13 @@ public class PdfReportTests
     }
 
     [Fact]
+    public void A_character_that_the_fonts_lack_is_spelt_as_its_number()
+    {
+        using var pdf = new PdfReading(SampleReport.Small with { Summary = "oven \u4E2D \U0001F9EF end" });
+        Assert.Contains("oven [U+4E2D] [U+1F9EF] end", pdf.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_file_says_what_it_is()
     {
         using var pdf = new PdfReading(SampleReport.Small);
@@ -114,7 +121,11 @@ public class PdfReportTests
     }
 
     [Fact]
-    public void A_photograph_is_in_it() => AssertPictures(1, SampleReport.Picture);
+    public void A_photograph_is_in_it()
+    {
+        AssertPictures(1, SampleReport.Picture);
+        AssertPictures(1, SampleReport.GreyPicture);
+    }
 
     [Theory]
     [InlineData(20)]

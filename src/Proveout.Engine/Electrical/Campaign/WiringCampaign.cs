@@ -30,6 +30,13 @@ public sealed class WiringCampaign
     /// <summary>Number of candidate checks.</summary>
     public int CandidateCount => _candidates.Length;
 
+    /// <summary>Why a check shows what it shows, in a sentence.</summary>
+    /// <param name="check">Index of the check.</param>
+    public string Explain(int check) =>
+        _candidates[check].Check.Expectation.IsOverRangeOnly
+            ? "Nothing joins the two in this state, so the meter shows over range."
+            : "The two hang together in this state.";
+
     /// <summary>Simulates every fault at every check, both limits, on all processors.</summary>
     public FaultDictionary Run(CancellationToken cancellation = default)
     {
@@ -51,6 +58,21 @@ public sealed class WiringCampaign
             [.. _candidates.Select(candidate => candidate.Check)],
             [.. Faults.Select(fault => fault.Fault)],
             responses);
+    }
+
+    /// <summary>What every candidate check may show when several faults are made at once; of a sound machine when none is.</summary>
+    /// <param name="faults">Indices of the faults.</param>
+    /// <exception cref="ArgumentException">Two of the faults change the same element.</exception>
+    public IReadOnlyList<ReadingInterval> SimulateTogether(IReadOnlyList<int> faults)
+    {
+        ReadingInterval[] shown = [.. _candidates.Select(candidate => candidate.Check.Expectation)];
+        if (faults.Count == 0)
+            return shown;
+        var workers = PortTables().Select(table => new PortWorker(table, Context.Wiring)).ToArray();
+        var response = Respond(TogetherSimulation.Merge(faults.Select(fault => Faults[fault])), workers);
+        for (var place = 0; place < response.Checks.Length; place++)
+            shown[response.Checks[place]] = response.Intervals[place];
+        return shown;
     }
 
     private static FaultResponse Respond(WiringFault fault, PortWorker[] workers)

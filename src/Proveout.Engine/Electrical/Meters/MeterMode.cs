@@ -39,6 +39,13 @@ public sealed record MeterMode(string Kind, string Setting, IReadOnlyList<MeterR
         0,
         0);
 
+    /// <summary>The mode that serves a kind of check.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">No mode serves it.</exception>
+    public static MeterMode OfKind(string kind) =>
+        kind == Resistance.Kind ? Resistance
+        : kind == FourWire.Kind ? FourWire
+        : throw new ArgumentOutOfRangeException(nameof(kind), kind, "No way of measuring serves this kind of check.");
+
     /// <summary>What the instrument may show for a true resistance between two limits in ohms.</summary>
     /// <param name="lowOhms">Lower limit; infinite when the path is open.</param>
     /// <param name="highOhms">Upper limit; infinite when the path may be open.</param>

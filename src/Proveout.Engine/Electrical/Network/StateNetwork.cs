@@ -35,10 +35,13 @@ internal sealed class StateNetwork
     public LimitNetwork High { get; }
 
     /// <summary>True when the element carries current in this state.</summary>
-    public bool Conducts(NetworkElement element) => element switch
+    public bool Conducts(NetworkElement element) => Conducts(_wiring, State, element);
+
+    /// <summary>True when the element carries current in a state.</summary>
+    public static bool Conducts(WiringNetwork wiring, MachineState state, NetworkElement element) => element switch
     {
-        { Kind: ElementKind.Mating } => !State.PlugsApart,
-        { Part: Contact contact } => contact.ClosedAt.Contains(PositionOf(element.Subject, contact.Control), StringComparer.Ordinal),
+        { Kind: ElementKind.Mating } => !state.PlugsApart,
+        { Part: Contact contact } => contact.ClosedAt.Contains(PositionOf(wiring, state, element.Subject, contact.Control), StringComparer.Ordinal),
         _ => true,
     };
 
@@ -46,6 +49,6 @@ internal sealed class StateNetwork
     public (double LowOhms, double HighOhms) Resistance(int a, int b) =>
         (Junctions.Floor(Low.Network.Resistance(a, b), a, b, _groups), High.Network.Resistance(a, b));
 
-    private string PositionOf(string part, string control) =>
-        State.PositionOf(part, control) ?? _wiring.Design.FindPart(part)!.Type.Controls.First(candidate => candidate.Name == control).Rest;
+    private static string PositionOf(WiringNetwork wiring, MachineState state, string part, string control) =>
+        state.PositionOf(part, control) ?? wiring.Design.FindPart(part)!.Type.Controls.First(candidate => candidate.Name == control).Rest;
 }

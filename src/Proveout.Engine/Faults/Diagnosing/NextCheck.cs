@@ -12,11 +12,11 @@ public static class NextCheck
     /// <param name="currentSetUp">The set-up that stands now.</param>
     public static int? Of(FaultDictionary dictionary, IReadOnlyList<Hypothesis> suspects, IReadOnlySet<string> done, string currentSetUp)
     {
-        var singles = suspects.Where(suspect => suspect.Faults.Count == 1).Take(MostSuspects).Select(suspect => (suspect.Faults[0], suspect.Probability)).ToArray();
+        var singles = Members(suspects);
         var setUpCost = dictionary.SetUps.ToDictionary(setUp => setUp.Id, setUp => setUp.CostSeconds, StringComparer.Ordinal);
         int? best = null;
         var bestWorth = 0.0;
-        foreach (var check in singles.SelectMany(suspect => dictionary.ResponseOf(suspect.Item1).Checks).Distinct())
+        foreach (var check in singles.SelectMany(suspect => dictionary.ResponseOf(suspect.Fault).Checks).Distinct())
         {
             if (done.Contains(dictionary.Checks[check].Id))
                 continue;
@@ -27,6 +27,20 @@ public static class NextCheck
         }
 
         return best;
+    }
+
+    // A fault of a set is suspected as much as all sets that it is in.
+    private static (int Fault, double Probability)[] Members(IReadOnlyList<Hypothesis> suspects)
+    {
+        var members = suspects
+            .SelectMany(suspect => suspect.Faults.Select(fault => (Fault: fault, suspect.Probability)))
+            .GroupBy(item => item.Fault)
+            .Select(group => (Fault: group.Key, Probability: group.Sum(item => item.Probability)))
+            .OrderByDescending(item => item.Probability)
+            .Take(MostSuspects)
+            .ToArray();
+        var total = members.Sum(item => item.Probability);
+        return [.. members.Select(item => (item.Fault, item.Probability / total))];
     }
 
     // Suspects whose intervals overlap may show the same; the information is the entropy of the groups that surely show different readings.

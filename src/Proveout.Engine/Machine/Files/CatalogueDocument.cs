@@ -10,7 +10,7 @@ internal sealed record CatalogueDocument(ValueList<PartType> Types)
         "catalogue file",
         [
             Format.Key<CatalogueDocument>(),
-            new Key<CatalogueDocument, ValueList<PartType>>("types", "Part types by identifier.", PartTypeShapes.Types, file => file.Types, true, []),
+            Key<CatalogueDocument>.Needed("types", "Part types by identifier.", PartTypeShapes.Types, file => file.Types),
         ],
         fields => new(fields.Get<ValueList<PartType>>("types")));
 }

@@ -10,7 +10,10 @@ public static class CatalogueReader
     {
         var problems = new Problems();
         var documents = DocumentReader.Read(files, CatalogueDocument.Format, CatalogueDocument.Shape, problems);
-        var types = new Section<PartType>(documents.Select(file => (file.Root.Find("types"), file.Document.Types)), PartTypeShapes.Types, problems);
+        var types = new Section<PartType>(
+            documents.Select(file => (file.Root.Find("types"), file.Document.Types)),
+            PartTypeShapes.Types,
+            problems);
         foreach (var (type, node) in types.Entries)
             PartTypeChecks.Check(type, node, problems);
         return problems.Any

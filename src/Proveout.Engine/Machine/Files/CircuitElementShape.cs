@@ -23,27 +23,59 @@ internal sealed class CircuitElementShape : Shape<CircuitElement>
             Band(element => ((Resistor)element).Value))),
         ["fuse"] = (typeof(Fuse), Kind(
             "fuse",
-            fields => new Fuse(fields.Name, End(fields, 0), End(fields, 1), fields.Get<ResistanceBand>(Value), fields.Get<ElectricCurrent?>("rating")),
+            fields => new Fuse(
+                fields.Name,
+                End(fields, 0),
+                End(fields, 1),
+                fields.Get<ResistanceBand>(Value),
+                fields.Get<ElectricCurrent?>("rating")),
             Band(element => ((Fuse)element).Value),
             Current("rating", "Rated current.", element => ((Fuse)element).Rating))),
         ["contact"] = (typeof(Contact), Kind(
             "contact",
-            fields => new Contact(fields.Name, End(fields, 0), End(fields, 1), fields.Text("control"), fields.Get<ValueList<string>>("closed-at"), fields.Get<ResistanceBand>(Value)),
-            new Key<CircuitElement, string>("control", "The control that moves it.", new NameShape(NameRule.Mark("control")), element => ((Contact)element).Control, true, ""),
-            new Key<CircuitElement, ValueList<string>>("closed-at", "Positions of the control in which it conducts.", new ListShape<string>(new NameShape(NameRule.Mark("position"))), element => ((Contact)element).ClosedAt, true, []),
+            fields => new Contact(
+                fields.Name,
+                End(fields, 0),
+                End(fields, 1),
+                fields.Text("control"),
+                fields.Get<ValueList<string>>("closed-at"),
+                fields.Get<ResistanceBand>(Value)),
+            Key<CircuitElement>.Needed(
+                "control",
+                "The control that moves it.",
+                new NameShape(NameRule.Mark("control")),
+                element => ((Contact)element).Control),
+            Key<CircuitElement>.Needed(
+                "closed-at",
+                "Positions of the control in which it conducts.",
+                new ListShape<string>(new NameShape(NameRule.Mark("position"))),
+                element => ((Contact)element).ClosedAt),
             Band(element => ((Contact)element).Value))),
         ["diode"] = (typeof(Diode), Kind(
             "diode",
             fields => NewDiode(fields, fields.Get<VoltageSpan>("forward")),
-            new Key<CircuitElement, VoltageSpan>("forward", "Lowest and highest forward voltage at meter current.", Shapes.ForwardVoltage, element => SpanOf((Diode)element), true, default))),
+            Key<CircuitElement>.Needed(
+                "forward",
+                "Lowest and highest forward voltage at meter current.",
+                Shapes.ForwardVoltage,
+                element => SpanOf((Diode)element)))),
         ["capacitor"] = (typeof(Capacitor), Kind(
             "capacitor",
             fields => new Capacitor(fields.Name, End(fields, 0), End(fields, 1), fields.Get<ElectricCapacitance>(Value)),
-            new Key<CircuitElement, ElectricCapacitance>(Value, "Nominal capacitance.", Shapes.Capacitance, element => ((Capacitor)element).Value, true, default))),
+            Key<CircuitElement>.Needed(Value, "Nominal capacitance.", Shapes.Capacitance, element => ((Capacitor)element).Value))),
         ["source"] = (typeof(Source), Kind(
             "source",
-            fields => new Source(fields.Name, End(fields, 0), End(fields, 1), fields.Get<ElectricPotential>("voltage"), fields.Get<ElectricCurrent?>("limit")),
-            new Key<CircuitElement, ElectricPotential>("voltage", "Voltage when energised; the first node is the positive pole, or line.", Shapes.Voltage, element => ((Source)element).Voltage, true, default),
+            fields => new Source(
+                fields.Name,
+                End(fields, 0),
+                End(fields, 1),
+                fields.Get<ElectricPotential>("voltage"),
+                fields.Get<ElectricCurrent?>("limit")),
+            Key<CircuitElement>.Needed(
+                "voltage",
+                "Voltage when energised; the first node is the positive pole, or line.",
+                Shapes.Voltage,
+                element => ((Source)element).Voltage),
             Current("limit", "Highest current it delivers.", element => ((Source)element).Limit))),
         ["unpredictable"] = (typeof(Unpredictable), Kind(
             "unpredictable",
@@ -52,7 +84,11 @@ internal sealed class CircuitElementShape : Shape<CircuitElement>
         ["insulation"] = (typeof(Insulation), Kind(
             "insulation",
             fields => new Insulation(fields.Name, End(fields, 0), End(fields, 1), fields.Get<ElectricResistance>("at-least")),
-            new Key<CircuitElement, ElectricResistance>("at-least", "Lowest insulation resistance of a sound part.", Shapes.Resistance, element => ((Insulation)element).AtLeast, true, default))),
+            Key<CircuitElement>.Needed(
+                "at-least",
+                "Lowest insulation resistance of a sound part.",
+                Shapes.Resistance,
+                element => ((Insulation)element).AtLeast))),
     };
 
     private static readonly WordShape<string> KindWord = new("kind of element", [.. Kinds.Keys.Select(kind => (kind, kind))]);
@@ -65,9 +101,17 @@ internal sealed class CircuitElementShape : Shape<CircuitElement>
         if (node.Find(KindKey) is { } kind)
             return KindWord.TryRead(kind, problems, out var word) && Kinds[word].Shape.TryRead(node, problems, out value);
         if (node is MappingNode)
-            problems.Add("missing-key", node.NamePlace, $"The element {Quote.Of(node.Name)} has no {Quote.Of(KindKey)}.", Spelling.Hint("", Kinds.Keys));
+            problems.Add(
+                "missing-key",
+                node.NamePlace,
+                $"The element {Quote.Of(node.Name)} has no {Quote.Of(KindKey)}.",
+                Spelling.Hint("", Kinds.Keys));
         else
-            problems.Add("wrong-type", node.NamePlace, $"The element {Quote.Of(node.Name)} should have keys and values, but it is {node.Kind}.", "Give its `kind`, its nodes as `between`, and its value.");
+            problems.Add(
+                "wrong-type",
+                node.NamePlace,
+                $"The element {Quote.Of(node.Name)} should have keys and values, but it is {node.Kind}.",
+                "Give its `kind`, its nodes as `between`, and its value.");
         return false;
     }
 
@@ -82,22 +126,31 @@ internal sealed class CircuitElementShape : Shape<CircuitElement>
         new(
             word,
             [
-                new Key<CircuitElement, string>(KindKey, "What it is.", new WordShape<string>("kind of element", (word, word)), _ => word, true, ""),
-                new Key<CircuitElement, ValueList<string>>("between", "Its two nodes: terminals of the part, or inner nodes.", Ends, element => [element.A, element.B], true, []),
+                Key<CircuitElement>.Needed(KindKey, "What it is.", new WordShape<string>("kind of element", (word, word)), _ => word),
+                Key<CircuitElement>.Needed(
+                    "between",
+                    "Its two nodes: terminals of the part, or inner nodes.",
+                    Ends,
+                    element => [element.A, element.B]),
                 .. further,
             ],
             make);
 
     private static Key<CircuitElement> Band(Func<CircuitElement, ResistanceBand> get) =>
-        new Key<CircuitElement, ResistanceBand>(Value, "Its resistance.", Shapes.Band, get, true, default);
+        Key<CircuitElement>.Needed(Value, "Its resistance.", Shapes.Band, get);
 
     private static Key<CircuitElement> Current(string name, string meaning, Func<CircuitElement, ElectricCurrent?> get) =>
-        new Key<CircuitElement, ElectricCurrent?>(name, meaning, new OptionalShape<ElectricCurrent>(Shapes.Current), get, false, null);
+        Key<CircuitElement>.Optional(name, meaning, new OptionalShape<ElectricCurrent>(Shapes.Current), get);
 
     private static string End(Fields fields, int index) => fields.Get<ValueList<string>>("between") is { Count: 2 } ends ? ends[index] : "";
 
     private static Diode NewDiode(Fields fields, VoltageSpan forward) =>
-        new(fields.Name, End(fields, 0), End(fields, 1), ElectricPotential.FromVolts(forward.LowVolts), ElectricPotential.FromVolts(forward.HighVolts));
+        new(
+            fields.Name,
+            End(fields, 0),
+            End(fields, 1),
+            ElectricPotential.FromVolts(forward.LowVolts),
+            ElectricPotential.FromVolts(forward.HighVolts));
 
     private static VoltageSpan SpanOf(Diode diode) => new(diode.ForwardLow.Volts, diode.ForwardHigh.Volts);
 }

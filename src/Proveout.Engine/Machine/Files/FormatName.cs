@@ -17,7 +17,7 @@ internal sealed record FormatName(string Name, int Version, string Meaning)
 
     /// <summary>The key that states the format.</summary>
     public Key<TOwner> Key<TOwner>() =>
-        new Key<TOwner, FormatName>(KeyName, "What this file is, and the version of its format.", new FormatShape(this), _ => this, true, this);
+        Machine.Key<TOwner>.Needed(KeyName, "What this file is, and the version of its format.", new FormatShape(this), _ => this);
 
     /// <summary>False when a file states another format or version, so that its other keys mean something else; adds the problem.</summary>
     public bool IsStatedBy(Node root, Problems problems)
@@ -25,12 +25,23 @@ internal sealed record FormatName(string Name, int Version, string Meaning)
         if (root.Find(KeyName) is not ScalarNode { IsNothing: false } stated || stated.Text == ToString())
             return true;
         var words = stated.Text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        if (words is [var name, var version] && name == Name && int.TryParse(version, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number > Version)
-            problems.Add("newer-format", stated.Place, $"{Quote.Of(stated.Text)} is a newer format; this Proveout reads version {Version}.", "Use the Proveout that wrote it, or a newer one.");
+        if (words is [var name, var version] && name == Name && IsNewer(version))
+            problems.Add(
+                "newer-format",
+                stated.Place,
+                $"{Quote.Of(stated.Text)} is a newer format; this Proveout reads version {Version}.",
+                "Use the Proveout that wrote it, or a newer one.");
         else
-            problems.Add("unknown-format", stated.Place, $"{Quote.Of(stated.Text)} is not the format of a {Meaning}.", $"A {Meaning} says `{KeyName}: {this}`.");
+            problems.Add(
+                "unknown-format",
+                stated.Place,
+                $"{Quote.Of(stated.Text)} is not the format of a {Meaning}.",
+                $"A {Meaning} says `{KeyName}: {this}`.");
         return false;
     }
+
+    private bool IsNewer(string version) =>
+        int.TryParse(version, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number > Version;
 
     private sealed class FormatShape(FormatName format) : Shape<FormatName>
     {
@@ -38,7 +49,11 @@ internal sealed record FormatName(string Name, int Version, string Meaning)
         {
             value = format;
             if (node is not ScalarNode { IsNothing: false })
-                problems.Add("wrong-type", node.NamePlace, $"The format should stand here, but it is {node.Kind}.", $"Write `{KeyName}: {format}`.");
+                problems.Add(
+                    "wrong-type",
+                    node.NamePlace,
+                    $"The format should stand here, but it is {node.Kind}.",
+                    $"Write `{KeyName}: {format}`.");
             return true;
         }
 

@@ -55,11 +55,21 @@ internal sealed class MachineAssembly
             _typeOfPart[part.Designation] = members;
             CheckJumpers(part, members, node.Under("jumpers"));
             foreach (var value in part.Values.Where(value => !members.Elements.Contains(value.Element)))
-                Report("unknown-element", node.Under("values").Under(value.Element).NamePlace, value.Element, $"an element with a resistance of {Quote.Of(part.Type)}", members.Elements);
+                _problems.AddUnknown(
+                    "unknown-element",
+                    node.Under("values").Under(value.Element).NamePlace,
+                    value.Element,
+                    $"an element with a resistance of {Quote.Of(part.Type)}",
+                    members.Elements);
         }
         else if (part.Type.Length > 0 && !_types.Contains(part.Type))
         {
-            Report("unknown-type", node.Under("type").Place, part.Type, "a part type of the catalogue or of this machine", _members.Keys);
+            _problems.AddUnknown(
+                "unknown-type",
+                node.Under("type").Place,
+                part.Type,
+                "a part type of the catalogue or of this machine",
+                _members.Keys);
         }
     }
 
@@ -68,10 +78,20 @@ internal sealed class MachineAssembly
         foreach (var setting in part.Jumpers)
         {
             if (!members.Jumpers.Contains(setting.Jumper))
-                Report("unknown-jumper", node.Under(setting.Jumper).NamePlace, setting.Jumper, $"a jumper of {Quote.Of(part.Type)}", members.Jumpers);
+                _problems.AddUnknown(
+                    "unknown-jumper",
+                    node.Under(setting.Jumper).NamePlace,
+                    setting.Jumper,
+                    $"a jumper of {Quote.Of(part.Type)}",
+                    members.Jumpers);
             else if (members.Type.Jumpers.FirstOrDefault(jumper => jumper.Name == setting.Jumper) is { Positions: var positions }
                 && positions.All(position => position.Name != setting.Position))
-                Report("unknown-position", node.Under(setting.Jumper).Place, setting.Position, $"a position of the jumper {Quote.Of(setting.Jumper)}", [.. positions.Select(position => position.Name)]);
+                _problems.AddUnknown(
+                    "unknown-position",
+                    node.Under(setting.Jumper).Place,
+                    setting.Position,
+                    $"a position of the jumper {Quote.Of(setting.Jumper)}",
+                    [.. positions.Select(position => position.Name)]);
         }
     }
 
@@ -80,10 +100,19 @@ internal sealed class MachineAssembly
         CheckTerminal(conductor.From, node.Under("from"));
         CheckTerminal(conductor.To, node.Under("to"));
         if (conductor.From.Part is not null && conductor.From == conductor.To)
-            _problems.Add("loop", node.Under("to").Place, $"Both ends of {Quote.Of(conductor.Id)} land on {Quote.Of(conductor.To.ToString())}.", "Give the other terminal.");
+            _problems.Add(
+                "loop",
+                node.Under("to").Place,
+                $"Both ends of {Quote.Of(conductor.Id)} land on {Quote.Of(conductor.To.ToString())}.",
+                "Give the other terminal.");
         for (var at = 0; at < conductor.Route.Count; at++)
             if (!_routes.Contains(conductor.Route[at]))
-                Report("unknown-route", node.Under("route").Item(at).Place, conductor.Route[at], "a route of this machine", _routes.Names);
+                _problems.AddUnknown(
+                    "unknown-route",
+                    node.Under("route").Item(at).Place,
+                    conductor.Route[at],
+                    "a route of this machine",
+                    _routes.Names);
     }
 
     private void CheckTerminal(TerminalReference reference, Node node)
@@ -92,11 +121,13 @@ internal sealed class MachineAssembly
         if (reference.Part is null)
             return;
         if (!_parts.Contains(reference.Part))
-            Report("unknown-part", node.Place, reference.Part, "a part of this machine", _parts.Names);
+            _problems.AddUnknown("unknown-part", node.Place, reference.Part, "a part of this machine", _parts.Names);
         else if (_typeOfPart.TryGetValue(reference.Part, out var members) && !members.Terminals.Contains(reference.Terminal))
-            Report("unknown-terminal", node.Place, reference.Terminal, $"a terminal of {Quote.Of(reference.Part)}", members.Terminals);
+            _problems.AddUnknown(
+                "unknown-terminal",
+                node.Place,
+                reference.Terminal,
+                $"a terminal of {Quote.Of(reference.Part)}",
+                members.Terminals);
     }
-
-    private void Report(string rule, SourcePlace place, string wrong, string what, IReadOnlyCollection<string> valid) =>
-        _problems.Add(rule, place, $"{Quote.Of(wrong)} is not {what}.", () => Spelling.Hint(wrong, valid));
 }

@@ -25,11 +25,19 @@ internal sealed record MachineDocument(
         "machine file",
         [
             Format.Key<MachineDocument>(),
-            new Key<MachineDocument, MachineHead?>(MachineKey, "What the machine is.", MachineShapes.Head!, file => file.Machine, false, null),
-            new Key<MachineDocument, ValueList<PartType>>(TypesKey, "Part types of your own; one goes before a type of the catalogue with the same name.", PartTypeShapes.Types, file => file.Types, false, []),
-            new Key<MachineDocument, ValueList<PartEntry>>(PartsKey, "Parts by reference designation, IEC 81346-2.", MachineShapes.Parts, file => file.Parts, false, []),
-            new Key<MachineDocument, ValueList<Route>>(RoutesKey, "Ways that conductors run, by name.", MachineShapes.Routes, file => file.Routes, false, []),
-            new Key<MachineDocument, ValueList<Conductor>>(ConductorsKey, "Conductors by identifier.", MachineShapes.Conductors, file => file.Conductors, false, []),
+            Key<MachineDocument>.Optional(MachineKey, "What the machine is.", MachineShapes.Head!, file => file.Machine),
+            Key<MachineDocument>.Optional(
+                TypesKey,
+                "Part types of your own; one goes before a type of the catalogue with the same name.",
+                PartTypeShapes.Types,
+                file => file.Types),
+            Key<MachineDocument>.Optional(
+                PartsKey,
+                "Parts by reference designation, IEC 81346-2.",
+                MachineShapes.Parts,
+                file => file.Parts),
+            Key<MachineDocument>.Optional(RoutesKey, "Ways that conductors run, by name.", MachineShapes.Routes, file => file.Routes),
+            Key<MachineDocument>.Optional(ConductorsKey, "Conductors by identifier.", MachineShapes.Conductors, file => file.Conductors),
         ],
         fields => new(
             fields.Get<MachineHead?>(MachineKey),

@@ -15,9 +15,13 @@ public static class MachineReader
         var assembly = new MachineAssembly(documents, catalogue, problems);
         assembly.Check();
         if (files.Count == 0)
-            problems.Add("empty-file", default, "There is no machine file.", "Give at least one.");
+            problems.Add("no-file", new("(no file)", 0, 0), "There is no machine file.", "Give at least one.");
         else if (head is null && !problems.Any)
-            problems.Add("missing-key", new(files[0].File, 0, 0), "No file says what the machine is.", $"Add `{MachineDocument.MachineKey}` with its name.");
+            problems.Add(
+                "missing-key",
+                new(files[0].File, 0, 0),
+                "No file says what the machine is.",
+                $"Add `{MachineDocument.MachineKey}` with its name.");
         return problems.Any ? Outcome.Refused<MachineDesign>(problems.ToDiagnostics()) : Outcome.Of(assembly.ToDesign(head!));
     }
 
@@ -25,7 +29,11 @@ public static class MachineReader
     {
         var heads = documents.Select(file => file.Root.Find(MachineDocument.MachineKey)).OfType<Node>().ToList();
         foreach (var another in heads.Skip(1))
-            problems.Add("duplicate-key", another.NamePlace, $"`{MachineDocument.MachineKey}` stands in another file already, at {heads[0].NamePlace}.", "Keep one of them.");
+            problems.Add(
+                "duplicate-key",
+                another.NamePlace,
+                $"`{MachineDocument.MachineKey}` stands in another file already, at {heads[0].NamePlace}.",
+                "Keep one of them.");
         return documents.Select(file => file.Document.Machine).FirstOrDefault(head => head is not null);
     }
 }

@@ -38,24 +38,34 @@ internal static class MachineShapes
     private static readonly RecordShape<MainsSupply> Mains = new(
         "mains supply",
         [
-            new Key<MainsSupply, ElectricPotential>("voltage", "Nominal line-to-neutral voltage, rms.", Shapes.Voltage, mains => mains.Voltage, true, default),
-            new Key<MainsSupply, Frequency>("frequency", "Nominal frequency.", Shapes.Frequency, mains => mains.Frequency, true, default),
-            new Key<MainsSupply, SystemEarthing>("earthing", "Type of system earthing, IEC 60364-1.", Earthing, mains => mains.Earthing, true, default),
+            Key<MainsSupply>.Needed("voltage", "Nominal line-to-neutral voltage, rms.", Shapes.Voltage, mains => mains.Voltage),
+            Key<MainsSupply>.Needed("frequency", "Nominal frequency.", Shapes.Frequency, mains => mains.Frequency),
+            Key<MainsSupply>.Needed("earthing", "Type of system earthing, IEC 60364-1.", Earthing, mains => mains.Earthing),
         ],
-        fields => new(fields.Get<ElectricPotential>("voltage"), fields.Get<Frequency>("frequency"), fields.Get<SystemEarthing>("earthing")));
+        fields => new(
+            fields.Get<ElectricPotential>("voltage"),
+            fields.Get<Frequency>("frequency"),
+            fields.Get<SystemEarthing>("earthing")));
 
     public static readonly RecordShape<MachineHead> Head = new(
         "machine",
         [
-            new Key<MachineHead, string>("name", "What people call the machine.", TextShape.Instance, head => head.Name, true, ""),
-            new Key<MachineHead, string>("summary", "One or two sentences on what it is.", TextShape.Instance, head => head.Summary, false, ""),
-            new Key<MachineHead, MainsSupply?>("mains", "The supply it is made for; leave out when no mains enters the machine.", Mains!, head => head.Mains, false, null),
+            Key<MachineHead>.Needed("name", "What people call the machine.", TextShape.Instance, head => head.Name),
+            Key<MachineHead>.Optional("summary", "One or two sentences on what it is.", TextShape.Instance, head => head.Summary),
+            Key<MachineHead>.Optional(
+                "mains",
+                "The supply it is made for; leave out when no mains enters the machine.",
+                Mains!,
+                head => head.Mains),
         ],
         fields => new(fields.Text("name"), fields.Text("summary"), fields.Get<MainsSupply?>("mains")));
 
     private static readonly NamedShape<JumperSetting> Jumpers = new(
         NameRule.Mark("jumper"),
-        new PairShape<JumperSetting, string>(new NameShape(NameRule.Mark("position")), (name, position) => new(name, position), setting => setting.Position),
+        new PairShape<JumperSetting, string>(
+            new NameShape(NameRule.Mark("position")),
+            (name, position) => new(name, position),
+            setting => setting.Position),
         setting => setting.Jumper);
 
     private static readonly NamedShape<ElementValue> Values = new(
@@ -66,11 +76,15 @@ internal static class MachineShapes
     private static readonly RecordShape<PartEntry> PartShape = new(
         "part",
         [
-            new Key<PartEntry, string>("type", "A type of the catalogue, or of the machine's own.", new NameShape(NameRule.PartType), part => part.Type, true, ""),
-            new Key<PartEntry, string>("name", "What it is for.", TextShape.Instance, part => part.Name, true, ""),
-            new Key<PartEntry, string>("place", "Where it sits.", TextShape.Instance, part => part.Place, false, ""),
-            new Key<PartEntry, ValueList<JumperSetting>>("jumpers", "Jumpers that are fitted, with their position.", Jumpers, part => part.Jumpers, false, []),
-            new Key<PartEntry, ValueList<ElementValue>>("values", "Resistances of elements of the type's circuit, given anew.", Values, part => part.Values, false, []),
+            Key<PartEntry>.Needed(
+                "type",
+                "A type of the catalogue, or of the machine's own.",
+                new NameShape(NameRule.PartType),
+                part => part.Type),
+            Key<PartEntry>.Needed("name", "What it is for.", TextShape.Instance, part => part.Name),
+            Key<PartEntry>.Optional("place", "Where it sits.", TextShape.Instance, part => part.Place),
+            Key<PartEntry>.Optional("jumpers", "Jumpers that are fitted, with their position.", Jumpers, part => part.Jumpers),
+            Key<PartEntry>.Optional("values", "Resistances of elements of the type's circuit, given anew.", Values, part => part.Values),
         ],
         fields => new(
             fields.Name,
@@ -83,20 +97,32 @@ internal static class MachineShapes
     private static readonly RecordShape<Route> RouteShape = new(
         "route",
         [
-            new Key<Route, RouteKind>("kind", "What carries the conductors.", RouteWord, route => route.Kind, true, default),
-            new Key<Route, string>("note", "Anything a builder should know.", TextShape.Instance, route => route.Note, false, ""),
+            Key<Route>.Needed("kind", "What carries the conductors.", RouteWord, route => route.Kind),
+            Key<Route>.Optional("note", "Anything a builder should know.", TextShape.Instance, route => route.Note),
         ],
         fields => new(fields.Name, fields.Get<RouteKind>("kind"), fields.Text("note")));
 
     private static readonly RecordShape<Conductor> ConductorShape = new(
         "conductor",
         [
-            new Key<Conductor, TerminalReference>("from", "Terminal that its first end lands on.", TerminalReferenceShape.Instance, conductor => conductor.From, true, default),
-            new Key<Conductor, TerminalReference>("to", "Terminal that its second end lands on.", TerminalReferenceShape.Instance, conductor => conductor.To, true, default),
-            new Key<Conductor, Area>("section", "Nominal cross-section of the copper.", Shapes.Section, conductor => conductor.CrossSection, true, default),
-            new Key<Conductor, ConductorColour>("colour", "Colour of the insulation, IEC 60757.", Colour, conductor => conductor.Colour, true, default),
-            new Key<Conductor, Length>("length", "Length from end to end.", Shapes.Length, conductor => conductor.Length, true, default),
-            new Key<Conductor, ValueList<string>>("route", "Routes it runs through, in order.", new ListShape<string>(new NameShape(NameRule.Mark("route"))), conductor => conductor.Route, false, []),
+            Key<Conductor>.Needed(
+                "from",
+                "Terminal that its first end lands on.",
+                TerminalReferenceShape.Instance,
+                conductor => conductor.From),
+            Key<Conductor>.Needed(
+                "to",
+                "Terminal that its second end lands on.",
+                TerminalReferenceShape.Instance,
+                conductor => conductor.To),
+            Key<Conductor>.Needed("section", "Nominal cross-section of the copper.", Shapes.Section, conductor => conductor.CrossSection),
+            Key<Conductor>.Needed("colour", "Colour of the insulation, IEC 60757.", Colour, conductor => conductor.Colour),
+            Key<Conductor>.Needed("length", "Length from end to end.", Shapes.Length, conductor => conductor.Length),
+            Key<Conductor>.Optional(
+                "route",
+                "Routes it runs through, in order.",
+                new ListShape<string>(new NameShape(NameRule.Mark("route"))),
+                conductor => conductor.Route),
         ],
         fields => new(
             fields.Name,

@@ -3,13 +3,15 @@ using YamlDotNet.Core.Events;
 
 namespace Proveout.Engine.Machine;
 
-/// <summary>Builds the tree of one YAML file from the parser's events, and refuses what no machine file needs before it can do harm.</summary>
+/// <summary>
+/// Builds the tree of one YAML file from the parser's events, and refuses what no machine file needs before it can do harm.
+/// </summary>
 internal sealed class NodeReader
 {
     // The format itself nests 6 deep. Recursion and memory stay small below this.
     private const int DeepestNesting = 32;
 
-    private const string LookHere = "Look at this line and the one above: indentation by spaces, quotes, colons, brackets.";
+    private const char ByteOrderMark = '\uFEFF';
 
     private readonly SourceText _source;
     private readonly Parser _parser;
@@ -18,7 +20,8 @@ internal sealed class NodeReader
     private NodeReader(SourceText source, Problems problems)
     {
         (_source, _problems) = (source, problems);
-        _parser = new Parser(new Scanner(new StringReader(source.Text), skipComments: true));
+        var text = source.Text.StartsWith(ByteOrderMark) ? source.Text[1..] : source.Text;
+        _parser = new Parser(new Scanner(new StringReader(text), skipComments: true));
     }
 
     /// <summary>The file's tree, or null when there is a problem that hides the rest of the file.</summary>
@@ -27,7 +30,11 @@ internal sealed class NodeReader
         problems.BeginFile(source.File);
         if (source.Text.Length > SourceText.LargestFile)
         {
-            problems.Add("file-too-large", new(source.File, 0, 0), "The file is too large.", "Is it the right file? If so, split it into a folder of several.");
+            problems.Add(
+                "file-too-large",
+                new(source.File, 0, 0),
+                "The file is too large.",
+                "Is it the right file? If so, split it into a folder of several.");
             return null;
         }
 
@@ -42,7 +49,7 @@ internal sealed class NodeReader
         }
         catch (YamlException syntax)
         {
-            problems.Add("yaml-syntax", reader.PlaceOf(syntax.Start), $"This is not valid YAML: {reader.Explain(syntax)}", LookHere);
+            SyntaxProblem.Report(source, syntax, problems);
         }
 
         return null;
@@ -53,7 +60,11 @@ internal sealed class NodeReader
         Expect<StreamStart>();
         if (_parser.Current is StreamEnd)
         {
-            _problems.Add("empty-file", new(_source.File, 0, 0), "The file is empty.", "Begin it with its format, such as `format: proveout-machine 1`.");
+            _problems.Add(
+                "empty-file",
+                new(_source.File, 0, 0),
+                "The file is empty.",
+                "Begin it with its format, such as `format: proveout-machine 1`.");
             return null;
         }
 
@@ -69,13 +80,25 @@ internal sealed class NodeReader
     {
         var current = _parser.Current;
         if (current is AnchorAlias alias)
-            throw Unusable(current, "alias", $"{Quote.Of("*" + alias.Value)} is an alias.", "Write out what it stands for; machine files have no aliases.");
+            throw Unusable(
+                current,
+                "alias",
+                $"{Quote.Of("*" + alias.Value)} is an alias.",
+                "Write out what it stands for; machine files have no aliases.");
         if (current is NodeEvent { Anchor.IsEmpty: false } anchored)
-            throw Unusable(current, "alias", $"{Quote.Of("&" + anchored.Anchor)} is an anchor.", "Leave it out; machine files have no aliases.");
+            throw Unusable(
+                current,
+                "alias",
+                $"{Quote.Of("&" + anchored.Anchor)} is an anchor.",
+                "Leave it out; machine files have no aliases.");
         if (current is NodeEvent { Tag: { IsEmpty: false, IsNonSpecific: false } } tagged)
             throw Unusable(current, "tag", $"{Quote.Of(tagged.Tag.Value)} is a YAML tag.", "Leave it out; machine files have no tags.");
         if (depth > DeepestNesting)
-            throw Unusable(current!, "too-deep", $"The file nests more than {DeepestNesting} levels deep here.", "Look for brackets that are not closed, or indentation that grows.");
+            throw Unusable(
+                current!,
+                "too-deep",
+                $"The file nests more than {DeepestNesting} levels deep here.",
+                "Look for brackets that are not closed, or indentation that grows.");
         return current switch
         {
             MappingStart => ReadMapping(depth),
@@ -108,7 +131,11 @@ internal sealed class NodeReader
         {
             var keyEvent = _parser.Current!;
             if (ReadNode(depth + 1) is not ScalarNode key)
-                throw Unusable(keyEvent, "wrong-type", "A key must be one piece of text.", "Put quotes around it if it begins with a bracket or brace.");
+                throw Unusable(
+                    keyEvent,
+                    "wrong-type",
+                    "A key must be one piece of text.",
+                    "Put quotes around it if it begins with a bracket or brace.");
             var value = ReadNode(depth + 1);
             value.Key = key;
             entries.Add(value);
@@ -125,7 +152,7 @@ internal sealed class NodeReader
         if (_parser.Current is null)
             MoveNext();
         if (_parser.Current is not T current)
-            throw Unusable(_parser.Current!, "yaml-syntax", "This is not valid YAML: something is missing here.", LookHere);
+            throw Unusable(_parser.Current!, SyntaxProblem.Rule, "This is not valid YAML: something is missing here.", SyntaxProblem.Mend);
         MoveNext();
         return current;
     }
@@ -140,22 +167,17 @@ internal sealed class NodeReader
         catch (Exception inner) when (inner is InvalidOperationException or ArgumentException or FormatException or OverflowException)
         {
             // The scanner meets some malformed text with these instead of a syntax error.
-            throw new YamlException(before, before, "While scanning, found text that is no part of YAML", inner);
+            throw new YamlException(before, before, "A bracket, brace or quote is not closed near this place", inner);
         }
     }
 
     private SourcePlace PlaceOf(Mark mark) => new(_source.File, (int)mark.Line, (int)mark.Column);
 
-    private string Explain(YamlException syntax)
-    {
-        var line = _source.Text.AsSpan();
-        for (var number = 1; number < syntax.Start.Line && line.IndexOf('\n') is >= 0 and var end; number++)
-            line = line[(end + 1)..];
-        var text = line[..(line.IndexOf('\n') is >= 0 and var length ? length : line.Length)].Trim().ToString();
-        return $"{syntax.Message.Trim().TrimEnd('.')}, at {Quote.Of(text)}.";
-    }
-
-    private UnusableYamlException Unusable(ParsingEvent at, string rule, string message, string mend) => new(rule, PlaceOf(at.Start), message, mend);
+    private UnusableYamlException Unusable(ParsingEvent at, string rule, string message, string mend) => new(
+        rule,
+        PlaceOf(at.Start),
+        message,
+        mend);
 
     /// <summary>Leaves the recursion when the rest of a file cannot be used; never leaves this class.</summary>
     private sealed class UnusableYamlException(string rule, SourcePlace place, string message, string mend) : Exception(message)

@@ -31,9 +31,18 @@ internal sealed class PartTypeChecks
             {
                 var terminal = connector.Terminals[at];
                 if (!_members.Terminals.Contains(terminal))
-                    _problems.Add("unknown-terminal", list.Item(at).Place, $"{Quote.Of(terminal)} is not a terminal of {Quote.Of(_type.Id)}.", () => Spelling.Hint(terminal, _members.Terminals));
+                    _problems.AddUnknown(
+                        "unknown-terminal",
+                        list.Item(at).Place,
+                        terminal,
+                        $"a terminal of {Quote.Of(_type.Id)}",
+                        _members.Terminals);
                 else if (!owner.TryAdd(terminal, connector.Name))
-                    _problems.Add("duplicate-name", list.Item(at).Place, $"The terminal {Quote.Of(terminal)} is in the connector {Quote.Of(owner[terminal])} already.", "Name it once.");
+                    _problems.Add(
+                        "duplicate-name",
+                        list.Item(at).Place,
+                        $"The terminal {Quote.Of(terminal)} is in the connector {Quote.Of(owner[terminal])} already.",
+                        "Name it once.");
             }
         }
     }
@@ -45,7 +54,12 @@ internal sealed class PartTypeChecks
             var node = _node.Under("controls").Under(control.Name);
             CheckRepeats(control.Positions, node.Under("positions"), "position");
             if (control.Positions.Count > 0 && control.Rest.Length > 0 && !control.Positions.Contains(control.Rest, StringComparer.Ordinal))
-                _problems.Add("unknown-position", node.Under("rest").Place, $"{Quote.Of(control.Rest)} is not a position of {Quote.Of(control.Name)}.", () => Spelling.Hint(control.Rest, control.Positions));
+                _problems.AddUnknown(
+                    "unknown-position",
+                    node.Under("rest").Place,
+                    control.Rest,
+                    $"a position of {Quote.Of(control.Name)}",
+                    control.Positions);
         }
     }
 
@@ -57,7 +71,12 @@ internal sealed class PartTypeChecks
             var node = _node.Under("circuit").Under(contact.Name);
             CheckRepeats(contact.ClosedAt, node.Under("closed-at"), "position");
             if (contact.Control.Length > 0 && !_members.Controls.Contains(contact.Control))
-                _problems.Add("unknown-control", node.Under("control").Place, $"{Quote.Of(contact.Control)} is not a control of {Quote.Of(_type.Id)}.", () => Spelling.Hint(contact.Control, _members.Controls));
+                _problems.AddUnknown(
+                    "unknown-control",
+                    node.Under("control").Place,
+                    contact.Control,
+                    $"a control of {Quote.Of(_type.Id)}",
+                    _members.Controls);
             else if (controls.GetValueOrDefault(contact.Control) is { Positions.Count: > 0 } moved)
                 CheckPositions(contact, moved, node.Under("closed-at"));
         }
@@ -69,7 +88,12 @@ internal sealed class PartTypeChecks
         {
             var position = contact.ClosedAt[at];
             if (!control.Positions.Contains(position, StringComparer.Ordinal))
-                _problems.Add("unknown-position", list.Item(at).Place, $"{Quote.Of(position)} is not a position of {Quote.Of(control.Name)}.", () => Spelling.Hint(position, control.Positions));
+                _problems.AddUnknown(
+                    "unknown-position",
+                    list.Item(at).Place,
+                    position,
+                    $"a position of {Quote.Of(control.Name)}",
+                    control.Positions);
         }
     }
 
@@ -84,18 +108,28 @@ internal sealed class PartTypeChecks
     private void CheckEnds()
     {
         foreach (var element in _type.Circuit.Where(element => element.A == element.B && element.A.Length > 0))
-            _problems.Add("loop", _node.Under("circuit").Under(element.Name).Under("between").Item(1).Place, $"The element {Quote.Of(element.Name)} begins and ends at {Quote.Of(element.A)}.", "Give it two different nodes.");
+            _problems.Add(
+                "loop",
+                _node.Under("circuit").Under(element.Name).Under("between").Item(1).Place,
+                $"The element {Quote.Of(element.Name)} begins and ends at {Quote.Of(element.A)}.",
+                "Give it two different nodes.");
     }
 
     // A node that is no terminal and is named once only leads nowhere; that is how a misspelt node shows.
     private void CheckInnerNodes()
     {
-        if (_type.Circuit.Any(element => element.A.Length == 0) || (_node.Find("circuit") as MappingNode)?.Entries.Count > _type.Circuit.Count)
+        if (_type.Circuit.Any(element => element.A.Length == 0)
+            || (_node.Find("circuit") as MappingNode)?.Entries.Count > _type.Circuit.Count)
             return;
         var uses = NodeUses().ToLookup(use => use.Node, use => use.Place, StringComparer.Ordinal);
-        var sound = uses.Where(use => use.Skip(1).Any()).Select(use => use.Key).Concat(_members.Terminals).ToHashSet(StringComparer.Ordinal);
+        var sound = uses.Where(use => use.Skip(1).Any()).Select(use => use.Key).ToHashSet(StringComparer.Ordinal);
+        sound.UnionWith(_members.Terminals);
         foreach (var loose in uses.Where(use => use.Key.Length > 0 && !sound.Contains(use.Key)))
-            _problems.Add("loose-node", loose.First(), $"{Quote.Of(loose.Key)} is not a terminal of {Quote.Of(_type.Id)}, and no other element or jumper stands at it.", () => Spelling.Hint(loose.Key, sound));
+            _problems.Add(
+                "loose-node",
+                loose.First(),
+                $"{Quote.Of(loose.Key)} is not a terminal of {Quote.Of(_type.Id)}, and no other element or jumper stands at it.",
+                () => Spelling.Hint(loose.Key, sound));
     }
 
     private IEnumerable<(string Node, SourcePlace Place)> NodeUses()

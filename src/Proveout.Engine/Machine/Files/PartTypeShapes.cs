@@ -24,10 +24,22 @@ internal static class PartTypeShapes
     private static readonly RecordShape<Terminal> Terminal = new(
         "terminal",
         [
-            new Key<Terminal, TerminalRole>("role", "What it carries.", Role, terminal => terminal.Role, true, default),
-            new Key<Terminal, ElectricPotential?>("voltage", "Highest voltage it may see against its companion.", new OptionalShape<ElectricPotential>(Shapes.Voltage), terminal => terminal.Voltage, false, null),
-            new Key<Terminal, ElectricCurrent?>("current", "Highest continuous current.", new OptionalShape<ElectricCurrent>(Shapes.Current), terminal => terminal.Current, false, null),
-            new Key<Terminal, bool>("reachable", "False when a probe cannot touch it once the part is fitted.", FlagShape.Instance, terminal => terminal.Reachable, false, true),
+            Key<Terminal>.Needed("role", "What it carries.", Role, terminal => terminal.Role),
+            Key<Terminal>.Optional(
+                "voltage",
+                "Highest voltage it may see against its companion.",
+                new OptionalShape<ElectricPotential>(Shapes.Voltage),
+                terminal => terminal.Voltage),
+            Key<Terminal>.Optional(
+                "current",
+                "Highest continuous current.",
+                new OptionalShape<ElectricCurrent>(Shapes.Current),
+                terminal => terminal.Current),
+            Key<Terminal>.Optional(
+                "reachable",
+                "False when a probe cannot touch it once the part is fitted.",
+                FlagShape.Instance,
+                terminal => terminal.Reachable, true),
         ],
         fields => new(
             fields.Name,
@@ -39,17 +51,25 @@ internal static class PartTypeShapes
     private static readonly RecordShape<Connector> Connector = new(
         "connector",
         [
-            new Key<Connector, ValueList<string>>("terminals", "Its terminals, in the order in which they sit.", Names, connector => connector.Terminals, true, []),
-            new Key<Connector, string>("family", "Connector family.", TextShape.Instance, connector => connector.Family, true, ""),
-            new Key<Connector, bool>("pluggable", "True when it has a plug that pulls off with its conductors.", FlagShape.Instance, connector => connector.Pluggable, false, false),
+            Key<Connector>.Needed("terminals", "Its terminals, in the order in which they sit.", Names, connector => connector.Terminals),
+            Key<Connector>.Needed("family", "Connector family.", TextShape.Instance, connector => connector.Family),
+            Key<Connector>.Optional(
+                "pluggable",
+                "True when it has a plug that pulls off with its conductors.",
+                FlagShape.Instance,
+                connector => connector.Pluggable),
         ],
         fields => new(fields.Name, fields.Get<ValueList<string>>("terminals"), fields.Text("family"), fields.Get<bool>("pluggable")));
 
     private static readonly RecordShape<Control> Control = new(
         "control",
         [
-            new Key<Control, ValueList<string>>("positions", "Its positions, in plain words.", PositionNames, control => control.Positions, true, []),
-            new Key<Control, string>("rest", "The position for dead tests unless a check says otherwise.", new NameShape(NameRule.Mark("position")), control => control.Rest, true, ""),
+            Key<Control>.Needed("positions", "Its positions, in plain words.", PositionNames, control => control.Positions),
+            Key<Control>.Needed(
+                "rest",
+                "The position for dead tests unless a check says otherwise.",
+                new NameShape(NameRule.Mark("position")),
+                control => control.Rest),
         ],
         fields => new(fields.Name, fields.Get<ValueList<string>>("positions"), fields.Text("rest")));
 
@@ -61,23 +81,59 @@ internal static class PartTypeShapes
     private static readonly RecordShape<Jumper> Jumper = new(
         "jumper",
         [
-            new Key<Jumper, string>("common", "Node of the common post.", CircuitElementShape.NodeName, jumper => jumper.Common, true, ""),
-            new Key<Jumper, ValueList<JumperPosition>>("positions", "The node that each position joins to the common post.", Positions, jumper => jumper.Positions, true, []),
+            Key<Jumper>.Needed("common", "Node of the common post.", CircuitElementShape.NodeName, jumper => jumper.Common),
+            Key<Jumper>.Needed(
+                "positions",
+                "The node that each position joins to the common post.",
+                Positions,
+                jumper => jumper.Positions),
         ],
         fields => new(fields.Name, fields.Text("common"), fields.Get<ValueList<JumperPosition>>("positions")));
 
     private static readonly RecordShape<PartType> Type = new(
         "part type",
         [
-            new Key<PartType, string>("name", "What the trade calls it.", TextShape.Instance, type => type.Name, true, ""),
-            new Key<PartType, string>("letter", "Class letter for designations, IEC 81346-2.", new NameShape(NameRule.ClassLetter), type => type.ClassLetter, true, ""),
-            new Key<PartType, string>("note", "What a builder should know; where its values come from.", TextShape.Instance, type => type.Note, false, ""),
-            new Key<PartType, bool>("exposed", "True when it is an exposed conductive part: metal that can be touched and could become live.", FlagShape.Instance, type => type.ExposedConductivePart, false, false),
-            Named("terminals", "Terminals in the order in which they sit beside each other.", "terminal", Terminal, type => type.Terminals, item => item.Name, true),
-            Named("connectors", "Terminals that are made and broken together.", "connector", Connector, type => type.Connectors, item => item.Name),
-            Named("controls", "What a person operates.", "control", Control, type => type.Controls, item => item.Name),
-            Named("jumpers", "Bridges that select.", "jumper", Jumper, type => type.Jumpers, item => item.Name),
-            Named("circuit", "The circuit inside, element by element.", "element", CircuitElementShape.Instance, type => type.Circuit, item => item.Name),
+            Key<PartType>.Needed("name", "What the trade calls it.", TextShape.Instance, type => type.Name),
+            Key<PartType>.Needed(
+                "letter",
+                "Class letter for designations, IEC 81346-2.",
+                new NameShape(NameRule.ClassLetter),
+                type => type.ClassLetter),
+            Key<PartType>.Optional(
+                "note",
+                "What a builder should know; where its values come from.",
+                TextShape.Instance,
+                type => type.Note),
+            Key<PartType>.Optional(
+                "exposed",
+                "True when it is an exposed conductive part: metal that can be touched and could become live.",
+                FlagShape.Instance,
+                type => type.ExposedConductivePart),
+            Key<PartType>.Needed(
+                "terminals",
+                "Terminals in the order in which they sit beside each other.",
+                ByName("terminal", Terminal, terminal => terminal.Name),
+                type => type.Terminals),
+            Key<PartType>.Optional(
+                "connectors",
+                "Terminals that are made and broken together.",
+                ByName("connector", Connector, connector => connector.Name),
+                type => type.Connectors),
+            Key<PartType>.Optional(
+                "controls",
+                "What a person operates.",
+                ByName("control", Control, control => control.Name),
+                type => type.Controls),
+            Key<PartType>.Optional(
+                "jumpers",
+                "Bridges that select.",
+                ByName("jumper", Jumper, jumper => jumper.Name),
+                type => type.Jumpers),
+            Key<PartType>.Optional(
+                "circuit",
+                "The circuit inside, element by element.",
+                ByName("element", CircuitElementShape.Instance, element => element.Name),
+                type => type.Circuit),
         ],
         fields => new(
             fields.Name,
@@ -93,7 +149,5 @@ internal static class PartTypeShapes
 
     public static readonly NamedShape<PartType> Types = new(NameRule.PartType, Type, type => type.Id);
 
-    private static Key<PartType> Named<T>(
-        string name, string meaning, string kind, Shape<T> item, Func<PartType, ValueList<T>> get, Func<T, string> nameOf, bool required = false) =>
-        new Key<PartType, ValueList<T>>(name, meaning, new NamedShape<T>(NameRule.Mark(kind), item, nameOf), get, required, []);
+    private static NamedShape<T> ByName<T>(string kind, Shape<T> item, Func<T, string> nameOf) => new(NameRule.Mark(kind), item, nameOf);
 }

@@ -1,7 +1,9 @@
 namespace Proveout.Engine.Machine;
 
 /// <summary>Collects what is wrong while files are read.</summary>
-/// <remarks>A mend is worked out only for the problems that are shown: looking for the nearest spelling of thousands of words would take long.</remarks>
+/// <remarks>
+/// A mend is worked out only for the problems that are shown: looking for the nearest spelling of thousands of words would take long.
+/// </remarks>
 internal sealed class Problems
 {
     /// <summary>How many are shown; after so many a person mends the first and tries again.</summary>
@@ -19,6 +21,15 @@ internal sealed class Problems
 
     public void Add(string rule, SourcePlace place, string message, Func<string> mend) => _found.Add((rule, place, message, mend));
 
+    /// <summary>Adds that a name is not one of those that are valid.</summary>
+    /// <param name="rule">Identifier of the rule.</param>
+    /// <param name="place">Where it stands.</param>
+    /// <param name="wrong">The name.</param>
+    /// <param name="what">What it is not, such as <c>a terminal of `X1`</c>.</param>
+    /// <param name="valid">The valid names.</param>
+    public void AddUnknown(string rule, SourcePlace place, string wrong, string what, IReadOnlyCollection<string> valid) =>
+        Add(rule, place, $"{Quote.Of(wrong)} is not {what}.", () => Spelling.Hint(wrong, valid));
+
     /// <summary>The first problems in file order, and a closing sentence when there are more than are shown.</summary>
     public IReadOnlyList<Diagnostic> ToDiagnostics()
     {
@@ -30,7 +41,13 @@ internal sealed class Problems
             .Select(problem => new Diagnostic(problem.Rule, problem.Place, problem.Message, problem.Mend()))
             .ToList();
         if (_found.Count > MostShown)
-            shown.Add(new("too-many", new(shown[^1].Place.File, 0, 0), $"There are {_found.Count - MostShown} more problems.", "Mend those above first, and read the file again."));
+            shown.Add(Rest(shown[^1].Place.File));
         return shown;
     }
+
+    private Diagnostic Rest(string file) => new(
+        "too-many",
+        new(file, 0, 0),
+        $"There are {_found.Count - MostShown} more problems.",
+        "Mend those above first, and read the file again.");
 }

@@ -12,13 +12,14 @@ internal static class ScalarText
     public static string Of(string text) => IsPlain(text) ? text : Quoted(text);
 
     private static bool IsPlain(string text) =>
-        text.Length > 0 && char.IsLetterOrDigit(text[0]) && text[^1] != ' ' && text.All(IsPlain) && !Words.Contains(text) && !IsNumberLike(text);
+        text.Length > 0 && char.IsLetterOrDigit(text[0]) && text[^1] != ' ' && text.All(IsPlain)
+        && !Words.Contains(text) && !IsNumberLike(text);
 
     private static bool IsPlain(char sign) => char.IsLetterOrDigit(sign) || sign is ' ' or '.' or '_' or '+' or '-' or '/' or '%';
 
     // Numbers, dates and times in any of the forms that versions of YAML know; too many are quoted rather than too few.
     private static bool IsNumberLike(string text) =>
-        char.IsDigit(text[0]) && text.All(sign => char.IsDigit(sign) || sign is '.' or '_' or '-' or '+' or 'o' or 'x' or (>= 'a' and <= 'f') or (>= 'A' and <= 'F'));
+        char.IsDigit(text[0]) && text.All(sign => char.IsAsciiHexDigit(sign) || sign is '.' or '_' or '-' or '+' or 'o' or 'x');
 
     private static string Quoted(string text)
     {

@@ -58,7 +58,13 @@ internal static class Spelling
         for (var line = 1; line <= left.Length; line++)
         {
             var row = rows.Slice(line % 3 * width, width);
-            var least = FillRow(left, line, right, row, rows.Slice((line + 2) % 3 * width, width), rows.Slice((line + 1) % 3 * width, width));
+            var least = FillRow(
+                left,
+                line,
+                right,
+                row,
+                rows.Slice((line + 2) % 3 * width, width),
+                rows.Slice((line + 1) % 3 * width, width));
             // One row may be passed over by a swap, so the way out is two slips above the limit.
             if (least > limit + 1)
                 return least;

@@ -2,7 +2,9 @@ using System.Globalization;
 
 namespace Proveout.Engine.Machine;
 
-/// <summary>The shortest decimal digits that stand for a double, so that a change of unit is a shift of the point and loses nothing.</summary>
+/// <summary>
+/// The shortest decimal digits that stand for a double, so that a change of unit is a shift of the point and loses nothing.
+/// </summary>
 /// <param name="Negative">True below zero.</param>
 /// <param name="Digits">Decimal digits without leading or trailing zeros; <c>0</c> for zero.</param>
 /// <param name="Exponent">Power of ten that the digits, taken as a whole number, are multiplied by.</param>

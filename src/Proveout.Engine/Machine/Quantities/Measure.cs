@@ -2,7 +2,9 @@ using System.Diagnostics.CodeAnalysis;
 
 namespace Proveout.Engine.Machine;
 
-/// <summary>A kind of quantity: its name, the units it may be written in, and how text becomes a number in the base unit and back.</summary>
+/// <summary>
+/// A kind of quantity: its name, the units it may be written in, and how text becomes a number in the base unit and back.
+/// </summary>
 /// <param name="Name">What it is called, such as <c>voltage</c>.</param>
 /// <param name="Example">A well-written example.</param>
 /// <param name="Units">Its units, smallest first; all are decimal multiples of the base unit, whose power is 0.</param>
@@ -53,7 +55,10 @@ internal sealed record Measure(string Name, string Example, ValueList<MeasureUni
         if (length == 0)
             fault = NotANumber(text);
         else if (unit.Length == 0 && unitRequired)
-            fault = new("no-unit", $"{Quote.Of(text)} has no unit.", $"Write the {Name} with its unit, such as {Quote.Of(plain + " " + BaseUnit.Text)}.");
+            fault = new(
+                "no-unit",
+                $"{Quote.Of(text)} has no unit.",
+                $"Write the {Name} with its unit, such as {Quote.Of(plain + " " + BaseUnit.Text)}.");
         else if (PowerOf(unit) is not { } power)
             fault = WrongUnit(text, plain[length..].TrimStart());
         else
@@ -104,8 +109,14 @@ internal sealed record Measure(string Name, string Example, ValueList<MeasureUni
         new("not-a-quantity", $"{Quote.Of(text)} is not a {Name}.", $"Write a number and a unit, such as {Quote.Of(Example)}.");
 
     private QuantityFault WrongUnit(string text, string unit) =>
-        new("wrong-unit", $"{Quote.Of(text)} is not a {Name}: {Quote.Of(unit)} is not one of its units.", Spelling.Hint(unit, [.. Units.Select(known => known.Text)]));
+        new(
+            "wrong-unit",
+            $"{Quote.Of(text)} is not a {Name}: {Quote.Of(unit)} is not one of its units.",
+            Spelling.Hint(unit, [.. Units.Select(known => known.Text)]));
 
     private QuantityFault OutOfRange(string text) =>
-        new("out-of-range", $"{Quote.Of(text)} is no {Name} that can be.", $"Look at its digits and its unit; write, for example, {Quote.Of(Example)}.");
+        new(
+            "out-of-range",
+            $"{Quote.Of(text)} is no {Name} that can be.",
+            $"Look at its digits and its unit; write, for example, {Quote.Of(Example)}.");
 }

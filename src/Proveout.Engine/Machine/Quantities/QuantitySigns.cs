@@ -9,7 +9,9 @@ internal static class QuantitySigns
     private static readonly SearchValues<char> PlainSigns =
         SearchValues.Create(" +-.,%0123456789abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNPQRSTUVWXYZ");
 
-    /// <summary>The text with <c>ohm</c> for Ω, <c>u</c> for µ, <c>2</c> for ², <c>+-</c> for ±, a hyphen for a minus sign, and plain spaces.</summary>
+    /// <summary>
+    /// The text with <c>ohm</c> for Ω, <c>u</c> for µ, <c>2</c> for ², <c>+-</c> for ±, a hyphen for a minus sign, and plain spaces.
+    /// </summary>
     public static string ToPlain(string text)
     {
         var trimmed = text.AsSpan().Trim();

@@ -11,7 +11,9 @@ public static class QuantityText
 {
     private const int SensibleDigits = 3;
 
-    /// <summary>Reads a resistance, 0 or above: <c>0.3</c>, <c>12 Ω</c>, <c>4,7 kΩ</c>, or a value code of IEC 60062 such as <c>4k7</c>.</summary>
+    /// <summary>
+    /// Reads a resistance, 0 or above: <c>0.3</c>, <c>12 Ω</c>, <c>4,7 kΩ</c>, or a value code of IEC 60062 such as <c>4k7</c>.
+    /// </summary>
     public static bool TryParseResistance(string text, out ElectricResistance value)
     {
         var read = ResistanceText.TryReadTyped(text, out var ohms);
@@ -51,22 +53,40 @@ public static class QuantityText
     public static bool TryParseBand(string text, out ResistanceBand value) => BandText.TryRead(text, out value, out _);
 
     /// <summary>Text for people, such as <c>4.7 kΩ</c>.</summary>
-    public static string Format(ElectricResistance value, Rounding rounding = Rounding.Nearest) => Measure.Resistance.Format(value.Ohms, SensibleDigits, rounding);
+    public static string Format(ElectricResistance value, Rounding rounding = Rounding.Nearest) => Measure.Resistance.Format(
+        value.Ohms,
+        SensibleDigits,
+        rounding);
 
     /// <summary>Text for people, such as <c>24 V</c>.</summary>
-    public static string Format(ElectricPotential value, Rounding rounding = Rounding.Nearest) => Measure.Voltage.Format(value.Volts, SensibleDigits, rounding);
+    public static string Format(ElectricPotential value, Rounding rounding = Rounding.Nearest) => Measure.Voltage.Format(
+        value.Volts,
+        SensibleDigits,
+        rounding);
 
     /// <summary>Text for people, such as <c>1.5 A</c>.</summary>
-    public static string Format(ElectricCurrent value, Rounding rounding = Rounding.Nearest) => Measure.Current.Format(value.Amperes, SensibleDigits, rounding);
+    public static string Format(ElectricCurrent value, Rounding rounding = Rounding.Nearest) => Measure.Current.Format(
+        value.Amperes,
+        SensibleDigits,
+        rounding);
 
     /// <summary>Text for people, such as <c>350 mm</c>.</summary>
-    public static string Format(Length value, Rounding rounding = Rounding.Nearest) => Measure.Length.Format(value.Millimeters, SensibleDigits + 1, rounding);
+    public static string Format(Length value, Rounding rounding = Rounding.Nearest) => Measure.Length.Format(
+        value.Millimeters,
+        SensibleDigits + 1,
+        rounding);
 
     /// <summary>Text for people, such as <c>50 Hz</c>.</summary>
-    public static string Format(Frequency value, Rounding rounding = Rounding.Nearest) => Measure.Frequency.Format(value.Hertz, SensibleDigits, rounding);
+    public static string Format(Frequency value, Rounding rounding = Rounding.Nearest) => Measure.Frequency.Format(
+        value.Hertz,
+        SensibleDigits,
+        rounding);
 
     /// <summary>Text for people, such as <c>100 µF</c>.</summary>
-    public static string Format(ElectricCapacitance value, Rounding rounding = Rounding.Nearest) => Measure.Capacitance.Format(value.Farads, SensibleDigits, rounding);
+    public static string Format(ElectricCapacitance value, Rounding rounding = Rounding.Nearest) => Measure.Capacitance.Format(
+        value.Farads,
+        SensibleDigits,
+        rounding);
 
     /// <summary>Text for people, such as <c>0.75 mm²</c> or <c>AWG 20 (0.518 mm²)</c>.</summary>
     public static string Format(Area value, Rounding rounding = Rounding.Nearest)
@@ -75,7 +95,10 @@ public static class QuantityText
         return WireGauge.GaugeOf(value.SquareMillimeters) is { } gauge ? $"AWG {gauge} ({text})" : text;
     }
 
-    /// <summary>Text for people, such as <c>98.4 Ω to 113 Ω</c> or <c>10 kΩ or more</c>. The limits are rounded outwards, so that no sound part is refused.</summary>
+    /// <summary>
+    /// Text for people, such as <c>98.4 Ω to 113 Ω</c> or <c>10 kΩ or more</c>. The limits are rounded outwards, so that no sound part is
+    /// refused.
+    /// </summary>
     public static string Format(ResistanceBand value)
     {
         var low = Format(value.Low, Rounding.Down);

@@ -11,7 +11,10 @@ internal static class SectionText
         if (WireGauge.TryParse(text, out squareMillimetres))
             fault = null;
         else if (text.AsSpan().TrimStart().StartsWith("AWG", StringComparison.OrdinalIgnoreCase))
-            fault = new("out-of-range", $"{Quote.Of(text)} is not a wire gauge of ASTM B258.", $"Write a whole number from 0 to 56, such as {Quote.Of("AWG 20")}.");
+            fault = new(
+                "out-of-range",
+                $"{Quote.Of(text)} is not a wire gauge of ASTM B258.",
+                $"Write a whole number from 0 to 56, such as {Quote.Of("AWG 20")}.");
         else
             Measure.Area.TryRead(text, unitRequired: true, out squareMillimetres, out fault);
         return fault is null;

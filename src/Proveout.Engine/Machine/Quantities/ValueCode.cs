@@ -1,9 +1,14 @@
 namespace Proveout.Engine.Machine;
 
-/// <summary>Value codes of IEC 60062: a letter stands in the place of the decimal point and gives the multiplier, as in <c>4K7</c>.</summary>
+/// <summary>
+/// Value codes of IEC 60062: a letter stands in the place of the decimal point and gives the multiplier, as in <c>4K7</c>.
+/// </summary>
 internal static class ValueCode
 {
-    /// <summary>Reads a code; the value is in ohms. A lower-case <c>k</c> is taken too, as most people write it; a lower-case <c>m</c> is not: it could mean milli.</summary>
+    /// <summary>
+    /// Reads a code; the value is in ohms. A lower-case <c>k</c> is taken too, as most people write it; a lower-case <c>m</c> is not: it
+    /// could mean milli.
+    /// </summary>
     public static bool TryParse(ReadOnlySpan<char> text, out double ohms)
     {
         ohms = 0;

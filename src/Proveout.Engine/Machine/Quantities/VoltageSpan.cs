@@ -13,14 +13,21 @@ internal readonly record struct VoltageSpan(double LowVolts, double HighVolts)
         var limits = text.Split("..");
         if (limits.Length != 2)
         {
-            fault = new("not-a-quantity", $"{Quote.Of(text)} is not a pair of voltages.", "Write the lowest and the highest, such as `0.4 V .. 0.8 V`.");
+            fault = new(
+                "not-a-quantity",
+                $"{Quote.Of(text)} is not a pair of voltages.",
+                "Write the lowest and the highest, such as `0.4 V .. 0.8 V`.");
             return false;
         }
 
-        if (!Measure.Voltage.TryRead(limits[0], true, out var low, out fault) || !Measure.Voltage.TryRead(limits[1], true, out var high, out fault))
+        if (!Measure.Voltage.TryRead(limits[0], true, out var low, out fault)
+            || !Measure.Voltage.TryRead(limits[1], true, out var high, out fault))
             return false;
         if (!(low > 0 && low <= high))
-            fault = new("out-of-range", $"The limits of {Quote.Of(text)} are not in rising order above zero.", "Write the lower limit first, above zero.");
+            fault = new(
+                "out-of-range",
+                $"The limits of {Quote.Of(text)} are not in rising order above zero.",
+                "Write the lower limit first, above zero.");
         span = new(low, high);
         return fault is null;
     }

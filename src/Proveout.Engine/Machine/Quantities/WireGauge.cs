@@ -20,7 +20,11 @@ internal static class WireGauge
     {
         var plain = text.AsSpan().Trim();
         var known = plain.StartsWith("AWG", StringComparison.OrdinalIgnoreCase)
-            & int.TryParse(plain.Length > 3 ? plain[3..].TrimStart() : default, NumberStyles.None, CultureInfo.InvariantCulture, out var gauge)
+            & int.TryParse(
+                plain.Length > 3 ? plain[3..].TrimStart() : default,
+                NumberStyles.None,
+                CultureInfo.InvariantCulture,
+                out var gauge)
             & gauge is >= Thickest and <= Thinnest;
         squareMillimetres = known ? SquareMillimetres(gauge) : 0;
         return known;

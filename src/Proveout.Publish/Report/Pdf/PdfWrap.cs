@@ -22,7 +22,7 @@ internal static class PdfWrap
     /// <summary>The beginning of a text that fits a width, with an ellipsis when something is left out.</summary>
     public static string Fit(string text, PdfStyle style, double width)
     {
-        var clean = PlainText.Clean(text);
+        var clean = FontCoverage.Spell(PlainText.Clean(text));
         if (Width(clean, style) <= width)
             return clean;
         var characters = PlainText.Characters(clean);
@@ -35,7 +35,7 @@ internal static class PdfWrap
     private static IEnumerable<string> Lines(string text, PdfStyle style, double width)
     {
         var line = "";
-        foreach (var word in PlainText.Clean(text).Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany(word => Pieces(word, style, width)))
+        foreach (var word in FontCoverage.Spell(PlainText.Clean(text)).Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany(word => Pieces(word, style, width)))
         {
             var longer = line.Length == 0 ? word : $"{line} {word}";
             if (line.Length > 0 && Width(longer, style) > width)

@@ -27,8 +27,14 @@ internal sealed class ReportFonts : IFontResolver
     /// <inheritdoc/>
     public FontResolverInfo ResolveTypeface(string familyName, bool bold, bool italic) => new(bold ? Bold : Regular);
 
+    /// <summary>The font files.</summary>
+    public static IReadOnlyList<string> Files { get; } = [Regular, Bold];
+
     /// <inheritdoc/>
-    public byte[] GetFont(string faceName)
+    public byte[] GetFont(string faceName) => Read(faceName);
+
+    /// <summary>The content of a font file.</summary>
+    public static byte[] Read(string faceName)
     {
         using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream(faceName)!;
         var font = new byte[stream.Length];

@@ -70,4 +70,11 @@ public sealed class MachineReaderTests
 
         Assert.Equal("Own", machine.Value!.FindPart("X1")!.Type.Name);
     }
+
+    [Theory]
+    [InlineData("\n", "\r\n")]
+    [InlineData("format:", "\uFEFFformat:")]
+    [InlineData("format:", "%YAML 1.2\n---\nformat:")]
+    public void Other_line_ends_a_byte_order_mark_and_a_directive_change_nothing(string from, string to) =>
+        Assert.Equal(Sample.Read(Sample.MachineText).Value, Sample.Read(Sample.MachineText.Replace(from, to, StringComparison.Ordinal)).Value);
 }

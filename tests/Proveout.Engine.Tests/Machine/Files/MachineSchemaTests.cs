@@ -18,6 +18,10 @@ public sealed class MachineSchemaTests
     [InlineData("kind: duct", "kind: pipe")]
     [InlineData("name: Small oven", "nam: Small oven")]
     [InlineData("letter: E", "letter: e")]
+    [InlineData("section: 1.0 mm2", "section: 1.0 mm")]
+    [InlineData("length: 350 mm", "length: \"350\"")]
+    [InlineData("105.8 ohm +-7 %", "105.8 ohm")]
+    [InlineData("frequency: 50 Hz", "frequency: 50 HZ")]
     [InlineData("between: [A, B]", "between: [A]")]
     [InlineData("format: proveout-machine 1", "format: proveout-machine 2")]
     public async Task It_refuses_what_the_reader_refuses(string right, string wrong)
@@ -26,6 +30,29 @@ public sealed class MachineSchemaTests
 
         Assert.NotEmpty(Sample.Read(text).Diagnostics);
         Assert.NotEmpty(await Validate(text));
+    }
+
+    [Theory]
+    [InlineData("105.8 ohm +-7 %", "4k7 ±5%")]
+    [InlineData("105.8 ohm +-7 %", "1,5 kΩ .. 2 kΩ")]
+    [InlineData("105.8 ohm +-7 %", "R47 .. 1 ohm .. open")]
+    [InlineData("105.8 ohm +-7 %", "1 ohm +/- 2 %")]
+    [InlineData("section: 1.0 mm2", "section: \"1,0mm²\"")]
+    [InlineData("section: 1.0 mm2", "section: awg20")]
+    [InlineData("length: 350 mm", "length: 3.5e+2 mm")]
+    public async Task It_accepts_every_way_of_writing_that_the_reader_accepts(string right, string other)
+    {
+        var text = Sample.MachineText.Replace(right, right.StartsWith("105", StringComparison.Ordinal) ? $"\"{other}\"" : other, StringComparison.Ordinal);
+
+        Assert.Empty(Sample.Read(text).Diagnostics);
+        Assert.Empty(await Validate(text));
+    }
+
+    [Fact]
+    public async Task It_accepts_what_the_writer_writes()
+    {
+        for (var seed = 0; seed < 50; seed++)
+            Assert.Empty(await Validate(MachineWriter.Write(new RandomMachine(seed).Design())));
     }
 
     [Fact]

@@ -12,7 +12,11 @@ internal sealed class FlagShape : Shape<bool>
         value = node is ScalarNode { Plain: true, Text: "true" };
         if (value || node is ScalarNode { Plain: true, Text: "false" })
             return true;
-        problems.Add("wrong-type", node.Place, $"{Quote.Of(node.Name)} should be `true` or `false`, but it is {node.Kind}.", "Write `true` or `false`, without quotes.");
+        problems.Add(
+            "wrong-type",
+            node.Place,
+            $"{Quote.Of(node.Name)} should be `true` or `false`, but it is {node.Kind}.",
+            "Write `true` or `false`, without quotes.");
         return false;
     }
 

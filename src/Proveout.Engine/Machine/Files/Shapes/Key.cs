@@ -29,6 +29,18 @@ internal abstract class Key<TOwner>(string name, string meaning, bool required)
         return schema;
     }
 
+    /// <summary>A key that must be given.</summary>
+    public static Key<TOwner> Needed<T>(string name, string meaning, Shape<T> shape, Func<TOwner, T> get) =>
+        new Key<TOwner, T>(name, meaning, shape, get, true, shape.Fallback);
+
+    /// <summary>A key that may be left out; its value is then the shape's fallback.</summary>
+    public static Key<TOwner> Optional<T>(string name, string meaning, Shape<T> shape, Func<TOwner, T> get) =>
+        Optional(name, meaning, shape, get, shape.Fallback);
+
+    /// <summary>A key that may be left out, with the value that this means.</summary>
+    public static Key<TOwner> Optional<T>(string name, string meaning, Shape<T> shape, Func<TOwner, T> get, T leftOut) =>
+        new Key<TOwner, T>(name, meaning, shape, get, false, leftOut);
+
     private protected abstract JsonObject DescribeValue(SchemaDefinitions definitions);
 }
 

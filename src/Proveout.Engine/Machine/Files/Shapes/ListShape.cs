@@ -9,13 +9,23 @@ namespace Proveout.Engine.Machine;
 /// <param name="count">How many items there must be; null for any number.</param>
 internal sealed class ListShape<T>(Shape<T> item, int? count = null) : Shape<ValueList<T>>
 {
+    public override ValueList<T> Fallback => [];
+
     public override bool TryRead(Node node, Problems problems, [MaybeNullWhen(false)] out ValueList<T> value)
     {
         value = null;
         if (node is not ListNode list)
-            problems.Add("wrong-type", node.NamePlace, $"{Quote.Of(node.Name)} should be a list, but it is {node.Kind}.", "Write a list in square brackets, such as `[one, two]`.");
+            problems.Add(
+                "wrong-type",
+                node.NamePlace,
+                $"{Quote.Of(node.Name)} should be a list, but it is {node.Kind}.",
+                "Write a list in square brackets, such as `[one, two]`.");
         else if (list.Items.Count != (count ?? list.Items.Count))
-            problems.Add("wrong-count", list.Place, $"{Quote.Of(node.Name)} lists {list.Items.Count}, but it should list {count}.", $"Write {count}.");
+            problems.Add(
+                "wrong-count",
+                list.Place,
+                $"{Quote.Of(node.Name)} lists {list.Items.Count}, but it should list {count}.",
+                $"Write {count}.");
         else
             value = ReadItems(list, problems);
         return value is not null;

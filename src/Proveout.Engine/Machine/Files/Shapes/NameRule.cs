@@ -14,16 +14,25 @@ internal sealed partial record NameRule(string Kind, string Pattern, string Form
     private const string MarkPattern = @"^\S(.{0,78}\S)?$";
 
     /// <summary>Reference designations, IEC 81346-2; no full stop, since one parts designation and terminal.</summary>
-    public static readonly NameRule Designation = new("part", DesignationPattern, "a capital letter, then letters, digits or hyphens, such as `K1`");
+    public static readonly NameRule Designation = new(
+        "part",
+        DesignationPattern,
+        "a capital letter, then letters, digits or hyphens, such as `K1`");
 
     /// <summary>Identifiers of part types.</summary>
-    public static readonly NameRule PartType = new("part type", TypePattern, "small letters, digits and hyphens, such as `terminal-block-4`");
+    public static readonly NameRule PartType = new(
+        "part type",
+        TypePattern,
+        "small letters, digits and hyphens, such as `terminal-block-4`");
 
     /// <summary>Class letters, IEC 81346-2.</summary>
     public static readonly NameRule ClassLetter = new("class letter", LetterPattern, "one to three capital letters, such as `K`");
 
     /// <summary>Names as marked on a part or chosen freely.</summary>
-    public static NameRule Mark(string kind) => new(kind, MarkPattern, "text on one line, of at most 80 characters, without space around it");
+    public static NameRule Mark(string kind) => new(
+        kind,
+        MarkPattern,
+        "text on one line, of at most 80 characters, without space around it");
 
     public bool Allows(string name) => Expression.IsMatch(name) && !name.EndsWith('\n') && !name.Any(char.IsControl);
 

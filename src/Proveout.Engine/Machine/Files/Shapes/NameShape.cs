@@ -6,11 +6,17 @@ namespace Proveout.Engine.Machine;
 /// <summary>A name, spelled by a rule.</summary>
 internal sealed class NameShape(NameRule rule) : Shape<string>
 {
+    public override string Fallback => "";
+
     public override bool TryRead(Node node, Problems problems, [MaybeNullWhen(false)] out string value)
     {
         value = null;
         if (node is not ScalarNode { IsNothing: false } scalar)
-            problems.Add("wrong-type", node.NamePlace, $"The name of a {rule.Kind} should stand here, but it is {node.Kind}.", $"Write {rule.Form}.");
+            problems.Add(
+                "wrong-type",
+                node.NamePlace,
+                $"The name of a {rule.Kind} should stand here, but it is {node.Kind}.",
+                $"Write {rule.Form}.");
         else if (IsAllowed(scalar, problems))
             value = scalar.Text;
         return value is not null;

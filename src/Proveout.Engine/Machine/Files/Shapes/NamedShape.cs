@@ -12,13 +12,19 @@ internal sealed class NamedShape<T>(NameRule rule, Shape<T> item, Func<T, string
 {
     private readonly NameShape _name = new(rule);
 
+    public override ValueList<T> Fallback => [];
+
     public override bool TryRead(Node node, Problems problems, [MaybeNullWhen(false)] out ValueList<T> value)
     {
         value = null;
         if (node is MappingNode mapping)
             value = ReadEntries(mapping, problems);
         else
-            problems.Add("wrong-type", node.NamePlace, $"{Quote.Of(node.Name)} should give a value to each {rule.Kind} by name, but it is {node.Kind}.", "Write `name: value` lines under it, or `{}` when there is none.");
+            problems.Add(
+                "wrong-type",
+                node.NamePlace,
+                $"{Quote.Of(node.Name)} should give a value to each {rule.Kind} by name, but it is {node.Kind}.",
+                "Write `name: value` lines under it, or `{}` when there is none.");
         return value is not null;
     }
 
@@ -44,7 +50,11 @@ internal sealed class NamedShape<T>(NameRule rule, Shape<T> item, Func<T, string
 
     /// <summary>Says that a name was given before.</summary>
     public void ReportDuplicate(Node entry, SourcePlace first, Problems problems) =>
-        problems.Add("duplicate-name", entry.NamePlace, $"{Quote.Of(entry.Name)} is the name of another {rule.Kind} already, at {first}.", "Give each its own name, or take one of them out.");
+        problems.Add(
+            "duplicate-name",
+            entry.NamePlace,
+            $"{Quote.Of(entry.Name)} is the name of another {rule.Kind} already, at {first}.",
+            "Give each its own name, or take one of them out.");
 
     public override Node Write(ValueList<T> value) => new MappingNode(default, [.. value.Select(WriteEntry)]);
 

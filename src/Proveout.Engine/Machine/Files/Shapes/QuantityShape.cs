@@ -11,9 +11,15 @@ internal delegate bool QuantityParser<T>(string text, out T value, [NotNullWhen(
 /// <typeparam name="T">The quantity.</typeparam>
 /// <param name="name">What it is called.</param>
 /// <param name="examples">Well-written examples.</param>
+/// <param name="pattern">Regular expression for editors.</param>
 /// <param name="parse">Reads it.</param>
 /// <param name="format">Text that reads as exactly a value.</param>
-internal sealed class QuantityShape<T>(string name, string[] examples, QuantityParser<T> parse, Func<T, string> format) : Shape<T>
+internal sealed class QuantityShape<T>(
+    string name,
+    string[] examples,
+    Func<string> pattern,
+    QuantityParser<T> parse,
+    Func<T, string> format) : Shape<T>
     where T : struct
 {
     public override bool TryRead(Node node, Problems problems, out T value)
@@ -21,7 +27,11 @@ internal sealed class QuantityShape<T>(string name, string[] examples, QuantityP
         value = default;
         if (node is not ScalarNode { IsNothing: false } scalar)
         {
-            problems.Add("wrong-type", node.NamePlace, $"A {name} should stand here, but it is {node.Kind}.", $"Write a number and a unit, such as {Quote.Of(examples[0])}.");
+            problems.Add(
+                "wrong-type",
+                node.NamePlace,
+                $"A {name} should stand here, but it is {node.Kind}.",
+                $"Write a number and a unit, such as {Quote.Of(examples[0])}.");
             return false;
         }
 
@@ -36,7 +46,7 @@ internal sealed class QuantityShape<T>(string name, string[] examples, QuantityP
     public override JsonObject Describe(SchemaDefinitions definitions) => new()
     {
         ["type"] = "string",
-        ["description"] = $"A {name} with its unit.",
+        ["pattern"] = pattern(),
         ["examples"] = new JsonArray([.. examples.Select(example => JsonValue.Create(example))]),
     };
 }

@@ -20,7 +20,11 @@ internal sealed class RecordShape<T>(string kind, IReadOnlyList<Key<T>> keys, Fu
         if (node is MappingNode mapping)
             value = make(new(node.Name, _positions, ReadValues(mapping, problems)));
         else
-            problems.Add("wrong-type", node.NamePlace, $"The {kind} {Called(node)}should have keys and values, but it is {node.Kind}.", KeysHint());
+            problems.Add(
+                "wrong-type",
+                node.NamePlace,
+                $"The {kind} {Called(node)}should have keys and values, but it is {node.Kind}.",
+                KeysHint());
         return node is MappingNode;
     }
 
@@ -31,7 +35,7 @@ internal sealed class RecordShape<T>(string kind, IReadOnlyList<Key<T>> keys, Fu
         foreach (var entry in mapping.Entries)
         {
             if (!_positions.TryGetValue(entry.Name, out var at))
-                problems.Add("unknown-key", entry.NamePlace, $"{Quote.Of(entry.Name)} is not a key of a {kind}.", () => Spelling.Hint(entry.Name, _positions.Keys));
+                problems.Add("unknown-key", entry.NamePlace, $"{Quote.Of(entry.Name)} is not a key of a {kind}.", () => MendOf(entry));
             else if (given[at])
                 problems.Add("duplicate-key", entry.NamePlace, $"{Quote.Of(entry.Name)} stands twice in one {kind}.", "Keep one of them.");
             else
@@ -44,10 +48,19 @@ internal sealed class RecordShape<T>(string kind, IReadOnlyList<Key<T>> keys, Fu
         return values;
     }
 
+    // In braces, YAML takes the comma of `{length: 1,5 m}` for the end of the value, and `5 m` for a key.
+    private string MendOf(Node unknown) => unknown is ScalarNode { IsNothing: true } && unknown.Name is [>= '0' and <= '9', ..]
+        ? "Is it what follows a decimal comma? Write a decimal point, or put quotes around the whole value."
+        : Spelling.Hint(unknown.Name, _positions.Keys);
+
     private object? Missing(Key<T> key, MappingNode mapping, Problems problems)
     {
         if (key.Required)
-            problems.Add("missing-key", mapping.NamePlace, $"The {kind} {Called(mapping)}has no {Quote.Of(key.Name)}.", $"Add {Quote.Of(key.Name)}.");
+            problems.Add(
+                "missing-key",
+                mapping.NamePlace,
+                $"The {kind} {Called(mapping)}has no {Quote.Of(key.Name)}.",
+                $"Add {Quote.Of(key.Name)}.");
         return key.Fallback;
     }
 

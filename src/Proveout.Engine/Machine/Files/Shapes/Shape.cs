@@ -9,6 +9,9 @@ namespace Proveout.Engine.Machine;
 /// <typeparam name="T">What it is in the machine.</typeparam>
 internal abstract class Shape<T>
 {
+    /// <summary>Stands in for what is not given, or could not be read: nothing, and never null for a list or text.</summary>
+    public virtual T Fallback => default!;
+
     /// <summary>Reads a node; false, with a problem added, when there is nothing to go on with.</summary>
     public abstract bool TryRead(Node node, Problems problems, [MaybeNullWhen(false)] out T value);
 

@@ -22,38 +22,71 @@ internal static class Shapes
         Positive(Measure.Capacitance, number => ElectricCapacitance.FromFarads(number), value => value.Farads);
 
     public static readonly QuantityShape<Area> Section =
-        Positive("cross-section", ["0.75 mm2", "AWG 20"], SectionText.TryRead, number => Area.FromSquareMillimeters(number), value => SectionText.Write(value.SquareMillimeters));
+        Positive(
+            "cross-section",
+            ["0.75 mm2", "AWG 20"],
+            () => QuantityPattern.Section,
+            SectionText.TryRead,
+            number => Area.FromSquareMillimeters(number),
+            value => SectionText.Write(value.SquareMillimeters));
 
     public static readonly QuantityShape<ElectricResistance> Resistance =
-        Positive("resistance", ["1 Mohm", "4k7"], ResistanceText.TryRead, number => ElectricResistance.FromOhms(number), value => Measure.Resistance.Write(value.Ohms));
+        Positive(
+            "resistance",
+            ["1 Mohm", "4k7"],
+            () => QuantityPattern.Resistance,
+            ResistanceText.TryRead,
+            number => ElectricResistance.FromOhms(number),
+            value => Measure.Resistance.Write(value.Ohms));
 
     public static readonly QuantityShape<ResistanceBand> Band = new(
         "resistance with a tolerance",
         ["105.8 ohm +-7 %", "5 mohm .. 100 mohm", "10 kohm .. open"],
+        () => QuantityPattern.Band,
         BandText.TryRead,
         BandText.Write);
 
-    public static readonly QuantityShape<VoltageSpan> ForwardVoltage = new("pair of voltages", ["0.4 V .. 0.8 V"], VoltageSpan.TryRead, span => span.ToString());
+    public static readonly QuantityShape<VoltageSpan> ForwardVoltage = new(
+        "pair of voltages",
+        ["0.4 V .. 0.8 V"],
+        () => QuantityPattern.VoltageSpan,
+        VoltageSpan.TryRead,
+        span => span.ToString());
 
     private static QuantityShape<T> Positive<T>(Measure measure, Func<double, T> make, Func<T, double> number)
         where T : struct =>
         Positive(
             measure.Name,
             [measure.Example],
-            (string text, out double value, [NotNullWhen(false)] out QuantityFault? fault) => measure.TryRead(text, unitRequired: true, out value, out fault),
+            () => QuantityPattern.Of(measure),
+            (string text, out double value, [NotNullWhen(false)] out QuantityFault? fault) => measure.TryRead(
+                text,
+                unitRequired: true,
+                out value,
+                out fault),
             make,
             value => measure.Write(number(value)));
 
     // Every quantity of a machine file is above zero: ratings, lengths, sections. Polarity is said by the order of nodes.
-    private static QuantityShape<T> Positive<T>(string name, string[] examples, QuantityParser<double> parse, Func<double, T> make, Func<T, string> format)
+    private static QuantityShape<T> Positive<T>(
+        string name,
+        string[] examples,
+        Func<string> pattern,
+        QuantityParser<double> parse,
+        Func<double, T> make,
+        Func<T, string> format)
         where T : struct =>
         new(
             name,
             examples,
+            pattern,
             (string text, out T value, [NotNullWhen(false)] out QuantityFault? fault) =>
             {
                 if (parse(text, out var number, out fault) && number <= 0)
-                    fault = new("out-of-range", $"{Quote.Of(text)} is not above zero.", $"Write a {name} above zero, such as {Quote.Of(examples[0])}.");
+                    fault = new(
+                        "out-of-range",
+                        $"{Quote.Of(text)} is not above zero.",
+                        $"Write a {name} above zero, such as {Quote.Of(examples[0])}.");
                 value = fault is null ? make(number) : default;
                 return fault is null;
             },

@@ -1,0 +1,204 @@
+using System.Collections.Concurrent;
+using System.Runtime.CompilerServices;
+using Proveout.Engine.Machine;
+using Proveout.Journal;
+using Proveout.Publish.Drawings;
+using Proveout.Publish.Report;
+
+namespace Proveout.Workshop;
+
+/// <summary>The bench over a journal and the machines at hand.</summary>
+/// <param name="shelf">The machines.</param>
+/// <param name="desk">Plans them.</param>
+/// <param name="journal">Keeps the builds.</param>
+public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal) : IBench
+{
+    private const string DefaultInstrument = "hand-held meter";
+
+    private readonly ConcurrentDictionary<Guid, BenchState> _latest = new();
+
+    /// <inheritdoc/>
+    public IReadOnlyList<MachineSummary> Machines() => [.. shelf.Machines.Select(machine => machine.Summary)];
+
+    /// <inheritdoc/>
+    public async Task<IReadOnlyList<BuildSummary>> BuildsAsync(CancellationToken cancellation) =>
+        [.. (await journal.ListBuildsAsync(cancellation)).Reverse().Select(Summarise)];
+
+    /// <inheritdoc/>
+    public async Task<Outcome<BuildSummary>> StartAsync(StartBuild request, CancellationToken cancellation)
+    {
+        if (shelf.Find(request.MachineId) is not { } machine)
+            return Outcome.Refused<BuildSummary>([Refusals.NoSuchMachine(request.MachineId)]);
+        if (string.IsNullOrWhiteSpace(request.Builder))
+            return Outcome.Refused<BuildSummary>([Refusals.Empty("The builder's name", "Say who builds it.")]);
+
+        var id = Guid.CreateVersion7();
+        var serial = string.IsNullOrWhiteSpace(request.Serial) ? id.ToString("N")[^8..] : request.Serial.Trim();
+        try
+        {
+            var build = await journal.StartBuildAsync(
+                new BuildDraft(id, serial, machine.Design.Name, machine.Fingerprint, request.Builder.Trim()), cancellation);
+            await FixPlanAsync(build, machine, request, cancellation);
+            return Outcome.Of(Summarise(build));
+        }
+        catch (JournalException refusal)
+        {
+            return Outcome.Refused<BuildSummary>([Refusals.Journal(refusal.Message)]);
+        }
+    }
+
+    /// <inheritdoc/>
+    public async Task<BenchState?> StateAsync(string buildId, CancellationToken cancellation) =>
+        await FindAsync(buildId, cancellation) is { } found ? await StateOfAsync(found, cancellation) : null;
+
+    /// <inheritdoc/>
+    public async Task<Outcome<BenchState>> EnterReadingAsync(string buildId, ReadingRequest request, CancellationToken cancellation)
+    {
+        if (await FindAsync(buildId, cancellation) is not { } found)
+            return Outcome.Refused<BenchState>([Refusals.NoSuchBuild(buildId)]);
+        if (found.Planned.FindCheck(request.CheckId) is not { } check)
+            return Outcome.Refused<BenchState>([Refusals.NoSuchCheck(request.CheckId)]);
+        if (ReadingText.TryRead(request.Text) is not { } value)
+            return Outcome.Refused<BenchState>([Refusals.UnreadableReading(request.Text.Trim())]);
+
+        var isOver = double.IsPositiveInfinity(value);
+        var reading = new Journal.Reading(
+            check.Id, check.SetUp, request.Text.Trim(), isOver ? null : value, isOver, isOver ? "" : "Ω", VerdictWords.Of(check.Judge(value)));
+        var entries = await journal.ReadAsync(found.Build.Id, 0, cancellation);
+        EntryContent content = LastReading(entries, check.Id, request.Key) is { } earlier ? new ReadingCorrected(earlier, reading) : new ReadingEntered(reading);
+        return await AppendAsync(found, new EntryDraft(request.Key, request.Person.Trim(), InstrumentOf(entries), content), cancellation);
+    }
+
+    /// <inheritdoc/>
+    public Task<Outcome<BenchState>> SkipAsync(string buildId, SkipRequest request, CancellationToken cancellation) =>
+        string.IsNullOrWhiteSpace(request.Reason)
+            ? Refuse(Refusals.Empty("The reason", "Say in a few words why this check is left out."))
+            : AppendAsync(buildId, new EntryDraft(request.Key, request.Person.Trim(), "", new CheckSkipped(request.CheckId, request.Reason.Trim())), cancellation);
+
+    /// <inheritdoc/>
+    public Task<Outcome<BenchState>> NoteDeviationAsync(string buildId, DeviationRequest request, CancellationToken cancellation) =>
+        string.IsNullOrWhiteSpace(request.Note)
+            ? Refuse(Refusals.Empty("The note", "Say what differs from the guide or the machine file."))
+            : AppendAsync(
+                buildId,
+                new EntryDraft(request.Key, request.Person.Trim(), "", new Deviation(request.Subject.Trim(), request.Note.Trim())),
+                cancellation);
+
+    /// <inheritdoc/>
+    public Task<Outcome<BenchState>> AttachPhotoAsync(string buildId, PhotoRequest request, CancellationToken cancellation) =>
+        Photograph.MediaType(request.Bytes.Span) is not { } mediaType
+            ? Refuse(Refusals.NoPicture())
+            : AppendAsync(
+                buildId,
+                EntryDraft.OfPhoto(
+                    request.Key, request.Person.Trim(), request.Subject.Trim(), Path.GetFileName(request.FileName), mediaType, request.Bytes, request.Caption.Trim()),
+                cancellation);
+
+    /// <inheritdoc/>
+    public async Task<PhotoContent?> PhotoAsync(string buildId, string sha256, CancellationToken cancellation) =>
+        Guid.TryParse(buildId, out var id) && await journal.ReadPhotoAsync(id, sha256, cancellation) is { } photo
+            ? new PhotoContent(photo.About.ContentType, photo.Bytes)
+            : null;
+
+    /// <inheritdoc/>
+    public Task<Outcome<BenchState>> SignOffAsync(string buildId, SignOffRequest request, CancellationToken cancellation) =>
+        string.IsNullOrWhiteSpace(request.Statement)
+            ? Refuse(Refusals.Empty("The statement", "Say what you sign."))
+            : AppendAsync(
+                buildId,
+                new EntryDraft(request.Key, request.Person.Trim(), "", new SignedOff(request.Person.Trim(), request.Role.Trim(), request.Statement.Trim())),
+                cancellation);
+
+    /// <inheritdoc/>
+    public async IAsyncEnumerable<long> WatchAsync(string buildId, long afterSequence, [EnumeratorCancellation] CancellationToken cancellation)
+    {
+        if (Guid.TryParse(buildId, out var id))
+            await foreach (var entry in journal.WatchAsync(id, (int)afterSequence, cancellation))
+                yield return entry.Sequence;
+    }
+
+    /// <inheritdoc/>
+    public async Task<string?> ProbeDrawingAsync(string buildId, string checkId, CancellationToken cancellation) =>
+        await FindAsync(buildId, cancellation) is { } found && found.Planned.FindCheck(checkId) is { } check
+            ? ProbeDrawing.Svg(found.Planned.Machine.Design, check)
+            : null;
+
+    /// <inheritdoc/>
+    public PlanView? Plan(string machineId) => shelf.Find(machineId) is { } machine ? PlanViews.Of(desk.Of(machine)) : null;
+
+    private async Task FixPlanAsync(Build build, LoadedMachine machine, StartBuild request, CancellationToken cancellation)
+    {
+        var planned = desk.Of(machine);
+        string[] checks = [.. planned.Plan.Checks.Select(check => planned.Dictionary.Checks[check].Id)];
+        var instrument = string.IsNullOrWhiteSpace(request.Instrument) ? DefaultInstrument : request.Instrument.Trim();
+        var person = build.Builder;
+        await journal.AppendAsync(
+            build.Id,
+            new EntryDraft(Guid.CreateVersion7(), person, "", new PlanFixed("wiring, dead", Fingerprint.OfText(string.Join('\n', checks)), checks)),
+            cancellation);
+        await journal.AppendAsync(
+            build.Id,
+            new EntryDraft(Guid.CreateVersion7(), person, "", new InstrumentDeclared(instrument, instrument, LeadsZeroed: true)),
+            cancellation);
+    }
+
+    private async Task<Found?> FindAsync(string buildId, CancellationToken cancellation) =>
+        Guid.TryParse(buildId, out var id)
+        && await journal.FindBuildAsync(id, cancellation) is { } build
+        && shelf.OfBuild(build.MachineFingerprint, build.MachineName) is { } machine
+            ? new Found(build, desk.Of(machine))
+            : null;
+
+    private async Task<BenchState> StateOfAsync(Found found, CancellationToken cancellation)
+    {
+        var known = _latest.GetValueOrDefault(found.Build.Id);
+        if (known is not null && (await journal.ReadAsync(found.Build.Id, (int)known.LastSequence, cancellation)).Count == 0)
+            return known;
+        var entries = await journal.ReadAsync(found.Build.Id, 0, cancellation);
+        return _latest[found.Build.Id] = BenchFold.Of(Summarise(found.Build), found.Planned, entries);
+    }
+
+    private async Task<Outcome<BenchState>> AppendAsync(string buildId, EntryDraft draft, CancellationToken cancellation) =>
+        await FindAsync(buildId, cancellation) is { } found
+            ? await AppendAsync(found, draft, cancellation)
+            : Outcome.Refused<BenchState>([Refusals.NoSuchBuild(buildId)]);
+
+    private async Task<Outcome<BenchState>> AppendAsync(Found found, EntryDraft draft, CancellationToken cancellation)
+    {
+        if (draft.Person.Length == 0)
+            return Outcome.Refused<BenchState>([Refusals.Empty("The name", "Say who you are.")]);
+        try
+        {
+            await journal.AppendAsync(found.Build.Id, draft, cancellation);
+            return Outcome.Of(await StateOfAsync(found, cancellation));
+        }
+        catch (JournalException refusal)
+        {
+            return Outcome.Refused<BenchState>([Refusals.Journal(refusal.Message)]);
+        }
+    }
+
+    private static Task<Outcome<BenchState>> Refuse(Diagnostic diagnostic) => Task.FromResult(Outcome.Refused<BenchState>([diagnostic]));
+
+    // A repeated draft must say the same again, so the entry that it made already does not count as an earlier one.
+    private static int? LastReading(IReadOnlyList<Entry> entries, string checkId, Guid key)
+    {
+        var earlier = entries.TakeWhile(entry => entry.Key != key).LastOrDefault(entry =>
+            entry.Content is ReadingEntered entered && entered.Reading.CheckId == checkId
+            || entry.Content is ReadingCorrected corrected && corrected.Reading.CheckId == checkId);
+        return earlier?.Sequence;
+    }
+
+    private static string InstrumentOf(IReadOnlyList<Entry> entries) =>
+        entries.Select(entry => entry.Content).OfType<InstrumentDeclared>().LastOrDefault()?.Name ?? DefaultInstrument;
+
+    private BuildSummary Summarise(Build build) => new(
+        build.Id.ToString(),
+        build.Serial,
+        shelf.OfBuild(build.MachineFingerprint, build.MachineName)?.Id ?? "",
+        build.MachineName,
+        build.Builder,
+        build.Started);
+
+    private sealed record Found(Build Build, PlannedMachine Planned);
+}

@@ -1,0 +1,154 @@
+using Proveout.Engine.Electrical;
+using Proveout.Engine.Faults;
+using Proveout.Journal;
+
+namespace Proveout.Workshop;
+
+/// <summary>Computes where a build stands from its plan and its journal: the last word on each check counts.</summary>
+internal static class BenchFold
+{
+    private const int MostSuspects = 8;
+
+    /// <summary>Where the build stands after the entries.</summary>
+    public static BenchState Of(BuildSummary build, PlannedMachine planned, IReadOnlyList<Entry> entries)
+    {
+        var last = LastWords(entries);
+        var readings = ReadingsOf(planned, last.Values);
+        var hypotheses = Diagnosis.Explain(planned.Dictionary, readings);
+        var order = Order(planned, entries, last.Keys);
+        var current = order.FirstOrDefault(check => !last.ContainsKey(check));
+        var next = NextBest(planned, hypotheses, last.Keys, last.Keys.LastOrDefault());
+        if (next is not null && !order.Contains(next))
+            order.Add(next);
+        return new BenchState(
+            build,
+            Steps(planned, order, last),
+            current,
+            Suspects.Of(planned.Dictionary, hypotheses, MostSuspects),
+            next,
+            Notes(entries),
+            entries.Count == 0 ? 0 : entries[^1].Sequence,
+            entries.Count == 0 ? "" : entries[^1].Hash)
+        {
+            SignOffs = SignOffs(entries),
+        };
+    }
+
+    private static OrderedDictionary<string, Entry> LastWords(IReadOnlyList<Entry> entries)
+    {
+        var last = new OrderedDictionary<string, Entry>(StringComparer.Ordinal);
+        foreach (var entry in entries)
+            if (CheckOf(entry.Content) is { } check)
+            {
+                last.Remove(check);
+                last.Add(check, entry);
+            }
+
+        return last;
+    }
+
+    private static string? CheckOf(EntryContent content) => content switch
+    {
+        ReadingEntered entered => entered.Reading.CheckId,
+        ReadingCorrected corrected => corrected.Reading.CheckId,
+        CheckSkipped skipped => skipped.CheckId,
+        _ => null,
+    };
+
+    private static Journal.Reading? ReadingOf(EntryContent content) => content switch
+    {
+        ReadingEntered entered => entered.Reading,
+        ReadingCorrected corrected => corrected.Reading,
+        _ => null,
+    };
+
+    private static Engine.Faults.Reading[] ReadingsOf(PlannedMachine planned, IEnumerable<Entry> last) =>
+    [
+        .. from entry in last
+           let reading = ReadingOf(entry.Content)
+           where reading is not null && planned.Dictionary.IndexOfCheck(reading.CheckId) is not null
+           select new Engine.Faults.Reading(reading.CheckId, ValueOf(reading)),
+    ];
+
+    private static double ValueOf(Journal.Reading reading) => reading.OverRange ? ReadingInterval.OverRange : reading.ValueSi ?? double.NaN;
+
+    private static List<string> Order(PlannedMachine planned, IReadOnlyList<Entry> entries, IEnumerable<string> done)
+    {
+        var fixedPlan = entries.Select(entry => entry.Content).OfType<PlanFixed>().LastOrDefault();
+        var order = (fixedPlan?.CheckIds ?? [.. planned.Plan.Checks.Select(check => planned.Dictionary.Checks[check].Id)])
+            .Where(check => planned.Dictionary.IndexOfCheck(check) is not null)
+            .ToList();
+        order.AddRange(done.Where(check => !order.Contains(check) && planned.Dictionary.IndexOfCheck(check) is not null).ToArray());
+        return order;
+    }
+
+    private static string? NextBest(PlannedMachine planned, IReadOnlyList<Hypothesis> hypotheses, IEnumerable<string> done, string? lastCheck)
+    {
+        if (hypotheses.Count == 0)
+            return null;
+        var setUp = lastCheck is not null && planned.Dictionary.IndexOfCheck(lastCheck) is { } index ? planned.Dictionary.Checks[index].SetUp : "";
+        return NextCheck.Of(planned.Dictionary, hypotheses, done.ToHashSet(StringComparer.Ordinal), setUp) is { } check ? planned.Dictionary.Checks[check].Id : null;
+    }
+
+    private static IReadOnlyList<BenchStep> Steps(PlannedMachine planned, List<string> order, OrderedDictionary<string, Entry> last)
+    {
+        var steps = new List<BenchStep>(order.Count);
+        foreach (var id in order)
+        {
+            var index = planned.Dictionary.IndexOfCheck(id)!.Value;
+            var check = planned.Explained(index);
+            var setUp = planned.Dictionary.SetUps.First(candidate => candidate.Id == check.SetUp);
+            var entry = last.GetValueOrDefault(id);
+            var reading = entry is null ? null : ReadingOf(entry.Content);
+            steps.Add(new BenchStep(
+                steps.Count + 1,
+                check,
+                setUp,
+                steps.Count == 0 || steps[^1].SetUp.Id != setUp.Id,
+                MeterMode.OfKind(check.Kind).Setting,
+                ReadingWords.Of(check.Expectation),
+                StatusOf(check, entry, reading),
+                reading?.Text ?? "",
+                reading is null ? "" : ReadingWords.Of(ValueOf(reading)),
+                entry?.Content is CheckSkipped skipped ? skipped.Reason : "",
+                entry?.Person ?? "",
+                planned.CatchesShort(index)));
+        }
+
+        return steps;
+    }
+
+    private static StepStatus StatusOf(Check check, Entry? entry, Journal.Reading? reading) => (entry, reading) switch
+    {
+        (null, _) => StepStatus.Open,
+        (_, null) => StepStatus.Skipped,
+        _ => check.Judge(ValueOf(reading)) switch
+        {
+            Engine.Faults.Verdict.Pass => StepStatus.Passed,
+            Engine.Faults.Verdict.Fail => StepStatus.Failed,
+            _ => StepStatus.CannotTell,
+        },
+    };
+
+    private static IReadOnlyList<JournalNote> Notes(IReadOnlyList<Entry> entries) =>
+    [
+        .. from entry in entries
+           let note = entry.Content switch
+           {
+               Deviation deviation => new JournalNote(entry.Sequence, entry.Recorded, entry.Person, deviation.Subject, deviation.Note, null),
+               PhotoAttached photo => new JournalNote(entry.Sequence, entry.Recorded, entry.Person, photo.Subject, photo.Caption, photo.Sha256),
+               NoteWritten written => new JournalNote(entry.Sequence, entry.Recorded, entry.Person, "", written.Text, null),
+               _ => null,
+           }
+           where note is not null
+           select note,
+    ];
+
+    private static IReadOnlyList<SignOff> SignOffs(IReadOnlyList<Entry> entries) =>
+    [
+        .. from entry in entries
+           let signed = entry.Content as SignedOff
+           where signed is not null
+           select new SignOff(entry.Sequence, entry.Recorded, signed.Person, signed.Role, signed.Statement),
+    ];
+}

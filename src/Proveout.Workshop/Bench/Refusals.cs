@@ -1,0 +1,28 @@
+using Proveout.Engine.Machine;
+
+namespace Proveout.Workshop;
+
+/// <summary>Why the bench refuses what was entered.</summary>
+internal static class Refusals
+{
+    public static Diagnostic NoSuchBuild(string buildId) =>
+        Of("no-such-build", $"There is no build `{buildId}`.", "Go back to the list of builds and choose one.");
+
+    public static Diagnostic NoSuchMachine(string machineId) =>
+        Of("no-such-machine", $"There is no machine `{machineId}`.", "Choose one of the machines on the front page.");
+
+    public static Diagnostic NoSuchCheck(string checkId) =>
+        Of("no-such-check", $"This machine has no check `{checkId}`.", "Choose one from the list of checks.");
+
+    public static Diagnostic UnreadableReading(string text) =>
+        Of("unreadable-reading", $"`{text}` is not a reading.", ReadingText.Help);
+
+    public static Diagnostic Empty(string what, string mend) => Of("empty", $"{what} is empty.", mend);
+
+    public static Diagnostic NoPicture() =>
+        Of("no-picture", "This file is neither a JPEG nor a PNG picture.", "Choose a photograph saved as JPEG or PNG.");
+
+    public static Diagnostic Journal(string sentence) => Of("journal", sentence, "");
+
+    private static Diagnostic Of(string rule, string message, string mend) => new(rule, new SourcePlace("bench", 0, 0), message, mend);
+}

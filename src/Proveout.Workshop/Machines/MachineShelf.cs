@@ -1,0 +1,20 @@
+namespace Proveout.Workshop;
+
+/// <summary>The machines that a build can be started from.</summary>
+/// <param name="files">Reads them.</param>
+/// <param name="paths">Paths of machine files and folders; of two with one name the first counts.</param>
+public sealed class MachineShelf(MachineFiles files, IEnumerable<string> paths)
+{
+    private readonly Lazy<IReadOnlyList<LoadedMachine>> _machines = new(() =>
+        [.. paths.Select(files.Read).Select(outcome => outcome.Value).OfType<LoadedMachine>().DistinctBy(machine => machine.Id)]);
+
+    /// <summary>The machines that can be read, in the order given.</summary>
+    public IReadOnlyList<LoadedMachine> Machines => _machines.Value;
+
+    /// <summary>The machine with an identifier, or null.</summary>
+    public LoadedMachine? Find(string id) => Machines.FirstOrDefault(machine => machine.Id == id);
+
+    /// <summary>The machine that a build was started from: by fingerprint, else, if its file has changed since, by name; null when it is gone.</summary>
+    public LoadedMachine? OfBuild(string fingerprint, string name) =>
+        Machines.FirstOrDefault(machine => machine.Fingerprint == fingerprint) ?? Machines.FirstOrDefault(machine => machine.Design.Name == name);
+}

@@ -1,0 +1,13 @@
+using System.Collections.Concurrent;
+
+namespace Proveout.Workshop;
+
+/// <summary>Plans machines, each version of a machine once.</summary>
+public sealed class PlanDesk
+{
+    private readonly ConcurrentDictionary<string, Lazy<PlannedMachine>> _planned = new(StringComparer.Ordinal);
+
+    /// <summary>The machine with its plan; computed at the first call, in a second or so.</summary>
+    public PlannedMachine Of(LoadedMachine machine) =>
+        _planned.GetOrAdd(machine.Fingerprint, _ => new Lazy<PlannedMachine>(() => PlannedMachine.Of(machine))).Value;
+}

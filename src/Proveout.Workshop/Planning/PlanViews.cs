@@ -1,0 +1,105 @@
+using Proveout.Engine.Electrical;
+using Proveout.Engine.Faults;
+
+namespace Proveout.Workshop;
+
+/// <summary>Puts a plan and its coverage into words.</summary>
+public static class PlanViews
+{
+    private const int MostExamples = 5;
+
+    /// <summary>The plan for people.</summary>
+    public static PlanView Of(PlannedMachine planned)
+    {
+        var plan = planned.Plan;
+        var caughtByPlan = plan.Caught.ToHashSet();
+        return new PlanView(
+            planned.Machine.Summary,
+            Groups(planned),
+            [
+                .. WiringFaultRules.All
+                    .Select(rule => (rule.Words, Faults: FaultsOf(planned, rule.Kind)))
+                    .Where(kind => kind.Faults.Length > 0)
+                    .Select(kind => new KindCoverage(kind.Words, kind.Faults.Length, kind.Faults.Count(caughtByPlan.Contains))),
+            ],
+            Uncovered(planned),
+            planned.Dictionary.Checks.Count,
+            planned.Dictionary.Faults.Count,
+            plan.Caught.Count,
+            plan.Caught.Count,
+            plan.Choice.CostSeconds / 60,
+            OptimalityOf(plan.Choice));
+    }
+
+    /// <summary>What a check would catch, in a few words.</summary>
+    public static string CatchesOf(PlannedMachine planned, int check)
+    {
+        var caught = Enumerable.Range(0, planned.Dictionary.Faults.Count).Where(fault => planned.Dictionary.IsSurelyCaught(fault, check)).ToArray();
+        var worst = caught.Length == 0 ? Severity.Hidden : caught.Max(fault => planned.Dictionary.Faults[fault].Severity);
+        return caught.Length == 1
+            ? $"Catches 1 mistake: {SeverityWords.Of(worst)}."
+            : FormattableString.Invariant($"Catches {caught.Length} mistakes, at worst: {SeverityWords.Of(worst)}.");
+    }
+
+    private static IReadOnlyList<PlanGroup> Groups(PlannedMachine planned)
+    {
+        var number = 0;
+        var counts = CatchCounts(planned);
+        return
+        [
+            .. planned.Plan.Checks
+                .GroupBy(check => planned.Dictionary.Checks[check].SetUp)
+                .Select(group => new PlanGroup(
+                    planned.Dictionary.SetUps.First(setUp => setUp.Id == group.Key),
+                    [
+                        .. group.Select(check => new PlannedCheck(
+                            ++number,
+                            planned.Explained(check),
+                            ReadingWords.Of(planned.Dictionary.Checks[check].Expectation),
+                            counts[check])),
+                    ])),
+        ];
+    }
+
+    private static int[] CatchCounts(PlannedMachine planned)
+    {
+        var counts = new int[planned.Dictionary.Checks.Count];
+        for (var fault = 0; fault < planned.Dictionary.Faults.Count; fault++)
+            foreach (var check in planned.Dictionary.ChecksThatCatch(fault))
+                counts[check]++;
+        return counts;
+    }
+
+    private static int[] FaultsOf(PlannedMachine planned, string kind) =>
+        [.. planned.Dictionary.Faults.Index().Where(item => item.Item.Kind == kind).Select(item => item.Index)];
+
+    private static IReadOnlyList<UncoveredGroup> Uncovered(PlannedMachine planned) =>
+    [
+        .. planned.Plan.Uncaught
+            .Select(fault => planned.Dictionary.Faults[fault])
+            .GroupBy(fault => (fault.Kind, fault.Severity, fault.OtherEvidence))
+            .OrderByDescending(group => group.Key.Severity)
+            .ThenByDescending(group => group.Count())
+            .Select(group => new UncoveredGroup(
+                SentenceOf(group.Key.Kind, group.Count(), group.Key.Severity),
+                group.Key.OtherEvidence,
+                group.Key.Severity,
+                [.. group.Select(fault => fault.Sentence).Take(MostExamples)],
+                group.Count())),
+    ];
+
+    private static string SentenceOf(string kind, int count, Severity severity)
+    {
+        var words = WiringFaultRules.All.First(rule => rule.Kind == kind).Words;
+        return severity == Severity.Hidden
+            ? FormattableString.Invariant($"{count} {words} that leave the circuit as it is: no meter can tell.")
+            : FormattableString.Invariant($"{count} {words} that no dead reading surely tells.");
+    }
+
+    private static string OptimalityOf(PlanChoice choice) => choice.Gap switch
+    {
+        0 => $"Proved to be the quickest plan that catches all of them ({choice.Method}).",
+        <= 0.001 => $"Within 0.1 % of the quickest plan that catches all of them ({choice.Method}).",
+        var gap => FormattableString.Invariant($"At most {Math.Ceiling(gap * 1000) / 10} % longer than the quickest plan that catches all of them ({choice.Method})."),
+    };
+}

@@ -1,0 +1,5 @@
+namespace Proveout.Engine.Tests;
+
+/// <summary>Tests that hold processor time: nothing runs beside them.</summary>
+[CollectionDefinition(nameof(AloneCollection), DisableParallelization = true)]
+public sealed class AloneCollection;

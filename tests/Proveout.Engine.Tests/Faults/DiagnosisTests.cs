@@ -1,0 +1,62 @@
+using Proveout.Engine.Faults;
+
+namespace Proveout.Engine.Tests.Faults;
+
+public sealed class DiagnosisTests
+{
+    private static readonly FaultDictionary Dictionary = SmallDictionary.Of(4, [[0, 1], [1, 2], [2, 3], [3]]);
+
+    [Fact]
+    public void While_every_reading_passes_nothing_is_suspected() =>
+        Assert.Empty(Diagnosis.Explain(Dictionary, [new("c0", 0.05), new("c1", 0)]));
+
+    [Fact]
+    public void One_failed_reading_suspects_every_fault_that_shows_it()
+    {
+        var suspects = Diagnosis.Explain(Dictionary, [new("c0", 1.5)]);
+        Assert.Equal([0, 1], suspects.SelectMany(suspect => suspect.Faults).Order());
+        Assert.Equal(1, suspects.Sum(suspect => suspect.Probability), 12);
+    }
+
+    [Fact]
+    public void A_passed_reading_clears_the_faults_that_would_have_failed_it() =>
+        Assert.Equal([0], Assert.Single(Diagnosis.Explain(Dictionary, [new("c0", 1.5), new("c1", 0.05)])).Faults);
+
+    [Fact]
+    public void Two_mistakes_are_named_together_when_no_single_one_explains_all() =>
+        Assert.Equal([0, 3], Assert.Single(Diagnosis.Explain(Dictionary, [new("c0", 1.5), new("c1", 0.05), new("c2", 1.2), new("c3", 1.2)])).Faults);
+
+    [Fact]
+    public void A_reading_that_no_fault_shows_is_explained_by_nothing() =>
+        Assert.Empty(Diagnosis.Explain(Dictionary, [new("c0", 50)]));
+
+    [Fact]
+    public void A_likelier_mistake_ranks_first()
+    {
+        var likely = new FaultDictionary(
+            Dictionary.SetUps,
+            Dictionary.Checks,
+            [.. Dictionary.Faults.Select((fault, index) => fault with { Prior = index == 1 ? 0.3 : 0.01 })],
+            [.. Enumerable.Range(0, 4).Select(Dictionary.ResponseOf)]);
+        Assert.Equal([1], Diagnosis.Explain(likely, [new("c0", 1.5)])[0].Faults);
+    }
+
+    [Fact]
+    public void The_next_check_is_one_that_tells_the_suspects_apart()
+    {
+        var suspects = Diagnosis.Explain(Dictionary, [new("c0", 1.5)]);
+        Assert.Equal(1, NextCheck.Of(Dictionary, suspects, new HashSet<string> { "c0" }, "bench"));
+    }
+
+    [Fact]
+    public void There_is_no_next_check_when_none_tells_the_suspects_apart()
+    {
+        var alike = SmallDictionary.Of(2, [[0, 1]]);
+        var suspects = Diagnosis.Explain(alike, [new("c0", 1.5)]);
+        Assert.Null(NextCheck.Of(alike, suspects, new HashSet<string> { "c0" }, "bench"));
+    }
+
+    [Fact]
+    public void Faults_that_every_check_shows_alike_are_one_ambiguity_group() =>
+        Assert.Equal([0, 1], Assert.Single(AmbiguityGroup.Of(SmallDictionary.Of(2, [[0, 1]]), [0, 1])).Faults);
+}

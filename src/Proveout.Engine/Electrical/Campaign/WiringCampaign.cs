@@ -68,7 +68,7 @@ public sealed class WiringCampaign
         ReadingInterval[] shown = [.. _candidates.Select(candidate => candidate.Check.Expectation)];
         if (faults.Count == 0)
             return shown;
-        var workers = PortTables().Select(table => new PortWorker(table, Context.Wiring)).ToArray();
+        var workers = PortTables().Select(table => new PortWorker(table)).ToArray();
         var response = Respond(TogetherSimulation.Merge(faults.Select(fault => Faults[fault])), workers);
         for (var place = 0; place < response.Checks.Length; place++)
             shown[response.Checks[place]] = response.Intervals[place];

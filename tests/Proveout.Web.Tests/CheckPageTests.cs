@@ -110,6 +110,42 @@ public sealed class CheckPageTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task While_there_are_suspects_a_pass_leads_to_the_next_best_check_too()
+    {
+        await _visitor.SendAsync(First, "reading", ("text", Typed.Bad(_step)));
+        var best = (await _server.StateAsync()).FindStep((await _server.StateAsync()).NextBestCheckId!)!;
+        await _visitor.SendAsync(_server.Check(best), "reading", ("text", Typed.Good(best)));
+        var state = await _server.StateAsync();
+        Assert.NotEmpty(state.Suspects);
+        Assert.SkipWhen(state.NextBestCheckId is null, "Nothing is left that tells the suspects apart.");
+        Assert.Contains($"checks/{state.NextBestCheckId}\" autofocus", (await _visitor.GetAsync(_server.Check(best))).Html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_check_reached_out_of_order_shows_its_set_up_in_full_when_the_machine_stands_in_another()
+    {
+        await _visitor.SendAsync(First, "reading", ("text", Typed.Good(_step)));
+        var steps = (await _server.StateAsync()).Steps;
+        var other = steps.First(step => step.SetUp != _step.SetUp && !step.SetUpChanges);
+        var text = (await _visitor.GetAsync(_server.Check(other))).Text;
+        Assert.Contains($"New set-up {other.SetUp.Title}", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_check_that_another_window_made_needless_can_still_be_read()
+    {
+        await _visitor.SendAsync(First, "reading", ("text", Typed.Bad(_step)));
+        var best = await _server.StateAsync();
+        Assert.Equal(best.Steps[^1].Check.Id, best.NextBestCheckId);
+        var address = _server.Check(best.Steps[^1]);
+        var fields = Visitor.Fill((await _visitor.GetAsync(address)).HiddenFields("reading"), ("text", "0.3"));
+        await _visitor.SendAsync(First, "reading", ("text", Typed.Good(_step)));
+        Assert.Null((await _server.StateAsync()).FindStep(best.NextBestCheckId!));
+        Assert.Equal(HttpStatusCode.SeeOther, (await _visitor.PostAsync(address, fields)).Status);
+        Assert.Equal("0.3", (await _server.StateAsync()).FindStep(best.NextBestCheckId!)!.ReadingText);
+    }
+
+    [Fact]
     public async Task A_reading_that_is_not_understood_comes_back_with_what_can_be_typed()
     {
         var page = await _visitor.SendAsync(First, "reading", ("text", "about \"three\""), ("person", "Jo"));

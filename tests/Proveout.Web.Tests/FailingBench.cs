@@ -16,6 +16,8 @@ internal sealed class FailingBench(IBench inner) : IBench
 
     public Task<BenchState?> StateAsync(string buildId, CancellationToken cancellation) => throw Failure();
 
+    public Task<BenchStep?> StepAsync(string buildId, string checkId, CancellationToken cancellation) => throw Failure();
+
     public Task<Outcome<BenchState>> EnterReadingAsync(string buildId, ReadingRequest request, CancellationToken cancellation) => throw Failure();
 
     public Task<Outcome<BenchState>> SkipAsync(string buildId, SkipRequest request, CancellationToken cancellation) => throw Failure();

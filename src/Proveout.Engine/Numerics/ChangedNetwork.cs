@@ -26,8 +26,11 @@ internal sealed class ChangedNetwork
         _transfers = new PortTransfers(ports);
     }
 
-    /// <summary>Number of pieces that <see cref="PieceOf"/> tells apart.</summary>
+    /// <summary>Number of pieces that <see cref="PieceOf(int)"/> tells apart.</summary>
     public int PieceCount => _network.Islands.Count + _pieces.Count;
+
+    /// <summary>True when the change neither parts nor joins pieces.</summary>
+    public bool HasPiecesAsBefore => _pieces.AreAsBefore;
 
     /// <summary>Applies changes to the network as it was, in place of those applied before.</summary>
     /// <param name="changes">What changes; each resistor at most once; at least one change.</param>
@@ -43,8 +46,17 @@ internal sealed class ChangedNetwork
     }
 
     /// <summary>Number of the piece that a node is now in; two nodes hang together when it is the same.</summary>
-    public int PieceOf(int node) =>
-        _pieces.Of(node) is > 0 and var piece ? _network.Islands.Count + piece - 1 : _network.Islands.Of(node);
+    public int PieceOf(int node) => PieceOf(_pieces.Of(node), _network.Islands.Of(node));
+
+    /// <summary>Numbers of the pieces that a port's nodes are now in.</summary>
+    public (int OfA, int OfB) PiecesOf(int port)
+    {
+        var (a, b) = _ports.Pairs[port];
+        return (PieceOf(_transfers.PieceAt(a), _ports.Islands[a]), PieceOf(_transfers.PieceAt(b), _ports.Islands[b]));
+    }
+
+    /// <summary>True when the change touches the island of a node of a port.</summary>
+    public bool Touches(int port) => (_transfers.PieceAt(_ports.Pairs[port].A) | _transfers.PieceAt(_ports.Pairs[port].B)) != 0;
 
     /// <summary>True when the change may alter a port; false when it surely leaves it as it was, to twelve digits.</summary>
     /// <param name="port">Number of the port.</param>
@@ -63,6 +75,9 @@ internal sealed class ChangedNetwork
             ohms = ExactResistance(_ports.Nodes[a], _ports.Nodes[b]);
         return true;
     }
+
+    // While all pieces are as before, they keep the numbers of their islands.
+    private int PieceOf(int piece, int island) => piece == 0 || _pieces.AreAsBefore ? island : _network.Islands.Count + piece - 1;
 
     private double ExactResistance(int a, int b)
     {

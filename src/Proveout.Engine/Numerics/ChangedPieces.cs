@@ -16,6 +16,9 @@ internal sealed class ChangedPieces(ResistorNetwork network)
     /// <summary>Islands of the network before the change that it touches.</summary>
     public List<int> TouchedIslands => _touched;
 
+    /// <summary>True when each of these islands still is one piece of its own.</summary>
+    public bool AreAsBefore => !_isWalked && _runs.Count == _touched.Count && _firstOfPiece.Count == _touched.Count;
+
     /// <summary>Number of pieces that they are now.</summary>
     public int Count => _isWalked ? _walk.Count : _firstOfPiece.Count;
 

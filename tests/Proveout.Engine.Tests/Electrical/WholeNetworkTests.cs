@@ -21,7 +21,7 @@ public sealed class WholeNetworkTests(ITestOutputHelper output)
         {
             var wiring = Dense(state, null);
             for (var index = 0; index < table.Candidates.Length; index++)
-                worst.Compare(wiring.Limits(table.Candidates[index]), table.Good[index]);
+                worst.Compare(wiring.Limits(table.Candidates[index]), table.Good[index], table.Candidates[index].Check.Id, "no fault");
         }
 
         output.WriteLine(worst.ToString());
@@ -41,7 +41,7 @@ public sealed class WholeNetworkTests(ITestOutputHelper output)
                 worker.Apply(fault);
                 var wiring = Dense(state, fault);
                 for (var index = 0; index < table.Candidates.Length; index++)
-                    worst.Compare(wiring.Limits(table.Candidates[index]), worker.LimitsOf(index));
+                    worst.Compare(wiring.Limits(table.Candidates[index]), worker.LimitsOf(index), table.Candidates[index].Check.Id, fault.Fault.Id);
             }
         }
 

@@ -24,7 +24,7 @@ internal sealed class LimitWorker(LimitPorts ports)
         return true;
     }
 
-    /// <summary>True when the fault may alter a port, with what it leaves in ohms.</summary>
+    /// <summary>True when the fault may alter a port or the piece of the network around it, with what it leaves in ohms.</summary>
     public bool Alters(int port, out double ohms)
     {
         ohms = 0;
@@ -34,6 +34,6 @@ internal sealed class LimitWorker(LimitPorts ports)
             return true;
         // Then the port reads as with all controls at rest; the machine as designed may not, with one operated.
         ohms = ports.Ports.Ohms(port);
-        return ports.Controls.Length > 0;
+        return ports.Controls.Length > 0 || (!Network.HasPiecesAsBefore && Network.Touches(port));
     }
 }

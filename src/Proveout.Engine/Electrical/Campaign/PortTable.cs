@@ -11,7 +11,7 @@ internal sealed class PortTable
     /// <param name="firstCheck">Index of the first of them among all checks.</param>
     public PortTable(StateNetwork rest, StateNetwork state, WiringNetwork wiring, CandidateCheck[] candidates, int firstCheck)
     {
-        (Candidates, FirstCheck, Junctions) = (candidates, firstCheck, rest.Junctions);
+        (Candidates, FirstCheck, StrayPaths, Strays) = (candidates, firstCheck, rest.StrayPaths, rest.Strays);
         var pairs = Array.ConvertAll(candidates, candidate => (candidate.A, candidate.B));
         var operated = wiring.Elements.Where(element => rest.Conducts(element) != state.Conducts(element)).ToArray();
         Low = new LimitPorts(wiring, rest, atHigh: false, pairs, operated);
@@ -25,8 +25,11 @@ internal sealed class PortTable
     /// <summary>Index of the first of them among all checks.</summary>
     public int FirstCheck { get; }
 
-    /// <summary>The junctions, and what they may do to a reading.</summary>
-    public Junctions Junctions { get; }
+    /// <summary>Junctions and insulation, which stand beside the resistances.</summary>
+    public StrayPaths StrayPaths { get; }
+
+    /// <summary>What of them touches each island of the low network with all controls at rest.</summary>
+    public StrayPieces Strays { get; }
 
     /// <summary>The ports with every resistance at its low limit.</summary>
     public LimitPorts Low { get; }

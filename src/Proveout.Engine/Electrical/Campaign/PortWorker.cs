@@ -7,7 +7,7 @@ internal sealed class PortWorker(PortTable table)
 {
     private readonly LimitWorker _low = new(table.Low);
     private readonly LimitWorker _high = new(table.High);
-    private JunctionGroups? _groups;
+    private StrayPieces? _strays;
 
     /// <summary>Adds the checks that a fault changes, with what they may then show.</summary>
     public void AddResponses(WiringFault fault, List<int> checks, List<ReadingInterval> intervals)
@@ -26,11 +26,11 @@ internal sealed class PortWorker(PortTable table)
     /// <summary>Applies a fault in place of the one before; false when it can alter no port.</summary>
     public bool Apply(WiringFault fault)
     {
-        _groups = null;
+        _strays = null;
         return _low.Apply(fault) | _high.Apply(fault);
     }
 
-    /// <summary>Limits of a port under the fault in ohms, whatever the junctions do; infinite when over range.</summary>
+    /// <summary>Limits of a port under the fault in ohms, whatever junctions and insulation do; infinite when over range.</summary>
     public (double LowOhms, double HighOhms) LimitsOf(int index) => AlteredLimits(index, out var low, out var high) ? (low, high) : table.Good[index];
 
     private bool AlteredLimits(int index, out double low, out double high)
@@ -42,20 +42,18 @@ internal sealed class PortWorker(PortTable table)
             return false;
         var (goodLow, goodHigh) = (low, high);
         if (altersLow)
-            low = Floor(alteredLow, index);
+            low = alteredLow < StrayPieces.NegligibleOhms ? alteredLow : WithStrays(alteredLow, index);
         if (altersHigh)
             high = alteredHigh;
         return !Same(low, goodLow) || !Same(high, goodHigh);
     }
 
-    private double Floor(double low, int index) =>
-        low <= table.Junctions.FloorOhms
-            ? low
-            : table.Junctions.Floor(
-                low,
-                table.Candidates[index].A,
-                table.Candidates[index].B,
-                _groups ??= table.Junctions.Groups(_low.Network.PieceCount, _low.Network.PieceOf));
+    private double WithStrays(double low, int index)
+    {
+        _strays ??= _low.Network.HasPiecesAsBefore ? table.Strays : table.StrayPaths.Of(_low.Network.PieceCount, _low.Network.PieceOf);
+        var (pieceOfA, pieceOfB) = _low.Network.PiecesOf(index);
+        return _strays.LowerLimit(low, pieceOfA, pieceOfB);
+    }
 
     // Either may be infinite: the smaller of the two is the measure, so that an opened path never counts as the same.
     private static bool Same(double one, double two) => one.Equals(two) || Math.Abs(one - two) <= 1e-9 * Math.Min(one, two);

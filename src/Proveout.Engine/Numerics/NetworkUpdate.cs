@@ -4,7 +4,7 @@ namespace Proveout.Engine.Numerics;
 /// <param name="A">First node.</param>
 /// <param name="B">Second node, or <see cref="Ground"/>.</param>
 /// <param name="DeltaConductance">Conductance in siemens, of either sign, not zero.</param>
-internal readonly record struct NetworkUpdate(int A, int B, double DeltaConductance)
+internal readonly record struct NetworkUpdate(int A, int B, DoubleDouble DeltaConductance)
 {
     /// <summary>Stands for the common ground that anchors lead to.</summary>
     public const int Ground = -1;

@@ -11,7 +11,7 @@ internal sealed class FaultChanges(WiringNetwork wiring, StateNetwork state, boo
     public void Add(WiringFault fault, List<EdgeChange> changes)
     {
         foreach (var change in fault.Changes)
-            if (Of(change) is { DeltaConductance: not 0 } edge)
+            if (Of(change) is { DeltaConductance.High: not 0 } edge)
                 changes.Add(edge);
     }
 

@@ -21,7 +21,7 @@ internal sealed class LimitPorts
     {
         Changes = new FaultChanges(wiring, rest, atHigh);
         Ports = new Ports((atHigh ? rest.High : rest.Low).Network, pairs);
-        Controls = [.. operated.Select(Changes.Operate).Where(change => change.DeltaConductance != 0)];
+        Controls = [.. operated.Select(Changes.Operate).Where(change => change.DeltaConductance.High != 0)];
         _holdsIsland = new bool[Ports.Network.Islands.Count];
         foreach (var node in Ports.Nodes.Concat(operated.SelectMany(element => new[] { element.A, element.B })))
             _holdsIsland[Ports.Network.Islands.Of(node)] = true;

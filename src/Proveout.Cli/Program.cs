@@ -1,1 +1,3 @@
-return 0;
+using Proveout.Cli;
+
+return await CommandRun.OfAsync(args, Terminal.OfProcess());

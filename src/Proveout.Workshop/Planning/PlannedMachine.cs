@@ -15,11 +15,14 @@ public sealed record PlannedMachine(LoadedMachine Machine, WiringCampaign Campai
     private readonly ConcurrentDictionary<int, string> _catches = new();
 
     /// <summary>Simulates and plans a machine.</summary>
-    public static PlannedMachine Of(LoadedMachine machine, CancellationToken cancellation = default)
+    /// <param name="machine">The machine.</param>
+    /// <param name="onlyGreedy">True to leave out the exact solver.</param>
+    /// <param name="cancellation">Stops the simulation.</param>
+    public static PlannedMachine Of(LoadedMachine machine, bool onlyGreedy = false, CancellationToken cancellation = default)
     {
         var campaign = new WiringCampaign(machine.Design);
         var dictionary = campaign.Run(cancellation);
-        return new PlannedMachine(machine, campaign, dictionary, CheckPlan.Of(dictionary));
+        return new PlannedMachine(machine, campaign, dictionary, CheckPlan.Of(dictionary, onlyGreedy));
     }
 
     /// <summary>The check with an identifier with the reason for its expectation, or null.</summary>

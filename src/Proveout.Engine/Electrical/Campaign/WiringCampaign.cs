@@ -37,6 +37,15 @@ public sealed class WiringCampaign
             ? "Nothing joins the two in this state, so the meter shows over range."
             : "The two hang together in this state.";
 
+    /// <summary>The nodes that a check touches.</summary>
+    /// <param name="check">Index of the check.</param>
+    public (int Red, int Black) NodesOf(int check) => (_candidates[check].A, _candidates[check].B);
+
+    /// <summary>Numbers of the elements that carry no current in a set-up, because a plug is apart or a contact is open.</summary>
+    /// <param name="setUp">Index of the set-up.</param>
+    public IReadOnlyList<int> OpenElementsOf(int setUp) =>
+        [.. Context.Wiring.Elements.Where(element => !_states[setUp].Conducts(element)).Select(element => element.Index)];
+
     /// <summary>Simulates every fault at every check, both limits, on all processors.</summary>
     public FaultDictionary Run(CancellationToken cancellation = default)
     {

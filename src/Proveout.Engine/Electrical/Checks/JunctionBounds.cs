@@ -15,17 +15,17 @@ internal sealed class JunctionBounds(StateNetwork state)
     {
         var (low, high) = state.Resistance(red, black);
         var open = state.Low.Network.Resistance(red, black);
-        if (open <= low)
+        if (open < StrayPieces.NegligibleOhms)
             return (low, high);
         var threshold = double.IsPositiveInfinity(open) ? LeastPathVolts(red, black) : ThresholdVolts(red, black, open);
         var floor = threshold >= ElementBand.OpenCircuitVolts ? double.PositiveInfinity : threshold / ElementBand.TestCurrentAmperes;
-        return (Math.Clamp(floor, low, open), high);
+        return (Math.Max(low, Math.Min(state.Strays.WithLeakage(open, red, black), floor)), high);
     }
 
     private double ThresholdVolts(int red, int black, double low)
     {
         var least = double.PositiveInfinity;
-        foreach (var (anode, cathode, forward) in state.Junctions.All)
+        foreach (var (anode, cathode, forward) in state.StrayPaths.Junctions)
             if (GreatestShare(anode, cathode, red, black, low) is > 0 and var share)
                 least = Math.Min(least, forward / share);
         return least;
@@ -36,10 +36,11 @@ internal sealed class JunctionBounds(StateNetwork state)
     {
         var lowest = state.Low.Network;
         var highest = state.High.Network;
-        var islands = lowest.Islands;
-        if (islands.Of(anode) != islands.Of(red) || islands.Of(cathode) != islands.Of(red))
-            return islands.Of(anode) == islands.Of(cathode) ? 0 : 1;
-
+        var (ofAnode, ofCathode, ofPort) = (lowest.Islands.Of(anode), lowest.Islands.Of(cathode), lowest.Islands.Of(red));
+        if (ofAnode != ofPort && ofCathode != ofPort)
+            return 0; // current gets there only through a junction that touches the port's island
+        if (ofAnode != ofCathode)
+            return 1;
         var most = highest.Resistance(anode, black) - lowest.Resistance(anode, red) - lowest.Resistance(cathode, black) + highest.Resistance(cathode, red);
         return double.IsFinite(most) ? Math.Clamp(most / (2 * low), 0, 1) : 1;
     }
@@ -52,7 +53,7 @@ internal sealed class JunctionBounds(StateNetwork state)
         for (var fell = true; fell;)
         {
             fell = false;
-            foreach (var (anode, cathode, forward) in state.Junctions.All)
+            foreach (var (anode, cathode, forward) in state.StrayPaths.Junctions)
                 if (volts.TryGetValue(islands.Of(anode), out var before)
                     && before + forward < volts.GetValueOrDefault(islands.Of(cathode), double.PositiveInfinity))
                 {

@@ -11,24 +11,25 @@ internal sealed class StateNetwork
 {
     private readonly WiringNetwork _wiring;
 
-    private readonly JunctionGroups _groups;
-
     public StateNetwork(WiringNetwork wiring, MachineState state)
     {
         _wiring = wiring;
         State = state;
-        Junctions = new Junctions(wiring);
+        StrayPaths = new StrayPaths(wiring);
         Low = new LimitNetwork(wiring, element => Conducts(element) ? 1 / element.LowOhms : 0);
         High = new LimitNetwork(wiring, element => Conducts(element) ? 1 / element.HighOhms : 0);
-        _groups = Junctions.Groups(Low.Network.Islands.Count, Low.Network.Islands.Of);
+        Strays = StrayPaths.Of(Low.Network.Islands.Count, Low.Network.Islands.Of);
     }
 
     public MachineState State { get; }
 
-    /// <summary>The junctions, and what they may do to a reading.</summary>
-    public Junctions Junctions { get; }
+    /// <summary>Junctions and insulation, which stand beside the resistances.</summary>
+    public StrayPaths StrayPaths { get; }
 
-    /// <summary>Every resistance at its low limit; junctions open.</summary>
+    /// <summary>What of them touches each island of the low network.</summary>
+    public StrayPieces Strays { get; }
+
+    /// <summary>Every resistance at its low limit; junctions and insulation open.</summary>
     public LimitNetwork Low { get; }
 
     /// <summary>Every resistance at its high limit; junctions open.</summary>
@@ -45,9 +46,9 @@ internal sealed class StateNetwork
         _ => true,
     };
 
-    /// <summary>Limits of the resistance between two nodes in ohms, whatever the junctions do; infinite when over range.</summary>
+    /// <summary>Limits of the resistance between two nodes in ohms, whatever junctions and insulation do; infinite when over range.</summary>
     public (double LowOhms, double HighOhms) Resistance(int a, int b) =>
-        (Junctions.Floor(Low.Network.Resistance(a, b), a, b, _groups), High.Network.Resistance(a, b));
+        (Strays.LowerLimit(Low.Network.Resistance(a, b), a, b), High.Network.Resistance(a, b));
 
     private static string PositionOf(WiringNetwork wiring, MachineState state, string part, string control) =>
         state.PositionOf(part, control) ?? wiring.Design.FindPart(part)!.Type.Controls.First(candidate => candidate.Name == control).Rest;

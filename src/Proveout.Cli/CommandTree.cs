@@ -1,0 +1,33 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+
+namespace Proveout.Cli;
+
+/// <summary>Every command of the program.</summary>
+internal static class CommandTree
+{
+    /// <summary>The tree; building it touches no file.</summary>
+    public static RootCommand Build(Terminal terminal)
+    {
+        var options = new SharedOptions();
+        var root = new RootCommand("Proveout helps to wire a machine, to prove it dead before power, and to keep a record. Without a command it serves the bench.")
+        {
+            options.Catalogue,
+            ServeCommand.Build(terminal, options),
+            PlanCommand.Build(terminal, options),
+            ReadingsCommand.Build(terminal, options),
+            BenchCommand.Build(terminal, options),
+            DiagnoseCommand.Build(terminal, options),
+            BuildsCommand.Build(terminal, options),
+            RehearseCommand.Build(terminal, options),
+            ImportReadingsCommand.Build(terminal, options),
+            ReportCommand.Build(terminal, options),
+            VerifyCommand.Build(terminal, options),
+            SchemaCommand.Build(terminal),
+        };
+        root.SetAction((parse, cancellation) => ServeCommand.RunWithDefaultsAsync(terminal, options.FilesOf(parse), cancellation));
+        var help = root.Options.OfType<HelpOption>().Single();
+        help.Action = new ExampleHelp((HelpAction)help.Action!);
+        return root;
+    }
+}

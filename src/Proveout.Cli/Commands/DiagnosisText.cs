@@ -1,0 +1,46 @@
+using System.Globalization;
+using Proveout.Engine.Electrical;
+using Proveout.Engine.Faults;
+using Proveout.Workshop;
+
+namespace Proveout.Cli;
+
+/// <summary>Shows in words what readings say.</summary>
+internal static class DiagnosisText
+{
+    public static void Show(Terminal terminal, DiagnosisView view)
+    {
+        if (view.Failed.Count == 0)
+        {
+            terminal.Say(string.Create(CultureInfo.InvariantCulture, $"None of the {view.Readings} readings is off."), Meaning.Good);
+            return;
+        }
+
+        terminal.Say(string.Create(CultureInfo.InvariantCulture, $"{view.Failed.Count} of {view.Readings} readings are off."), Meaning.Bad);
+        var sheet = new Sheet("Red lead", "Black lead", "Read", "Should read");
+        foreach (var failed in view.Failed)
+            sheet.Add(failed.Check.Points[0].ToString(), failed.Check.Points[1].ToString(), failed.Shown, failed.Expected);
+        terminal.Show(sheet);
+        terminal.Say();
+        ShowSuspects(terminal, view.Suspects);
+        if (view.Next is { } next)
+            ShowNext(terminal, next);
+    }
+
+    /// <summary>The suspects, most likely first.</summary>
+    public static void ShowSuspects(Terminal terminal, IReadOnlyList<Suspect> suspects)
+    {
+        terminal.Say(suspects.Count > 0
+            ? "Mistakes that explain every reading, most likely first"
+            : "No mistake that Proveout knows explains every reading, nor do four together. Read the checks that are off again, zero the leads, then look at these places.");
+        foreach (var suspect in suspects)
+        {
+            terminal.Say($"- {ShareWords.Of(suspect.Probability)}: {suspect.Sentence}");
+            terminal.Say($"  {suspect.Consequence}");
+        }
+    }
+
+    /// <summary>The check worth most now.</summary>
+    public static void ShowNext(Terminal terminal, Check next) =>
+        terminal.Say($"Worth most now: {next.Instruction} Sound, it reads {ReadingWords.Of(next.Expectation)}. Set-up: {next.SetUp}. ({next.Id})");
+}

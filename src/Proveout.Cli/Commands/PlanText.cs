@@ -1,0 +1,70 @@
+using System.Globalization;
+using Proveout.Workshop;
+
+namespace Proveout.Cli;
+
+/// <summary>Shows a check plan in words and tables.</summary>
+internal static class PlanText
+{
+    public static void Show(Terminal terminal, PlanView view)
+    {
+        terminal.Say($"{view.Machine.Name}: {view.Machine.PartCount} parts, {view.Machine.ConductorCount} conductors.");
+        terminal.Say(string.Create(
+            CultureInfo.InvariantCulture,
+            $"{view.Groups.Sum(group => group.Checks.Count)} checks of {view.CandidateChecks} considered, about {Math.Ceiling(view.Minutes):0} minutes; of {view.Faults} plausible mistakes they surely catch {view.Caught}."));
+        terminal.Say(view.Optimality);
+        PlanGroup? before = null;
+        foreach (var group in view.Groups)
+        {
+            Show(terminal, group, hasNewCautions: group.SetUp.Cautions != before?.SetUp.Cautions);
+            before = group;
+        }
+
+        ShowCoverage(terminal, view);
+        ShowLeftToTheEye(terminal, view);
+    }
+
+    private static void Show(Terminal terminal, PlanGroup group, bool hasNewCautions)
+    {
+        terminal.Say();
+        terminal.Say($"{group.SetUp.Title} ({Checks(group.Checks.Count)})");
+        foreach (var caution in hasNewCautions ? group.SetUp.Cautions : [])
+            terminal.Say($"CAUTION: {caution}", Meaning.Caution);
+        foreach (var instruction in group.SetUp.Instructions)
+            terminal.Say(instruction);
+        var sheet = new Sheet("No.", "Red lead", "Black lead", "Meter", "Should read", "Catches");
+        foreach (var check in group.Checks)
+            sheet.Add(
+                check.Number.ToString(CultureInfo.InvariantCulture),
+                check.Check.Points[0].ToString(),
+                check.Check.Points[1].ToString(),
+                check.Check.Kind,
+                check.Expected,
+                check.Catches.ToString(CultureInfo.InvariantCulture));
+        terminal.Show(sheet);
+    }
+
+    private static string Checks(int count) => count == 1 ? "1 check" : string.Create(CultureInfo.InvariantCulture, $"{count} checks");
+
+    private static void ShowCoverage(Terminal terminal, PlanView view)
+    {
+        terminal.Say();
+        terminal.Say("What the plan surely catches");
+        var sheet = new Sheet("Kind of mistake", "Simulated", "Caught");
+        foreach (var kind in view.Coverage)
+            sheet.Add(kind.Kind, kind.Faults.ToString(CultureInfo.InvariantCulture), kind.Caught.ToString(CultureInfo.InvariantCulture));
+        terminal.Show(sheet);
+    }
+
+    private static void ShowLeftToTheEye(Terminal terminal, PlanView view)
+    {
+        terminal.Say();
+        terminal.Say(view.Uncovered.Count == 0 ? "Nothing that was simulated is left to the eye." : "Left to the eye and to other tests, worst first");
+        foreach (var group in view.Uncovered)
+        {
+            terminal.Say($"- {group.Sentence} At worst: {SeverityWords.Of(group.Severity)}.");
+            terminal.Say($"  Instead: {group.OtherEvidence}");
+            terminal.Say($"  Such as: {group.Examples[0]}");
+        }
+    }
+}

@@ -1,0 +1,24 @@
+using Proveout.Engine.Electrical;
+using Proveout.Engine.Faults;
+
+namespace Proveout.Cli;
+
+/// <summary>A check with what the sound machine shows.</summary>
+internal sealed record CheckShape(
+    string Id, string SetUp, string Meter, string Title, string Red, string Black, string Unit, IntervalShape Expected, string ExpectedWords, string Why)
+{
+    public static CheckShape Of(Check check) => new(
+        check.Id,
+        check.SetUp,
+        check.Kind,
+        check.Title,
+        check.Points[0].ToString(),
+        check.Points[1].ToString(),
+        check.Unit,
+        IntervalShape.Of(check.Expectation),
+        ReadingWords.Of(check.Expectation),
+        check.Why);
+}
+
+/// <summary>The checks of a plan, in the order to do them.</summary>
+internal sealed record CheckTableShape(string Format, string Machine, IReadOnlyList<CheckShape> Checks);

@@ -1,0 +1,27 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+
+namespace Proveout.Cli;
+
+/// <summary>Every shape that is written as JSON: docs/json.md describes them.</summary>
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.Never)]
+[JsonSerializable(typeof(RefusalShape))]
+[JsonSerializable(typeof(PlanShape))]
+[JsonSerializable(typeof(CheckTableShape))]
+[JsonSerializable(typeof(DiagnosisShape))]
+[JsonSerializable(typeof(BuildsShape))]
+[JsonSerializable(typeof(BuildShape))]
+[JsonSerializable(typeof(RehearsalShape))]
+[JsonSerializable(typeof(ReportShape))]
+[JsonSerializable(typeof(VerificationShape))]
+internal sealed partial class JsonShapes : JsonSerializerContext
+{
+    private static readonly JsonSerializerOptions Layout = new() { PropertyNamingPolicy = JsonNamingPolicy.CamelCase, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>On lines of their own, for people who look.</summary>
+    public static JsonShapes Spread { get; } = new(new JsonSerializerOptions(Layout) { WriteIndented = true });
+
+    /// <summary>On one line, for large data.</summary>
+    public static JsonShapes Dense { get; } = new(new JsonSerializerOptions(Layout));
+}

@@ -1,0 +1,61 @@
+using Proveout.Engine.Machine;
+using Proveout.Journal;
+using Proveout.Workshop;
+
+namespace Proveout.Cli;
+
+/// <summary>A journal with the machines of its builds, and the bench over both.</summary>
+internal sealed class Workplace : IAsyncDisposable
+{
+    private Workplace(MachineShelf shelf, IJournal journal)
+    {
+        (Shelf, Journal) = (shelf, journal);
+        Bench = new Bench(shelf, Desk, journal);
+    }
+
+    public MachineShelf Shelf { get; }
+
+    public PlanDesk Desk { get; } = new();
+
+    public IJournal Journal { get; }
+
+    public IBench Bench { get; }
+
+    /// <summary>Opens the journal, or makes it.</summary>
+    /// <exception cref="JournalException">It cannot be opened.</exception>
+    public static async Task<Workplace> OpenAsync(MachineFiles files, IEnumerable<string> machines, string journal, CancellationToken cancellation) =>
+        new(new MachineShelf(files, machines.Concat(Places.SampleMachines)), await SqliteJournal.OpenAsync(journal, TimeProvider.System, cancellation: cancellation));
+
+    /// <summary>Opens a journal that is there already.</summary>
+    /// <exception cref="JournalException">It cannot be opened.</exception>
+    public static async Task<Outcome<Workplace>> OpenExistingAsync(MachineFiles files, IEnumerable<string> machines, string journal, CancellationToken cancellation) =>
+        File.Exists(journal)
+            ? Outcome.Of(await OpenAsync(files, machines, journal, cancellation))
+            : Outcome.Refused<Workplace>(
+            [
+                new Diagnostic(
+                    "no-journal",
+                    new SourcePlace(journal, 0, 0),
+                    "There is no journal here.",
+                    "Give the path of one with --journal, or start a build: `proveout bench MACHINE`."),
+            ]);
+
+    /// <summary>Plans the machine of a build while a person waits, so that the bench answers at once; refused when it is not at hand.</summary>
+    public async Task<Outcome<PlannedMachine>> PlanAsync(Terminal terminal, Build build, CancellationToken cancellation) =>
+        Shelf.OfBuild(build.MachineFingerprint, build.MachineName) is { } machine
+            ? Outcome.Of(await PlanAsync(terminal, machine, cancellation))
+            : Outcome.Refused<PlannedMachine>(
+            [
+                new Diagnostic(
+                    "machine-not-at-hand",
+                    new SourcePlace(build.MachineName, 0, 0),
+                    $"Build {build.Serial} was started from the machine {build.MachineName}, which is not among the samples.",
+                    "Give its file or folder with --machine."),
+            ]);
+
+    /// <summary>Plans a machine of the shelf while a person waits.</summary>
+    public Task<PlannedMachine> PlanAsync(Terminal terminal, LoadedMachine machine, CancellationToken cancellation) =>
+        Progress.ShowAsync(terminal, Planning.Sentence(machine), () => Desk.Of(machine), cancellation);
+
+    public ValueTask DisposeAsync() => Journal.DisposeAsync();
+}

@@ -9,6 +9,7 @@ public sealed class WiringCampaign
     private readonly IReadOnlyList<ElectricalSetUp> _setUps;
     private readonly StateNetwork[] _states;
     private readonly CandidateCheck[] _candidates;
+    private readonly Lazy<ReadingReason>[] _reasons;
 
     /// <summary>Prepares the campaign: network, set-ups, candidate checks with their expectations, faults.</summary>
     /// <param name="design">The machine; every reference in it resolves.</param>
@@ -17,6 +18,7 @@ public sealed class WiringCampaign
         Context = new WiringContext(WiringNetworkBuilder.Build(design));
         _setUps = DeadSetUps.Of(design);
         _states = [.. _setUps.AsParallel().AsOrdered().Select(setUp => new StateNetwork(Context.Wiring, setUp.State))];
+        _reasons = [.. _setUps.Select((_, index) => new Lazy<ReadingReason>(() => new ReadingReason(Context.Wiring, _states[index])))];
         _candidates = [.. CandidateChecks.Of(Context, _setUps, _states)];
         Faults = [.. WiringFaultRules.All.SelectMany(rule => rule.Generate(Context))];
     }
@@ -32,10 +34,7 @@ public sealed class WiringCampaign
 
     /// <summary>Why a check shows what it shows, in a sentence.</summary>
     /// <param name="check">Index of the check.</param>
-    public string Explain(int check) =>
-        _candidates[check].Check.Expectation.IsOverRangeOnly
-            ? "Nothing joins the two in this state, so the meter shows over range."
-            : "The two hang together in this state.";
+    public string Explain(int check) => _reasons[_candidates[check].SetUp].Value.Between(_candidates[check].A, _candidates[check].B);
 
     /// <summary>The nodes that a check touches.</summary>
     /// <param name="check">Index of the check.</param>

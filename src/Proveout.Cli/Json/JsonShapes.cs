@@ -9,6 +9,7 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(RefusalShape))]
 [JsonSerializable(typeof(PlanShape))]
 [JsonSerializable(typeof(CheckTableShape))]
+[JsonSerializable(typeof(BothWaysShape))]
 [JsonSerializable(typeof(DiagnosisShape))]
 [JsonSerializable(typeof(BuildsShape))]
 [JsonSerializable(typeof(BuildShape))]

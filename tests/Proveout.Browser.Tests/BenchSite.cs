@@ -1,19 +1,20 @@
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Playwright;
 using Proveout.Web;
-using Proveout.Web.Tests.InMemory;
+using Proveout.Web.Tests.Samples;
 using Proveout.Workshop;
 
 namespace Proveout.Browser.Tests;
 
-/// <summary>The bench on a free port of this computer, with one build started.</summary>
+/// <summary>The bench on a free port of this computer, with one build of a sample started.</summary>
 public sealed class BenchSite : IAsyncDisposable
 {
     private readonly WebApplication _app;
+    private readonly SampleBench _samples;
 
-    private BenchSite(WebApplication app, IBench bench, BuildSummary build) => (_app, Bench, Build) = (app, bench, build);
+    private BenchSite(WebApplication app, SampleBench samples, BuildSummary build) => (_app, _samples, Build) = (app, samples, build);
 
-    public IBench Bench { get; }
+    public IBench Bench => _samples.Bench;
 
     public BuildSummary Build { get; }
 
@@ -21,30 +22,33 @@ public sealed class BenchSite : IAsyncDisposable
 
     public static async Task<BenchSite> StartAsync()
     {
-        var bench = new InMemoryBench();
-        var started = await bench.StartAsync(new StartBuild(bench.Machines()[0].Id, "oven-7", "Mara Lindt", ""), default);
-        var app = BenchHost.Build(new BenchHostOptions(), bench);
+        var samples = await SampleBench.OpenAsync();
+        var started = await samples.Bench.StartAsync(new StartBuild(SampleBench.Machine, "oven-7", "Mara Lindt", ""), default);
+        var app = BenchHost.Build(new BenchHostOptions(), samples.Bench);
         await app.StartAsync();
-        return new BenchSite(app, bench, started.Value!);
+        return new BenchSite(app, samples, started.Value!);
     }
 
-    public string Check(string checkId) => $"/builds/{Build.Id}/checks/{checkId}";
+    public string Check(BenchStep step) => $"/builds/{Build.Id}/checks/{step.Check.Id}";
 
     public async Task<BenchState> StateAsync() => (await Bench.StateAsync(Build.Id, default))!;
 
-    public async Task EnterAsync(string checkId, string text) =>
-        await Bench.EnterReadingAsync(Build.Id, new ReadingRequest(checkId, text, "Mara Lindt", Guid.NewGuid()), default);
+    /// <summary>The step at a place in the order, from 1.</summary>
+    public async Task<BenchStep> StepAsync(int number) => (await StateAsync()).Steps[number - 1];
 
-    /// <summary>One check passed, one failed.</summary>
+    public async Task EnterAsync(BenchStep step, string text) =>
+        Assert.NotNull((await Bench.EnterReadingAsync(Build.Id, new ReadingRequest(step.Check.Id, text, "Mara Lindt", Guid.NewGuid()), default)).Value);
+
+    /// <summary>The second check passed, the third failed.</summary>
     public async Task PrepareAsync()
     {
-        await EnterAsync("line-to-relay", "0.3");
-        await EnterAsync("line-to-neutral", "0.3");
+        await EnterAsync(await StepAsync(2), Typed.Good(await StepAsync(2)));
+        await EnterAsync(await StepAsync(3), Typed.Bad(await StepAsync(3)));
     }
 
     /// <summary>A page in a browser of its own: no cookie is shared with another.</summary>
     public async Task<IPage> OpenAsync(
-        BrowserFixture browser, string address, int width = 390, int height = 844, bool scripts = true, ColorScheme scheme = ColorScheme.Light, float scale = 1)
+        BrowserFixture browser, string address, int width = 390, int height = 844, bool scripts = true, ColorScheme scheme = ColorScheme.Light)
     {
         var context = await browser.Browser.NewContextAsync(new()
         {
@@ -52,7 +56,6 @@ public sealed class BenchSite : IAsyncDisposable
             ViewportSize = new() { Width = width, Height = height },
             JavaScriptEnabled = scripts,
             ColorScheme = scheme,
-            DeviceScaleFactor = scale,
         });
         context.SetDefaultTimeout(10_000);
         var page = await context.NewPageAsync();
@@ -64,5 +67,6 @@ public sealed class BenchSite : IAsyncDisposable
     {
         await _app.StopAsync();
         await _app.DisposeAsync();
+        await _samples.DisposeAsync();
     }
 }

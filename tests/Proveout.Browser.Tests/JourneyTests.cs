@@ -1,4 +1,5 @@
 using Microsoft.Playwright;
+using Proveout.Web.Tests.Samples;
 
 namespace Proveout.Browser.Tests;
 
@@ -11,13 +12,16 @@ public sealed class JourneyTests(BrowserFixture browser)
     {
         await using var site = await BenchSite.StartAsync();
         var page = await site.OpenAsync(browser, "/", scripts: scripts);
+        await page.GetByRole(AriaRole.Radio, new() { Name = "Pennywort" }).CheckAsync();
         await page.GetByLabel("Serial number").FillAsync("oven-8");
         await page.GetByLabel("Who builds it?").FillAsync("Ida Brandt");
         await page.GetByRole(AriaRole.Button, new() { Name = "Start" }).ClickAsync();
 
-        foreach (var reading in new[] { "0,3", "0.2", "OL", "105", "1k0" })
+        var build = (await site.Bench.BuildsAsync(default)).Single(each => each.Serial == "oven-8");
+        for (var number = 1; number <= 5; number++)
         {
-            await EnterAsync(page, reading);
+            var state = await site.Bench.StateAsync(build.Id, default);
+            await EnterAsync(page, Typed.Good(state!.FindStep(state.CurrentCheckId!)!));
             await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToContainTextAsync("Pass");
             await page.GetByRole(AriaRole.Link, new() { Name = "Next check" }).ClickAsync();
         }
@@ -25,7 +29,8 @@ public sealed class JourneyTests(BrowserFixture browser)
         await page.GetByText("Skip with a reason").ClickAsync();
         await page.GetByLabel("Why is it left out?").FillAsync("The sensor comes tomorrow.");
         await page.GetByRole(AriaRole.Button, new() { Name = "Skip this check" }).ClickAsync();
-        await page.GetByRole(AriaRole.Link, new() { Name = "To the record" }).ClickAsync();
+        await Assertions.Expect(page.GetByText("Left out: The sensor comes tomorrow.")).ToBeVisibleAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Record" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Sign" }).ClickAsync();
         await Assertions.Expect(page.Locator("#sign-off")).ToContainTextAsync("Ida Brandt, builder: I took the readings above");
         await page.Context.CloseAsync();
@@ -37,12 +42,14 @@ public sealed class JourneyTests(BrowserFixture browser)
     public async Task A_fail_leads_over_its_suspects_to_the_next_best_check(bool scripts)
     {
         await using var site = await BenchSite.StartAsync();
-        var page = await site.OpenAsync(browser, site.Check("bond-panel"), scripts: scripts);
-        await EnterAsync(page, "open");
+        var step = await site.StepAsync(1);
+        var page = await site.OpenAsync(browser, site.Check(step), scripts: scripts);
+        await EnterAsync(page, Typed.Bad(step));
         await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToContainTextAsync("Fail");
-        await Assertions.Expect(page.GetByRole(AriaRole.Listitem).Filter(new() { HasText = "The bonding wire W3 is missing." })).ToContainTextAsync("72 %");
+        var state = await site.StateAsync();
+        await Assertions.Expect(page.Locator(".suspects > li").First).ToContainTextAsync(state.Suspects[0].Sentence);
         await page.GetByRole(AriaRole.Link, new() { Name = "Next best check" }).ClickAsync();
-        await Assertions.Expect(page).ToHaveURLAsync($"{site.Address}{site.Check("sensor")}");
+        await Assertions.Expect(page).ToHaveURLAsync($"{site.Address}/builds/{site.Build.Id}/checks/{state.NextBestCheckId}");
         await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Caution" })).ToBeVisibleAsync();
         await page.Context.CloseAsync();
     }
@@ -51,13 +58,13 @@ public sealed class JourneyTests(BrowserFixture browser)
     public async Task The_keyboard_alone_enters_a_reading_and_goes_on()
     {
         await using var site = await BenchSite.StartAsync();
-        var page = await site.OpenAsync(browser, site.Check("bond-panel"), 1280, 900);
+        var page = await site.OpenAsync(browser, site.Check(await site.StepAsync(1)), 1280, 900);
         await Assertions.Expect(page.GetByLabel("What does it read?")).ToBeFocusedAsync();
-        await page.Keyboard.TypeAsync("0.3");
+        await page.Keyboard.TypeAsync(Typed.Good(await site.StepAsync(1)));
         await page.Keyboard.PressAsync("Enter");
         await Assertions.Expect(page.GetByRole(AriaRole.Link, new() { Name = "Next check" })).ToBeFocusedAsync();
         await page.Keyboard.PressAsync("Enter");
-        await Assertions.Expect(page).ToHaveURLAsync($"{site.Address}{site.Check("line-to-relay")}");
+        await Assertions.Expect(page).ToHaveURLAsync($"{site.Address}{site.Check(await site.StepAsync(2))}");
         await page.Context.CloseAsync();
     }
 
@@ -65,7 +72,7 @@ public sealed class JourneyTests(BrowserFixture browser)
     public async Task The_keyboard_alone_opens_a_fold_and_skips()
     {
         await using var site = await BenchSite.StartAsync();
-        var page = await site.OpenAsync(browser, site.Check("bond-panel"), 1280, 900);
+        var page = await site.OpenAsync(browser, site.Check(await site.StepAsync(1)), 1280, 900);
         for (var presses = 0; presses < 20 && !await IsFocusedAsync(page, "Skip with a reason"); presses++)
             await page.Keyboard.PressAsync("Tab");
         await page.Keyboard.PressAsync("Enter");
@@ -82,8 +89,19 @@ public sealed class JourneyTests(BrowserFixture browser)
     public async Task The_caution_is_in_sight_when_a_check_opens()
     {
         await using var site = await BenchSite.StartAsync();
-        var page = await site.OpenAsync(browser, site.Check("bond-panel"), 1280, 900);
+        var page = await site.OpenAsync(browser, site.Check(await site.StepAsync(1)), 1280, 900);
         await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Caution" })).ToBeInViewportAsync();
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task Without_scripts_a_refused_reading_comes_back_with_its_problem_in_sight()
+    {
+        await using var site = await BenchSite.StartAsync();
+        var page = await site.OpenAsync(browser, site.Check(await site.StepAsync(1)), scripts: false);
+        await EnterAsync(page, "three");
+        await Assertions.Expect(page.GetByText("`three` is not a reading.")).ToBeInViewportAsync();
+        await Assertions.Expect(page.GetByLabel("What does it read?")).ToHaveValueAsync("three");
         await page.Context.CloseAsync();
     }
 
@@ -91,7 +109,7 @@ public sealed class JourneyTests(BrowserFixture browser)
     public async Task A_photograph_is_taken_in()
     {
         await using var site = await BenchSite.StartAsync();
-        var page = await site.OpenAsync(browser, site.Check("bond-panel"));
+        var page = await site.OpenAsync(browser, site.Check(await site.StepAsync(1)));
         var picture = await page.ScreenshotAsync();
         await page.GetByText("Attach a photograph").ClickAsync();
         await page.GetByLabel("What does it show?").FillAsync("The bond");

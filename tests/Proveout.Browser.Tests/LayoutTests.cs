@@ -12,7 +12,7 @@ public sealed class LayoutTests(BrowserFixture browser)
     {
         await using var site = await BenchSite.StartAsync();
         await site.PrepareAsync();
-        foreach (var (name, address) in PageAddresses.All(site))
+        foreach (var (name, address) in await PageAddresses.AllAsync(site))
         {
             var page = await site.OpenAsync(browser, address, width, height);
             await page.EvaluateAsync("document.querySelectorAll('details').forEach(fold => fold.open = true)");
@@ -27,7 +27,7 @@ public sealed class LayoutTests(BrowserFixture browser)
     {
         await using var site = await BenchSite.StartAsync();
         await site.PrepareAsync();
-        foreach (var (name, address) in PageAddresses.All(site))
+        foreach (var (name, address) in await PageAddresses.AllAsync(site))
         {
             var page = await site.OpenAsync(browser, address);
             await page.EvaluateAsync("document.querySelectorAll('details').forEach(fold => fold.open = true)");
@@ -46,7 +46,7 @@ public sealed class LayoutTests(BrowserFixture browser)
     {
         await using var site = await BenchSite.StartAsync();
         await site.PrepareAsync();
-        foreach (var (name, address) in PageAddresses.All(site))
+        foreach (var (name, address) in await PageAddresses.AllAsync(site))
         {
             var page = await site.OpenAsync(browser, "/");
             var said = new List<string>();

@@ -3,16 +3,20 @@ namespace Proveout.Browser.Tests;
 /// <summary>Every kind of page, by name.</summary>
 internal static class PageAddresses
 {
-    public static IReadOnlyList<(string Name, string Address)> All(BenchSite site) =>
-    [
-        ("front", "/"),
-        ("check", site.Check("bond-panel")),
-        ("check-kept", site.Check("heater")),
-        ("pass", site.Check("line-to-relay")),
-        ("fail", site.Check("line-to-neutral")),
-        ("list", $"/builds/{site.Build.Id}/checks"),
-        ("record", $"/builds/{site.Build.Id}/record"),
-        ("plan", $"/machines/{site.Build.MachineId}/plan"),
-        ("missing", "/nothing/here"),
-    ];
+    public static async Task<IReadOnlyList<(string Name, string Address)>> AllAsync(BenchSite site)
+    {
+        var state = await site.StateAsync();
+        return
+        [
+            ("front", "/"),
+            ("check", site.Check(state.Steps[0])),
+            ("check-kept", site.Check(state.Steps[3])),
+            ("pass", site.Check(state.Steps[1])),
+            ("fail", site.Check(state.Steps[2])),
+            ("list", $"/builds/{site.Build.Id}/checks"),
+            ("record", $"/builds/{site.Build.Id}/record"),
+            ("plan", $"/machines/{site.Build.MachineId}/plan"),
+            ("missing", "/nothing/here"),
+        ];
+    }
 }

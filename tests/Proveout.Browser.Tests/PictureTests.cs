@@ -15,7 +15,7 @@ public sealed class PictureTests(BrowserFixture browser)
         Assert.SkipWhen(string.IsNullOrEmpty(folder), "Set PROVEOUT_PICTURES to a folder to have pictures written.");
         await using var site = await BenchSite.StartAsync();
         await site.PrepareAsync();
-        foreach (var (name, address) in PageAddresses.All(site))
+        foreach (var (name, address) in await PageAddresses.AllAsync(site))
         {
             var page = await site.OpenAsync(browser, address, width, height, scheme: scheme);
             await page.ScreenshotAsync(new() { Path = Path.Combine(folder!, $"{name}-{width}-{scheme}.png"), FullPage = true });

@@ -1,5 +1,5 @@
 using System.Net;
-using Proveout.Web.Tests.InMemory;
+using Proveout.Workshop;
 
 namespace Proveout.Web.Tests;
 
@@ -12,7 +12,7 @@ public sealed class GuardTests
     {
         await using var server = await BenchServer.StartAsync(serial: Hostile, builder: Hostile);
         using var visitor = server.Visit();
-        var check = server.CheckAddress("bond-panel");
+        var check = server.Check(await server.StepAsync(1));
         await visitor.SendAsync(check, "reading", ("text", "0.3"), ("person", Hostile));
         await visitor.SendAsync(check, "deviation", ("note", Hostile));
         foreach (var address in new[] { "/", check, $"/builds/{server.Build.Id}/record", $"/builds/{server.Build.Id}/checks" })
@@ -27,7 +27,7 @@ public sealed class GuardTests
     [Theory]
     [InlineData("/")]
     [InlineData("/nothing/here")]
-    [InlineData("/machines/small-oven/plan")]
+    [InlineData("/machines/pennywort/plan")]
     public async Task Every_page_forbids_foreign_and_inline_scripts_frames_and_guessed_types(string address)
     {
         await using var server = await BenchServer.StartAsync();
@@ -38,7 +38,6 @@ public sealed class GuardTests
         Assert.Equal("nosniff", page.Header("X-Content-Type-Options"));
         Assert.Equal("DENY", page.Header("X-Frame-Options"));
         Assert.Equal("", page.Header("Server"));
-        Assert.True(page.Html.Length < 150_000);
     }
 
     [Theory]
@@ -47,15 +46,15 @@ public sealed class GuardTests
     [InlineData("/builds/none/record", "There is no such build.")]
     [InlineData("/builds/none/checks", "There is no such build.")]
     [InlineData("/builds/none/events", "There is no such build.")]
-    [InlineData("/builds/build-1/checks/none", "There is no such check in this build.")]
-    [InlineData("/builds/build-1/photos/none", "There is no such photograph.")]
+    [InlineData("/builds/BUILD/checks/none", "There is no such check in this build.")]
+    [InlineData("/builds/BUILD/photos/none", "There is no such photograph.")]
     [InlineData("/machines/none/plan", "There is no such machine.")]
     [InlineData("/assets/0000/proveout.css", "There is no page at this address.")]
     public async Task What_is_not_there_says_so(string address, string sentence)
     {
         await using var server = await BenchServer.StartAsync();
         using var visitor = server.Visit();
-        var page = await visitor.GetAsync(address);
+        var page = await visitor.GetAsync(address.Replace("BUILD", server.Build.Id, StringComparison.Ordinal));
         Assert.Equal(HttpStatusCode.NotFound, page.Status);
         Assert.Contains(sentence, page.Text, StringComparison.Ordinal);
     }
@@ -76,9 +75,9 @@ public sealed class GuardTests
     [Fact]
     public async Task A_failure_inside_is_told_without_its_text()
     {
-        await using var server = await BenchServer.StartAsync(new FailingBench(), "oven-7", "Mara Lindt");
+        await using var server = await BenchServer.StartAsync(bench => new FailingBench(bench));
         using var visitor = server.Visit();
-        var page = await visitor.GetAsync(server.CheckAddress("heater"));
+        var page = await visitor.GetAsync(server.Check(await server.StepAsync(1)));
         Assert.Equal(HttpStatusCode.InternalServerError, page.Status);
         Assert.Contains("The bench could not do that.", page.Text, StringComparison.Ordinal);
         Assert.DoesNotContain(FailingBench.Secret, page.Html, StringComparison.Ordinal);
@@ -94,9 +93,9 @@ public sealed class GuardTests
         await using var server = await BenchServer.StartAsync();
         using var visitor = server.Visit();
         using var content = new StringContent("form=reading&text=0.3", null, contentType);
-        var page = await Page.ReadAsync(await visitor.Client.PostAsync(server.CheckAddress("heater"), content));
+        var page = await Page.ReadAsync(await visitor.Client.PostAsync(server.Check(await server.StepAsync(1)), content));
         Assert.Equal(HttpStatusCode.UnprocessableEntity, page.Status);
-        Assert.Equal(1, (await server.Bench.StateAsync(server.Build.Id, default))!.LastSequence);
+        Assert.Equal(StepStatus.Open, (await server.StepAsync(1)).Status);
     }
 
     [Fact]
@@ -117,7 +116,7 @@ public sealed class GuardTests
     public void Only_a_loopback_address_is_listened_on()
     {
         var options = new BenchHostOptions { Address = IPAddress.Any };
-        Assert.Throws<ArgumentException>(() => BenchHost.Build(options, new InMemoryBench()));
+        Assert.Throws<ArgumentException>(() => BenchHost.Build(options, null!));
     }
 
     [Fact]

@@ -4,7 +4,7 @@ using System.Text.RegularExpressions;
 namespace Proveout.Web.Tests;
 
 /// <summary>An answer of the bench.</summary>
-public sealed partial record Page(HttpStatusCode Status, string Html, HttpResponseMessage Answer)
+internal sealed partial record Page(HttpStatusCode Status, string Html, HttpResponseMessage Answer)
 {
     public string? Location => Answer.Headers.Location?.OriginalString;
 

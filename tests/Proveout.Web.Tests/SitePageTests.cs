@@ -1,5 +1,5 @@
 using System.Net;
-using Proveout.Workshop;
+using Proveout.Web.Tests.Samples;
 
 namespace Proveout.Web.Tests;
 
@@ -19,21 +19,20 @@ public sealed class SitePageTests : IAsyncLifetime
         await _server.DisposeAsync();
     }
 
-    private string Record => $"/builds/{_server.Build.Id}/record";
-
     [Fact]
     public async Task The_front_page_lists_builds_and_machines()
     {
         var page = await _visitor.GetAsync("/");
         Assert.Equal(HttpStatusCode.OK, page.Status);
         Assert.Contains("oven-7", page.Text, StringComparison.Ordinal);
-        Assert.Contains("4 parts, 7 conductors. Mains voltage", page.Text, StringComparison.Ordinal);
+        Assert.All(_server.Bench.Machines(), machine => Assert.Contains($"{machine.PartCount} parts, {machine.ConductorCount} conductors.", page.Text, StringComparison.Ordinal));
+        Assert.Contains("Mains voltage", page.Text, StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task A_build_is_started_and_its_builder_remembered()
     {
-        var sent = await _visitor.SendAsync("/", "start", ("machine", "small-oven"), ("serial", "oven-8"), ("builder", "Ida"));
+        var sent = await _visitor.SendAsync("/", "start", ("machine", SampleBench.Machine), ("serial", "oven-8"), ("builder", "Ida"));
         Assert.Equal(HttpStatusCode.SeeOther, sent.Status);
         Assert.Equal("Ida", _visitor.Cookies["person"]!.Value);
         Assert.Contains("oven-8", (await _visitor.GetAsync("/")).Text, StringComparison.Ordinal);
@@ -51,41 +50,56 @@ public sealed class SitePageTests : IAsyncLifetime
     [Fact]
     public async Task The_list_shows_every_check_with_its_status()
     {
-        await _visitor.SendAsync(_server.CheckAddress("heater"), "reading", ("text", "105"));
+        var second = await _server.StepAsync(2);
+        await _visitor.SendAsync(_server.Check(second), "reading", ("text", Typed.Good(second)));
         var text = (await _visitor.GetAsync($"/builds/{_server.Build.Id}/checks")).Text;
-        Assert.Contains("1. Inlet earth to rear panel Do this now", text, StringComparison.Ordinal);
-        Assert.Contains("4. Plate heater Pass, 105 Ω", text, StringComparison.Ordinal);
-        Assert.Contains("6. Temperature sensor To do", text, StringComparison.Ordinal);
+        var steps = (await _server.StateAsync()).Steps;
+        Assert.Contains($"1. {steps[0].Check.Title} Do this now", text, StringComparison.Ordinal);
+        Assert.Contains($"2. {steps[1].Check.Title} Pass, {steps[1].ReadingShown}", text, StringComparison.Ordinal);
+        Assert.Contains($"{steps.Count}. {steps[^1].Check.Title} To do", text, StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task The_plan_shows_coverage_expectations_and_what_is_left_to_the_eye()
     {
-        var text = (await _visitor.GetAsync("/machines/small-oven/plan")).Text;
-        Assert.Contains("6 checks in 2 set-ups, about 15 min. They surely catch 20 of the 30 mistakes", text, StringComparison.Ordinal);
-        Assert.Contains("Poor joint 5 of 14 35 %", text, StringComparison.Ordinal);
-        Assert.Contains("Should read 98.2 Ω to 113.5 Ω", text, StringComparison.Ordinal);
-        Assert.Contains("Tug each wire, and look for bare strands.", text, StringComparison.Ordinal);
-        Assert.Contains("No cheaper plan catches the same mistakes", text, StringComparison.Ordinal);
+        var plan = _server.Bench.Plan(SampleBench.Machine)!;
+        var text = (await _visitor.GetAsync($"/machines/{SampleBench.Machine}/plan")).Text;
+        Assert.Contains($"They surely catch {plan.Caught} of the {plan.Faults} mistakes that were simulated", text, StringComparison.Ordinal);
+        Assert.Contains(plan.Optimality, text, StringComparison.Ordinal);
+        Assert.All(plan.Coverage, kind => Assert.Contains($"{kind.Kind} {kind.Caught} of {kind.Faults}", text, StringComparison.Ordinal));
+        Assert.All(plan.Uncovered, group => Assert.Contains(group.Sentence, text, StringComparison.Ordinal));
+        Assert.All(plan.Groups.SelectMany(group => group.Checks), planned =>
+            Assert.Contains($"{planned.Check.Title} Should read {planned.Expected}", text, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task The_plan_shows_every_caution_before_the_first_instruction_it_belongs_to()
+    {
+        var text = (await _visitor.GetAsync($"/machines/{SampleBench.Machine}/plan")).Text;
+        foreach (var setUp in _server.Bench.Plan(SampleBench.Machine)!.Groups.Select(group => group.SetUp))
+            Assert.All(setUp.Cautions, caution => Assert.InRange(
+                text.IndexOf(caution, StringComparison.Ordinal), 1, text.LastIndexOf(setUp.Instructions[0], StringComparison.Ordinal)));
     }
 
     [Fact]
     public async Task The_record_shows_readings_deviations_signatures_and_the_last_hash()
     {
-        await _visitor.SendAsync(_server.CheckAddress("heater"), "reading", ("text", "105"));
-        await _visitor.SendAsync(Record, "deviation", ("subject", "E1"), ("note", "A heater of 120 W is fitted."));
-        await _visitor.SendAsync(Record, "sign-off", ("person", "Ida"), ("role", "checker"), ("statement", "I saw it."));
-        var text = (await _visitor.GetAsync(Record)).Text;
-        Assert.Contains("4. Plate heater 98.2 Ω to 113.5 Ω 105 Ω Pass Mara Lindt", text, StringComparison.Ordinal);
-        Assert.Contains("A heater of 120 W is fitted. Entry 3, Mara Lindt, 2031-03-04 09:03 UTC , on E1", text, StringComparison.Ordinal);
+        var first = await _server.StepAsync(1);
+        await _visitor.SendAsync(_server.Check(first), "reading", ("text", Typed.Good(first)));
+        await _visitor.SendAsync(_server.Record, "deviation", ("subject", "A1"), ("note", "A longer lead is fitted."));
+        await _visitor.SendAsync(_server.Record, "sign-off", ("person", "Ida"), ("role", "checker"), ("statement", "I saw it."));
+        var state = await _server.StateAsync();
+        var text = (await _visitor.GetAsync(_server.Record)).Text;
+        Assert.Contains($"1. {first.Check.Title} {first.Expected} {state.Steps[0].ReadingShown} Pass Mara Lindt", text, StringComparison.Ordinal);
+        Assert.Matches("A longer lead is fitted. Entry \\d+, Mara Lindt, [0-9: -]+UTC , on A1", text);
         Assert.Contains("Ida , checker: I saw it.", text, StringComparison.Ordinal);
-        Assert.Contains(new string('0', 63) + "4", text, StringComparison.Ordinal);
+        Assert.Contains(state.LastHash, text, StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task A_signature_without_a_statement_is_refused()
     {
-        var page = await _visitor.SendAsync(Record, "sign-off", ("person", "Ida"), ("statement", ""));
+        var page = await _visitor.SendAsync(_server.Record, "sign-off", ("person", "Ida"), ("statement", ""));
         Assert.Equal(HttpStatusCode.UnprocessableEntity, page.Status);
         Assert.Contains("A signature needs a name and a statement.", page.Text, StringComparison.Ordinal);
     }
@@ -93,9 +107,9 @@ public sealed class SitePageTests : IAsyncLifetime
     [Fact]
     public async Task A_photograph_is_attached_shown_and_handed_out_as_it_came()
     {
-        var sent = await _visitor.SendPhotoAsync(_server.CheckAddress("heater"), Pixel, "image/png", "Bond at the panel");
+        var sent = await _visitor.SendPhotoAsync(_server.Check(await _server.StepAsync(1)), Pixel, "image/png", "Bond at the panel");
         Assert.Equal(HttpStatusCode.SeeOther, sent.Status);
-        var note = (await StateAsync()).Deviations[0];
+        var note = (await _server.StateAsync()).Deviations[0];
         Assert.Contains("alt=\"Photograph: Bond at the panel\"", (await _visitor.GetAsync(sent.Location!)).Html, StringComparison.Ordinal);
         Assert.Equal(Pixel, await _visitor.Client.GetByteArrayAsync($"/builds/{_server.Build.Id}/photos/{note.PhotoSha256}"));
     }
@@ -103,23 +117,24 @@ public sealed class SitePageTests : IAsyncLifetime
     [Fact]
     public async Task A_photograph_above_12_MB_is_refused_with_its_caption_kept()
     {
-        var page = await _visitor.SendPhotoAsync(_server.CheckAddress("heater"), new byte[12_000_001], "image/png", "Bond at the panel");
+        var page = await _visitor.SendPhotoAsync(_server.Check(await _server.StepAsync(1)), new byte[12_000_001], "image/png", "Bond at the panel");
         Assert.Equal(HttpStatusCode.UnprocessableEntity, page.Status);
         Assert.Contains("bond.png is larger than 12 MB.", page.Text, StringComparison.Ordinal);
         Assert.Contains("value=\"Bond at the panel\"", page.Html, StringComparison.Ordinal);
-        Assert.Empty((await StateAsync()).Deviations);
+        Assert.Empty((await _server.StateAsync()).Deviations);
     }
 
     [Fact]
     public async Task Other_windows_are_told_of_an_entry()
     {
         using var stop = new CancellationTokenSource(TimeSpan.FromSeconds(10));
-        await using var stream = await _visitor.Client.GetStreamAsync($"/builds/{_server.Build.Id}/events?after=1", stop.Token);
+        var last = (await _server.StateAsync()).LastSequence;
+        await using var stream = await _visitor.Client.GetStreamAsync($"/builds/{_server.Build.Id}/events?after={last}", stop.Token);
         using var reader = new StreamReader(stream);
-        Assert.Equal(["event: watching", "data: 1", ""], await LinesAsync(reader, 3, stop.Token));
+        Assert.Equal(["event: watching", $"data: {last}", ""], await LinesAsync(reader, 3, stop.Token));
         using var other = _server.Visit();
-        await other.SendAsync(_server.CheckAddress("heater"), "reading", ("text", "105"));
-        Assert.Equal(["event: entered", "data: 2", "id: 2"], await LinesAsync(reader, 3, stop.Token));
+        await other.SendAsync(_server.Check(await _server.StepAsync(1)), "reading", ("text", "105"));
+        Assert.Equal(["event: entered", $"data: {last + 1}", $"id: {last + 1}"], await LinesAsync(reader, 3, stop.Token));
     }
 
     private static async Task<List<string?>> LinesAsync(StreamReader reader, int count, CancellationToken stop)
@@ -129,6 +144,4 @@ public sealed class SitePageTests : IAsyncLifetime
             lines.Add(await reader.ReadLineAsync(stop));
         return lines;
     }
-
-    private async Task<BenchState> StateAsync() => (await _server.Bench.StateAsync(_server.Build.Id, default))!;
 }

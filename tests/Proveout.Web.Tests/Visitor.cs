@@ -3,7 +3,7 @@ using System.Net;
 namespace Proveout.Web.Tests;
 
 /// <summary>Reads pages and sends their forms as a browser without scripts does.</summary>
-public sealed class Visitor : IDisposable
+internal sealed class Visitor : IDisposable
 {
     private readonly HttpClientHandler _handler = new() { AllowAutoRedirect = false, CookieContainer = new CookieContainer() };
     private readonly HttpClient _client;

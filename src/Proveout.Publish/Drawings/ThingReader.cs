@@ -1,4 +1,3 @@
-using Proveout.Engine.Electrical;
 using Proveout.Engine.Faults;
 using Proveout.Engine.Machine;
 using UnitsNet.Units;

@@ -7,10 +7,8 @@
 
   // The field gets the caret without scrolling past the cautions; touch screens keep their keyboard down until it is wanted.
   const focusFirst = () => {
-    const problem = document.querySelector(".problems");
     const first = main().querySelector("[data-focus='first']");
-    if (problem) problem.scrollIntoView({ block: "center" });
-    if (first && (first.tagName !== "INPUT" || matchMedia("(pointer: fine)").matches)) first.focus({ preventScroll: true });
+    if (first && matchMedia("(pointer: fine)").matches) first.focus({ preventScroll: true });
   };
 
   // Refuses a photograph that is too large before it is sent.
@@ -22,18 +20,16 @@
     picker.reportValidity();
   });
 
-  const isTouched = (field) =>
-    field.type !== "hidden" && (field.type === "file" ? field.files.length > 0 : field.value !== field.defaultValue);
+  const differs = (field, twin) => (field.type === "file" ? field.files.length > 0 : field.value !== twin.value);
 
   // Fields that hold something typed are moved as they are into the page that replaces this one.
   const keepTyped = (before, after) => {
     for (const form of before.querySelectorAll("form[data-form]")) {
       const twin = after.querySelector(`form[data-form="${form.dataset.form}"]`);
       if (!twin) continue;
-      for (const field of form.querySelectorAll("input[name], textarea[name]")) {
-        if (!isTouched(field)) continue;
+      for (const field of form.querySelectorAll("input[name]:not([type='hidden']), textarea[name]")) {
         const place = twin.querySelector(`[name="${field.name}"]`);
-        if (!place) continue;
+        if (!place || !differs(field, place)) continue;
         place.replaceWith(field);
         for (let fold = field.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
       }

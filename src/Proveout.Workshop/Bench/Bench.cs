@@ -52,6 +52,15 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal) :
         await FindAsync(buildId, cancellation) is { } found ? await StateOfAsync(found, cancellation) : null;
 
     /// <inheritdoc/>
+    public async Task<BenchStep?> StepAsync(string buildId, string checkId, CancellationToken cancellation)
+    {
+        if (await FindAsync(buildId, cancellation) is not { } found)
+            return null;
+        var state = await StateOfAsync(found, cancellation);
+        return state.FindStep(checkId) ?? BenchFold.StepBeside(found.Planned, state, checkId);
+    }
+
+    /// <inheritdoc/>
     public async Task<Outcome<BenchState>> EnterReadingAsync(string buildId, ReadingRequest request, CancellationToken cancellation)
     {
         if (await FindAsync(buildId, cancellation) is not { } found)

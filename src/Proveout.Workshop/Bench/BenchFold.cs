@@ -31,6 +31,7 @@ internal static class BenchFold
             entries.Count == 0 ? "" : entries[^1].Hash)
         {
             SignOffs = SignOffs(entries),
+            LastReadCheckId = last.LastOrDefault(pair => ReadingOf(pair.Value.Content) is not null).Key,
         };
     }
 
@@ -90,32 +91,37 @@ internal static class BenchFold
         return NextCheck.Of(planned.Dictionary, hypotheses, done.ToHashSet(StringComparer.Ordinal), setUp) is { } check ? planned.Dictionary.Checks[check].Id : null;
     }
 
+    /// <summary>The step of a check that is not among the build's steps, as if it came last; null when the machine has no such check.</summary>
+    public static BenchStep? StepBeside(PlannedMachine planned, BenchState state, string checkId) =>
+        planned.Dictionary.IndexOfCheck(checkId) is null ? null : Step(planned, checkId, state.Steps, null);
+
     private static IReadOnlyList<BenchStep> Steps(PlannedMachine planned, List<string> order, OrderedDictionary<string, Entry> last)
     {
         var steps = new List<BenchStep>(order.Count);
         foreach (var id in order)
-        {
-            var index = planned.Dictionary.IndexOfCheck(id)!.Value;
-            var check = planned.Explained(index);
-            var setUp = planned.Dictionary.SetUps.First(candidate => candidate.Id == check.SetUp);
-            var entry = last.GetValueOrDefault(id);
-            var reading = entry is null ? null : ReadingOf(entry.Content);
-            steps.Add(new BenchStep(
-                steps.Count + 1,
-                check,
-                setUp,
-                steps.Count == 0 || steps[^1].SetUp.Id != setUp.Id,
-                MeterMode.OfKind(check.Kind).Setting,
-                ReadingWords.Of(check.Expectation),
-                StatusOf(check, entry, reading),
-                reading?.Text ?? "",
-                reading is null ? "" : ReadingWords.Of(ValueOf(reading)),
-                entry?.Content is CheckSkipped skipped ? skipped.Reason : "",
-                entry?.Person ?? "",
-                planned.CatchesShort(index)));
-        }
-
+            steps.Add(Step(planned, id, steps, last.GetValueOrDefault(id)));
         return steps;
+    }
+
+    private static BenchStep Step(PlannedMachine planned, string id, IReadOnlyList<BenchStep> before, Entry? entry)
+    {
+        var index = planned.Dictionary.IndexOfCheck(id)!.Value;
+        var check = planned.Explained(index);
+        var setUp = planned.Dictionary.SetUps.First(candidate => candidate.Id == check.SetUp);
+        var reading = entry is null ? null : ReadingOf(entry.Content);
+        return new BenchStep(
+            before.Count + 1,
+            check,
+            setUp,
+            before.Count == 0 || before[^1].SetUp.Id != setUp.Id,
+            MeterMode.OfKind(check.Kind).Setting,
+            ReadingWords.Of(check.Expectation),
+            StatusOf(check, entry, reading),
+            reading?.Text ?? "",
+            reading is null ? "" : ReadingWords.Of(ValueOf(reading)),
+            entry?.Content is CheckSkipped skipped ? skipped.Reason : "",
+            entry?.Person ?? "",
+            planned.CatchesShort(index));
     }
 
     private static StepStatus StatusOf(Check check, Entry? entry, Journal.Reading? reading) => (entry, reading) switch

@@ -22,6 +22,9 @@ public sealed record BenchState(
     /// <summary>Signatures so far, oldest first.</summary>
     public IReadOnlyList<SignOff> SignOffs { get; init; } = [];
 
+    /// <summary>The check that was read last, in whose set-up the machine therefore stands; null when none was.</summary>
+    public string? LastReadCheckId { get; init; }
+
     /// <summary>The step of a check, or null.</summary>
     public BenchStep? FindStep(string checkId) => Steps.FirstOrDefault(step => step.Check.Id == checkId);
 }

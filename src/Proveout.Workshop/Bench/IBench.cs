@@ -18,6 +18,9 @@ public interface IBench
     /// <summary>Where a build stands; null when there is no such build.</summary>
     Task<BenchState?> StateAsync(string buildId, CancellationToken cancellation);
 
+    /// <summary>The step of any check that the machine has, also of one that is not among the build's steps now; null when there is none.</summary>
+    Task<BenchStep?> StepAsync(string buildId, string checkId, CancellationToken cancellation);
+
     /// <summary>Enters a reading for a check, or corrects the one that is there; the text is judged at once.</summary>
     Task<Outcome<BenchState>> EnterReadingAsync(string buildId, ReadingRequest request, CancellationToken cancellation);
 

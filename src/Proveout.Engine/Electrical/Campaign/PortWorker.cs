@@ -23,7 +23,7 @@ internal sealed class PortWorker(PortTable table, WiringNetwork wiring)
             _low.Apply([.. changesLow, .. table.ControlsLow], table.Nodes);
         if (reachedHigh)
             _high.Apply([.. changesHigh, .. table.ControlsHigh], table.Nodes);
-        JunctionGroups? groups = null;
+        StrayPieces? strays = null;
         for (var index = 0; index < table.Candidates.Length; index++)
         {
             var candidate = table.Candidates[index];
@@ -36,8 +36,8 @@ internal sealed class PortWorker(PortTable table, WiringNetwork wiring)
             if (touchedLow)
             {
                 low = _low.Resistance(a, b, table.AnchoredLow(index));
-                if (low > table.Rest.Junctions.FloorOhms)
-                    low = table.Rest.Junctions.Floor(low, a, b, groups ??= table.Rest.Junctions.Groups(_low.PieceCount, _low.PieceOf));
+                if (low >= StrayPieces.NegligibleOhms)
+                    low = (strays ??= table.Rest.StrayPaths.Of(_low.PieceCount, _low.PieceOf)).LowerLimit(low, a, b);
             }
 
             if (touchedHigh)

@@ -1,11 +1,12 @@
 namespace Proveout.Engine.Electrical;
 
-/// <summary>Says when no junction can conduct while a port is measured, so that the port is purely resistive.</summary>
+/// <summary>Sharpens the lower limit of a sound machine's readings by what its junctions can do at each port.</summary>
 /// <remarks>
 /// With every junction open and one volt from a to b, a node x lies at (Rab + Rxb - Rxa) / (2 Rab); each of the three resistances lies between
-/// its values at the low and high limits (Rayleigh), so the forward voltage of every junction has an upper bound. While all those bounds stay
-/// below the junctions' lowest forward voltage, the solution with all junctions open is the solution, and it is the only one (the
-/// complementarity problem of a network of resistors and ideal junctions has a positive definite matrix).
+/// its values at the low and high limits (Rayleigh), so each junction's forward voltage is at most a known share of the port's. Up to the port
+/// voltage at which the first junction could conduct, the solution with all junctions open is the solution, and it is the only one (the
+/// complementarity problem of a network of resistors and ideal junctions has a positive definite matrix). So the reading is that of the
+/// network with junctions open, or at least that voltage over the meter's test current.
 /// </remarks>
 internal sealed class JunctionBounds(StateNetwork state)
 {
@@ -14,44 +15,53 @@ internal sealed class JunctionBounds(StateNetwork state)
     {
         var (low, high) = state.Resistance(red, black);
         var open = state.Low.Network.Resistance(red, black);
-        return open > low && AllBlocked(red, black, open) ? (open, high) : (low, high);
+        if (open < StrayPieces.NegligibleOhms)
+            return (low, high);
+        var threshold = double.IsPositiveInfinity(open) ? LeastPathVolts(red, black) : ThresholdVolts(red, black, open);
+        var floor = threshold >= ElementBand.OpenCircuitVolts ? double.PositiveInfinity : threshold / ElementBand.TestCurrentAmperes;
+        return (Math.Max(low, Math.Min(state.Strays.WithLeakage(open, red, black), floor)), high);
     }
 
-    private bool AllBlocked(int red, int black, double low)
+    private double ThresholdVolts(int red, int black, double low)
     {
-        if (double.IsPositiveInfinity(low))
-            return !CanReach(red, black);
-        foreach (var (anode, cathode, forward) in state.Junctions.All)
-            if (GreatestForwardVolts(anode, cathode, red, black, low) >= forward)
-                return false;
-        return true;
+        var least = double.PositiveInfinity;
+        foreach (var (anode, cathode, forward) in state.StrayPaths.Junctions)
+            if (GreatestShare(anode, cathode, red, black, low) is > 0 and var share)
+                least = Math.Min(least, forward / share);
+        return least;
     }
 
-    private double GreatestForwardVolts(int anode, int cathode, int red, int black, double low)
+    // Greatest forward voltage of a junction for one volt at the port, with all junctions open.
+    private double GreatestShare(int anode, int cathode, int red, int black, double low)
     {
         var lowest = state.Low.Network;
         var highest = state.High.Network;
-        var islands = lowest.Islands;
-        if (islands.Of(anode) != islands.Of(red) || islands.Of(cathode) != islands.Of(red))
-            return islands.Of(anode) == islands.Of(cathode) ? 0 : ElementBand.OpenCircuitVolts;
-
+        var (ofAnode, ofCathode, ofPort) = (lowest.Islands.Of(anode), lowest.Islands.Of(cathode), lowest.Islands.Of(red));
+        if (ofAnode != ofPort && ofCathode != ofPort)
+            return 0; // current gets there only through a junction that touches the port's island
+        if (ofAnode != ofCathode)
+            return 1;
         var most = highest.Resistance(anode, black) - lowest.Resistance(anode, red) - lowest.Resistance(cathode, black) + highest.Resistance(cathode, red);
-        return double.IsFinite(most) ? ElementBand.OpenCircuitVolts * Math.Max(0, most) / (2 * low) : ElementBand.OpenCircuitVolts;
+        return double.IsFinite(most) ? Math.Clamp(most / (2 * low), 0, 1) : 1;
     }
 
-    // Current from red to black runs along paths (flow decomposition); through a junction only from anode to cathode.
-    private bool CanReach(int red, int black)
+    // Current from red to black runs along paths (flow decomposition); through a junction only from anode to cathode, at its forward voltage or more.
+    private double LeastPathVolts(int red, int black)
     {
         var islands = state.Low.Network.Islands;
-        var reached = new HashSet<int> { islands.Of(red) };
-        for (var grew = true; grew;)
+        var volts = new Dictionary<int, double> { [islands.Of(red)] = 0 };
+        for (var fell = true; fell;)
         {
-            grew = false;
-            foreach (var (anode, cathode, _) in state.Junctions.All)
-                if (reached.Contains(islands.Of(anode)))
-                    grew |= reached.Add(islands.Of(cathode));
+            fell = false;
+            foreach (var (anode, cathode, forward) in state.StrayPaths.Junctions)
+                if (volts.TryGetValue(islands.Of(anode), out var before)
+                    && before + forward < volts.GetValueOrDefault(islands.Of(cathode), double.PositiveInfinity))
+                {
+                    volts[islands.Of(cathode)] = before + forward;
+                    fell = true;
+                }
         }
 
-        return reached.Contains(islands.Of(black));
+        return volts.GetValueOrDefault(islands.Of(black), double.PositiveInfinity);
     }
 }

@@ -6,7 +6,8 @@ namespace Proveout.Engine.Electrical;
 /// <remarks>Rules of common practice; the order of severity follows IEC 60812 in ranking by the worst effect.</remarks>
 internal static class ConsequenceRules
 {
-    private static readonly Consequence Nothing = new(Severity.Hidden, "The circuit stays the same; only the record is wrong.");
+    /// <summary>The circuit stays as it is.</summary>
+    public static Consequence Nothing { get; } = new(Severity.Hidden, "The circuit stays the same; only the record is wrong.");
 
     /// <summary>Two nets come together that should not.</summary>
     public static Consequence OfJoining(NetClass one, NetClass two, bool sameMetal)
@@ -16,6 +17,7 @@ internal static class ConsequenceRules
         var (lower, upper) = one < two ? (one, two) : (two, one);
         return (lower, upper) switch
         {
+            (NetClass.Spare, _) => new(Severity.Hidden, "A terminal that nothing is wired to takes the potential of its neighbour."),
             (NetClass.Line, NetClass.ProtectiveEarth) => new(Severity.Shock, "Line meets the protective conductor: the protection trips, or the metal becomes live."),
             (NetClass.Neutral, NetClass.ProtectiveEarth) => new(Severity.Shock, "Neutral meets the protective conductor: it carries load current, and a residual-current device trips."),
             (NetClass.Positive, NetClass.ProtectiveEarth) => new(Severity.Damage, "The positive pole meets the frame: the supply is shorted where 0 V is bonded."),

@@ -18,7 +18,7 @@ internal sealed class EndsSwapped : IWiringFaultRule
             $"{one.Id}:{two.Id}:{pair.A}:{pair.B}",
             $"Conductors {WiringContext.Name(one)} and {WiringContext.Name(two)} have changed places at {pair.A} and {pair.B}.",
             [one.Id, two.Id, pair.A.Part, pair.B.Part],
-            Consequence.Worse(context.OfMoving(one, pair.A, pair.B), context.OfMoving(two, pair.B, pair.A)),
+            context.OfSwapping(one, pair.A, two, pair.B),
             Priors.EndsSwapped,
             "Eye: read both labels against the terminals' markings.",
             [.. context.Move(one, pair.A, pair.B), .. context.Move(two, pair.B, pair.A)]);

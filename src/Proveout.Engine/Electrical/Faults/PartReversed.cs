@@ -20,10 +20,13 @@ internal sealed class PartReversed : IWiringFaultRule
             $"{one.Id}:{two.Id}:{pair.A}:{pair.B}",
             $"{pair.A.Part} is wired the wrong way round: {WiringContext.Name(one)} and {WiringContext.Name(two)} have changed places at {pair.A.Terminal} and {pair.B.Terminal}.",
             [one.Id, two.Id, pair.A.Part],
-            Consequence.Worse(
-                new Consequence(Severity.Damage, "The part sees its voltage reversed."),
-                Consequence.Worse(context.OfMoving(one, pair.A, pair.B), context.OfMoving(two, pair.B, pair.A))),
+            OfReversing(context.OfSwapping(one, pair.A, two, pair.B)),
             Priors.PartReversed,
             "Live test: sign of the voltage at the plug before it is mated.",
             [.. context.Move(one, pair.A, pair.B), .. context.Move(two, pair.B, pair.A)]);
+
+    private static Consequence OfReversing(Consequence swapped) =>
+        swapped.Severity == Severity.Hidden
+            ? swapped
+            : Consequence.Worse(new Consequence(Severity.Damage, "The part sees its voltage reversed."), swapped);
 }

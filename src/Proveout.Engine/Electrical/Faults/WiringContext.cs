@@ -10,6 +10,7 @@ public sealed class WiringContext
     private const double PowerSquareMillimetres = 0.5;
 
     private readonly NetClasses _classes;
+    private readonly LinearOnePort _onePort;
     private readonly Dictionary<(string Conductor, string Terminal), NetworkElement> _joints;
     private readonly Dictionary<string, NetworkElement> _coppers;
     private readonly Dictionary<(string Part, string Terminal), NetworkElement> _matings;
@@ -20,6 +21,7 @@ public sealed class WiringContext
     {
         Wiring = wiring;
         _classes = new NetClasses(wiring);
+        _onePort = new LinearOnePort(wiring);
         _joints = wiring.Elements.Where(element => element.Kind == ElementKind.Joint).ToDictionary(element => (element.Subject, element.Name));
         _coppers = wiring.Elements.Where(element => element.Kind == ElementKind.Copper).ToDictionary(element => element.Subject);
         _matings = wiring.Elements.Where(element => element.Kind == ElementKind.Mating).ToDictionary(element => (element.Subject, element.Name));
@@ -78,6 +80,12 @@ public sealed class WiringContext
         var met = OfJoining(Wiring.TerminalNode(far), Wiring.TerminalNode(to));
         return met.Severity == Severity.Hidden ? met : Consequence.Worse(OfOpening(conductor, poorOnly: false), met);
     }
+
+    /// <summary>What follows when two ends change places.</summary>
+    public Consequence OfSwapping(Conductor one, TerminalReference a, Conductor two, TerminalReference b) =>
+        _onePort.IsBehind(JointOf(one, a), JointOf(two, b))
+            ? ConsequenceRules.Nothing
+            : Consequence.Worse(OfMoving(one, a, b), OfMoving(two, b, a));
 
     /// <summary>What a conductor is called: identifier and colour.</summary>
     public static string Name(Conductor conductor) => $"{conductor.Id} ({ColourWords.Of(conductor.Colour)})";

@@ -12,7 +12,7 @@ internal static class ElementBand
     public const double OpenCircuitVolts = 3.3;
 
     /// <summary>The band in ohms; null when the primitive carries no steady current while dead.</summary>
-    /// <remarks>A junction stands in the network as an element that does not conduct; <see cref="Junctions"/> says what it may do.</remarks>
+    /// <remarks>Junctions and insulation stand in the network as elements that do not conduct; <see cref="StrayPaths"/> says what they may do.</remarks>
     public static (double Low, double Nominal, double High)? Of(CircuitElement element, Part part)
     {
         var given = part.Values.FirstOrDefault(value => value.Element == element.Name)?.Value;
@@ -22,8 +22,7 @@ internal static class ElementBand
             Fuse fuse => Limits(given ?? fuse.Value),
             Contact contact => Limits(given ?? contact.Value),
             Unpredictable unpredictable => Limits(given ?? unpredictable.Value),
-            Insulation insulation => (insulation.AtLeast.Ohms, double.PositiveInfinity, double.PositiveInfinity),
-            Diode => (double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity),
+            Insulation or Diode => (double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity),
             _ => null,
         };
     }

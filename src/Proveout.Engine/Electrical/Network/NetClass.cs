@@ -3,6 +3,9 @@ namespace Proveout.Engine.Electrical;
 /// <summary>What a metal net carries when the machine is on.</summary>
 public enum NetClass
 {
+    /// <summary>Nothing: no conductor lands on it.</summary>
+    Spare,
+
     /// <summary>Signals, sensors, data, windings, outputs: extra-low voltage that is no supply.</summary>
     Signal,
 

@@ -12,16 +12,19 @@ internal sealed class NetClasses
 
     public NetClasses(WiringNetwork wiring)
     {
-        var mated = new StateNetwork(wiring, new MachineState(false, []));
-        _nets = new MetalNets(wiring, mated.Conducts);
+        var mated = new MachineState(false, []);
+        _nets = new MetalNets(wiring, element => StateNetwork.Conducts(wiring, mated, element));
         _classOfNet = new NetClass[_nets.Count];
-        _protective = new MetalNets(wiring, element => mated.Conducts(element) && !IsOtherConductor(wiring, element));
+        foreach (var copper in wiring.Elements.Where(element => element.Kind == ElementKind.Copper))
+            _classOfNet[_nets.Of(copper.A)] = NetClass.Signal;
+        _protective = new MetalNets(wiring, element => StateNetwork.Conducts(wiring, mated, element) && !IsOtherConductor(wiring, element));
         _protectiveNets = [.. wiring.Nodes.Where(node => IsProtective(wiring, node)).Select(node => _protective.Of(node.Index))];
         foreach (var node in wiring.Nodes.Where(node => node.Kind == NodeKind.Terminal))
         {
             var role = wiring.Design.FindTerminal(new TerminalReference(node.Subject, node.Place))!.Role;
             ref var known = ref _classOfNet[_nets.Of(node.Index)];
-            known = Stronger(known, ClassOf(role));
+            if (known != NetClass.Spare)
+                known = Stronger(known, ClassOf(role));
         }
     }
 

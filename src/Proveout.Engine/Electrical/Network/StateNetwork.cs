@@ -11,41 +11,45 @@ internal sealed class StateNetwork
 {
     private readonly WiringNetwork _wiring;
 
-    private readonly JunctionGroups _groups;
-
     public StateNetwork(WiringNetwork wiring, MachineState state)
     {
         _wiring = wiring;
         State = state;
-        Junctions = new Junctions(wiring);
+        StrayPaths = new StrayPaths(wiring);
         Low = new LimitNetwork(wiring, element => Conducts(element) ? 1 / element.LowOhms : 0);
         High = new LimitNetwork(wiring, element => Conducts(element) ? 1 / element.HighOhms : 0);
-        _groups = Junctions.Groups(Low.Network.Islands.Count, Low.Network.Islands.Of);
+        Strays = StrayPaths.Of(Low.Network.Islands.Count, Low.Network.Islands.Of);
     }
 
     public MachineState State { get; }
 
-    /// <summary>The junctions, and what they may do to a reading.</summary>
-    public Junctions Junctions { get; }
+    /// <summary>Junctions and insulation, which stand beside the resistances.</summary>
+    public StrayPaths StrayPaths { get; }
 
-    /// <summary>Every resistance at its low limit; junctions open.</summary>
+    /// <summary>What of them touches each island of the low network.</summary>
+    public StrayPieces Strays { get; }
+
+    /// <summary>Every resistance at its low limit; junctions and insulation open.</summary>
     public LimitNetwork Low { get; }
 
     /// <summary>Every resistance at its high limit; junctions open.</summary>
     public LimitNetwork High { get; }
 
     /// <summary>True when the element carries current in this state.</summary>
-    public bool Conducts(NetworkElement element) => element switch
+    public bool Conducts(NetworkElement element) => Conducts(_wiring, State, element);
+
+    /// <summary>True when the element carries current in a state.</summary>
+    public static bool Conducts(WiringNetwork wiring, MachineState state, NetworkElement element) => element switch
     {
-        { Kind: ElementKind.Mating } => !State.PlugsApart,
-        { Part: Contact contact } => contact.ClosedAt.Contains(PositionOf(element.Subject, contact.Control), StringComparer.Ordinal),
+        { Kind: ElementKind.Mating } => !state.PlugsApart,
+        { Part: Contact contact } => contact.ClosedAt.Contains(PositionOf(wiring, state, element.Subject, contact.Control), StringComparer.Ordinal),
         _ => true,
     };
 
-    /// <summary>Limits of the resistance between two nodes in ohms, whatever the junctions do; infinite when over range.</summary>
+    /// <summary>Limits of the resistance between two nodes in ohms, whatever junctions and insulation do; infinite when over range.</summary>
     public (double LowOhms, double HighOhms) Resistance(int a, int b) =>
-        (Junctions.Floor(Low.Network.Resistance(a, b), a, b, _groups), High.Network.Resistance(a, b));
+        (Strays.LowerLimit(Low.Network.Resistance(a, b), a, b), High.Network.Resistance(a, b));
 
-    private string PositionOf(string part, string control) =>
-        State.PositionOf(part, control) ?? _wiring.Design.FindPart(part)!.Type.Controls.First(candidate => candidate.Name == control).Rest;
+    private static string PositionOf(WiringNetwork wiring, MachineState state, string part, string control) =>
+        state.PositionOf(part, control) ?? wiring.Design.FindPart(part)!.Type.Controls.First(candidate => candidate.Name == control).Rest;
 }

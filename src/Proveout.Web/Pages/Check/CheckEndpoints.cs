@@ -46,7 +46,7 @@ internal static class CheckEndpoints
     private static async Task<CheckView?> ViewAsync(string buildId, string checkId, HttpContext context, IBench bench)
     {
         var state = await bench.StateAsync(buildId, context.RequestAborted);
-        if (state?.FindStep(checkId) is not { } step)
+        if (state is null || (state.FindStep(checkId) ?? await bench.StepAsync(buildId, checkId, context.RequestAborted)) is not { } step)
             return null;
         var drawing = await bench.ProbeDrawingAsync(buildId, checkId, context.RequestAborted);
         return new CheckView(state, step, InlineDrawing.From(drawing), PersonCookie.Read(context, state.Build.Builder), null);

@@ -17,6 +17,10 @@ public sealed record CheckView(BenchState State, BenchStep Step, string Drawing,
 
     public bool IsDone => Step.Status != StepStatus.Open;
 
+    /// <summary>True when the machine may stand in another set-up than this check's: the plan changes it here, or the check read last was in another.</summary>
+    public bool SetUpChanges =>
+        Step.SetUpChanges || (State.LastReadCheckId is { } last && State.FindStep(last)?.SetUp.Id != Step.SetUp.Id);
+
     /// <summary>How many steps are dealt with.</summary>
     public int DoneCount => State.Steps.Count(step => step.Status != StepStatus.Open);
 

@@ -11,6 +11,11 @@ internal static class InlineDrawing
         "script", "style", "foreignObject", "a", "image", "iframe", "animate", "set",
     };
 
+    private static readonly HashSet<string> Paint = new(StringComparer.Ordinal)
+    {
+        "fill", "stroke", "stroke-width", "stroke-dasharray", "opacity", "font-family", "font-size", "font-weight", "text-anchor",
+    };
+
     /// <summary>The drawing as markup; empty when the document cannot be read.</summary>
     public static string From(string? document)
     {
@@ -43,6 +48,7 @@ internal static class InlineDrawing
         || (attribute.Name.LocalName == "href" && !attribute.Value.StartsWith('#'));
 
     // A style attribute would be ignored under the policy; the same declarations as presentation attributes are not (SVG 2, 6.6).
+    // Its size is left to the page's stylesheet.
     private static void SpellOutStyle(XElement element)
     {
         if (element.Attribute("style") is not { } style)
@@ -51,7 +57,7 @@ internal static class InlineDrawing
         foreach (var declaration in style.Value.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
         {
             var parts = declaration.Split(':', 2, StringSplitOptions.TrimEntries);
-            if (parts.Length == 2 && XmlReader.IsName(parts[0]))
+            if (parts.Length == 2 && Paint.Contains(parts[0]))
                 element.SetAttributeValue(parts[0], parts[1]);
         }
     }

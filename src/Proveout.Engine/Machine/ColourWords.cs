@@ -1,6 +1,4 @@
-using Proveout.Engine.Machine;
-
-namespace Proveout.Engine.Electrical;
+namespace Proveout.Engine.Machine;
 
 /// <summary>Colours of conductors in words.</summary>
 public static class ColourWords

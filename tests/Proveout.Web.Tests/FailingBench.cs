@@ -1,22 +1,22 @@
 using Proveout.Engine.Machine;
 using Proveout.Workshop;
 
-namespace Proveout.Web.Tests.InMemory;
+namespace Proveout.Web.Tests;
 
 /// <summary>A bench whose journal cannot be read.</summary>
-internal sealed class FailingBench : IBench
+internal sealed class FailingBench(IBench inner) : IBench
 {
     public const string Secret = "journal-file-is-locked";
 
-    private readonly InMemoryBench _inner = new();
-
-    public IReadOnlyList<MachineSummary> Machines() => _inner.Machines();
+    public IReadOnlyList<MachineSummary> Machines() => inner.Machines();
 
     public Task<IReadOnlyList<BuildSummary>> BuildsAsync(CancellationToken cancellation) => throw Failure();
 
-    public Task<Outcome<BuildSummary>> StartAsync(StartBuild request, CancellationToken cancellation) => _inner.StartAsync(request, cancellation);
+    public Task<Outcome<BuildSummary>> StartAsync(StartBuild request, CancellationToken cancellation) => inner.StartAsync(request, cancellation);
 
     public Task<BenchState?> StateAsync(string buildId, CancellationToken cancellation) => throw Failure();
+
+    public Task<BenchStep?> StepAsync(string buildId, string checkId, CancellationToken cancellation) => throw Failure();
 
     public Task<Outcome<BenchState>> EnterReadingAsync(string buildId, ReadingRequest request, CancellationToken cancellation) => throw Failure();
 

@@ -1,0 +1,50 @@
+using Proveout.Engine.Machine;
+
+namespace Proveout.Engine.Electrical;
+
+/// <summary>Tells whether two ends may change places without any effect.</summary>
+/// <remarks>A network of resistances that hangs on the rest by two wires only is the same whichever way round it hangs (reciprocity of a one-port).</remarks>
+internal sealed class LinearOnePort
+{
+    private readonly WiringNetwork _wiring;
+    private readonly ILookup<int, NetworkElement> _elementsAt;
+
+    public LinearOnePort(WiringNetwork wiring)
+    {
+        _wiring = wiring;
+        var mated = new MachineState(false, []);
+        var conducting = wiring.Elements.Where(element => element.Part is not Insulation && StateNetwork.Conducts(wiring, mated, element)).ToArray();
+        _elementsAt = conducting.SelectMany(element => new[] { (element.A, element), (element.B, element) }).ToLookup(item => item.Item1, item => item.element);
+    }
+
+    /// <summary>True when what lies on either side of two joints is a network of resistances that hangs on the rest by them alone.</summary>
+    public bool IsBehind(NetworkElement jointOne, NetworkElement jointTwo) =>
+        IsOnSide(jointOne.A, jointTwo.A, jointOne, jointTwo) || IsOnSide(jointOne.B, jointTwo.B, jointOne, jointTwo);
+
+    private bool IsOnSide(int one, int two, NetworkElement jointOne, NetworkElement jointTwo)
+    {
+        var reached = new HashSet<int> { one };
+        var queue = new Queue<int>(reached);
+        while (queue.TryDequeue(out var node))
+            foreach (var element in _elementsAt[node])
+            {
+                if (element == jointOne || element == jointTwo)
+                    continue;
+                if (element.Part is not (null or Resistor or Fuse or Contact))
+                    return false;
+                var other = element.A == node ? element.B : element.A;
+                if (reached.Add(other))
+                    queue.Enqueue(other);
+            }
+
+        return reached.Contains(two)
+            && !reached.Contains(one == jointOne.A ? jointOne.B : jointOne.A)
+            && !reached.Contains(two == jointTwo.A ? jointTwo.B : jointTwo.A)
+            && !reached.Any(IsWinding);
+    }
+
+    // A winding the other way round turns the motor the other way.
+    private bool IsWinding(int node) =>
+        _wiring.Nodes[node] is { Kind: NodeKind.Terminal } at
+        && _wiring.Design.FindTerminal(new TerminalReference(at.Subject, at.Place))!.Role == TerminalRole.Winding;
+}

@@ -1,0 +1,81 @@
+using Proveout.Engine.Machine;
+
+namespace Proveout.Engine.Electrical;
+
+/// <summary>What may carry current beside the resistances of a wiring network: junctions and imperfect insulation.</summary>
+/// <remarks>
+/// Junctions: no node lies outside the range between the two leads, so no junction sees more than the port does. Either the port stays below
+/// the lowest forward voltage of those that touch its piece of the network, then none of them conducts and those beyond get no current; or it
+/// does not, then voltage over test current is at least that voltage over the highest test current.
+/// Insulation: each path through it takes at most its conductance times the port's voltage, so the conductance of a port rises by at most the
+/// sum of those that touch its piece of the network (Dirichlet's principle; Doyle and Snell, Random Walks and Electric Networks, 1.3.5).
+/// From above a reading is bounded by the network with all of these open.
+/// </remarks>
+internal sealed class StrayPaths
+{
+    private readonly (int A, int B, double Siemens)[] _insulation;
+
+    public StrayPaths(WiringNetwork wiring)
+    {
+        Junctions =
+        [
+            .. from element in wiring.Elements
+               let volts = (element.Part as Diode)?.ForwardLow.Volts
+               where volts < ElementBand.OpenCircuitVolts
+               select (element.A, element.B, volts.Value),
+        ];
+        _insulation =
+        [
+            .. from element in wiring.Elements
+               let ohms = (element.Part as Insulation)?.AtLeast.Ohms
+               where ohms is not null
+               select (element.A, element.B, 1 / ohms.Value),
+        ];
+    }
+
+    /// <summary>Anode, cathode and lowest forward voltage in volts of each junction.</summary>
+    public IReadOnlyList<(int Anode, int Cathode, double ForwardVolts)> Junctions { get; }
+
+    /// <summary>Sums up what touches each piece of a network.</summary>
+    /// <param name="pieceCount">Number of pieces; <paramref name="pieceOf"/> stays below it.</param>
+    /// <param name="pieceOf">The piece that a node is in.</param>
+    public StrayPieces Of(int pieceCount, Func<int, int> pieceOf)
+    {
+        var leakage = new double[pieceCount];
+        foreach (var (a, b, siemens) in _insulation)
+        {
+            leakage[pieceOf(a)] += siemens;
+            if (pieceOf(b) != pieceOf(a))
+                leakage[pieceOf(b)] += siemens;
+        }
+
+        var rootOf = new int[pieceCount];
+        for (var piece = 0; piece < pieceCount; piece++)
+            rootOf[piece] = piece;
+        foreach (var (anode, cathode, _) in Junctions)
+            rootOf[Root(rootOf, pieceOf(anode))] = Root(rootOf, pieceOf(cathode));
+        for (var piece = 0; piece < pieceCount; piece++)
+            rootOf[piece] = Root(rootOf, piece);
+        return new StrayPieces(pieceOf, leakage, rootOf, LeastVolts(pieceCount, pieceOf));
+    }
+
+    private double[] LeastVolts(int pieceCount, Func<int, int> pieceOf)
+    {
+        var volts = new double[pieceCount];
+        Array.Fill(volts, double.PositiveInfinity);
+        foreach (var (anode, cathode, forward) in Junctions)
+        {
+            volts[pieceOf(anode)] = Math.Min(volts[pieceOf(anode)], forward);
+            volts[pieceOf(cathode)] = Math.Min(volts[pieceOf(cathode)], forward);
+        }
+
+        return volts;
+    }
+
+    private static int Root(int[] rootOf, int piece)
+    {
+        while (rootOf[piece] != piece)
+            piece = rootOf[piece] = rootOf[rootOf[piece]];
+        return piece;
+    }
+}

@@ -1,0 +1,15 @@
+using Proveout.Engine.Machine;
+
+namespace Proveout.Engine.Electrical;
+
+/// <summary>Reviews a design on paper against rules of standards and of common practice. It finds what it looks for, and proves nothing safe.</summary>
+public static class DesignReview
+{
+    /// <summary>Every finding, worst first, then in the order of the rules.</summary>
+    /// <param name="design">The machine; every reference in it resolves.</param>
+    public static IReadOnlyList<Finding> Of(MachineDesign design)
+    {
+        var context = new ReviewContext(WiringNetworkBuilder.Build(design));
+        return [.. ReviewRules.All.SelectMany(rule => rule.Review(context)).OrderByDescending(finding => finding.Severity)];
+    }
+}

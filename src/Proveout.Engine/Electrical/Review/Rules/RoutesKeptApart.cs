@@ -1,0 +1,27 @@
+namespace Proveout.Engine.Electrical;
+
+/// <summary>Mains and extra-low voltage do not share a route.</summary>
+internal sealed class RoutesKeptApart : IReviewRule
+{
+    public string Id => "routes-kept-apart";
+
+    public string Words => "mains and extra-low voltage in routes of their own";
+
+    public IEnumerable<Finding> Review(ReviewContext context)
+    {
+        foreach (var route in context.Design.Routes)
+        {
+            var inside = context.Design.Conductors
+                .Where(conductor => conductor.Route.Contains(route.Name, StringComparer.Ordinal) && context.Context.ClassOf(conductor) != NetClass.ProtectiveEarth)
+                .ToLookup(context.IsMains, conductor => conductor.Id);
+            if (inside[true].Any() && inside[false].Any())
+                yield return new Finding(
+                    Id,
+                    FindingSeverity.Warning,
+                    [route.Name, .. inside[true], .. inside[false]],
+                    $"In {route.Name} run mains conductors ({PathWords.List([.. inside[true]])}) and extra-low-voltage conductors ({PathWords.List([.. inside[false]])}).",
+                    "Give the extra-low voltage a route of its own or a partition; where they must share, insulate every conductor for the highest voltage.",
+                    "IEC 60204-1 clause 13.1.3");
+        }
+    }
+}

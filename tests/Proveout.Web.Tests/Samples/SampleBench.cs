@@ -1,0 +1,45 @@
+using Proveout.Journal;
+using Proveout.Workshop;
+
+namespace Proveout.Web.Tests.Samples;
+
+/// <summary>The real bench over the samples of this repository and a journal in a temporary folder.</summary>
+internal sealed class SampleBench : IAsyncDisposable
+{
+    /// <summary>The machine that builds are started from.</summary>
+    public const string Machine = "pennywort";
+
+    // Planning a machine takes a second or two; every test of a run shares the plans.
+    private static readonly MachineShelf Shelf = new(
+        new MachineFiles(Path.Combine(Root(), "catalogue")),
+        Directory.EnumerateDirectories(Path.Combine(Root(), "samples")).Where(folder => !folder.EndsWith("-as-wired", StringComparison.Ordinal)).Order(StringComparer.Ordinal));
+
+    private static readonly PlanDesk Desk = new();
+
+    private readonly string _folder;
+    private readonly SqliteJournal _journal;
+
+    private SampleBench(string folder, SqliteJournal journal) => (_folder, _journal, Bench) = (folder, journal, new Bench(Shelf, Desk, journal));
+
+    public IBench Bench { get; }
+
+    public static async Task<SampleBench> OpenAsync()
+    {
+        var folder = Directory.CreateTempSubdirectory("proveout-bench-").FullName;
+        return new SampleBench(folder, await SqliteJournal.OpenAsync(Path.Combine(folder, "builds.db"), TimeProvider.System));
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await _journal.DisposeAsync();
+        Directory.Delete(_folder, recursive: true);
+    }
+
+    private static string Root()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(folder.FullName, "Proveout.slnx")))
+            folder = folder.Parent ?? throw new InvalidOperationException("The tests run outside the repository.");
+        return folder.FullName;
+    }
+}

@@ -7,6 +7,7 @@ namespace Proveout.Cli;
 /// <summary>Every shape that is written as JSON: docs/json.md describes them.</summary>
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.Never)]
 [JsonSerializable(typeof(RefusalShape))]
+[JsonSerializable(typeof(ReviewShape))]
 [JsonSerializable(typeof(PlanShape))]
 [JsonSerializable(typeof(CheckTableShape))]
 [JsonSerializable(typeof(BothWaysShape))]

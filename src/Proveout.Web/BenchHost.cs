@@ -16,6 +16,7 @@ using Proveout.Web.Pages.Live;
 using Proveout.Web.Pages.Photo;
 using Proveout.Web.Pages.Plan;
 using Proveout.Web.Pages.Record;
+using Proveout.Web.Pages.Report;
 using Proveout.Web.Pages.Trouble;
 using Proveout.Workshop;
 
@@ -25,8 +26,11 @@ namespace Proveout.Web;
 public static class BenchHost
 {
     /// <summary>Builds the host; it listens once it is started.</summary>
+    /// <param name="options">Where it listens.</param>
+    /// <param name="bench">What the pages show and enter.</param>
+    /// <param name="reports">Writes the reports that the record's page offers; none are offered without it.</param>
     /// <exception cref="ArgumentException">The address is not a loopback address.</exception>
-    public static WebApplication Build(BenchHostOptions options, IBench bench)
+    public static WebApplication Build(BenchHostOptions options, IBench bench, ReportCase? reports = null)
     {
         ArgumentNullException.ThrowIfNull(options);
         if (!IPAddress.IsLoopback(options.Address))
@@ -39,7 +43,7 @@ public static class BenchHost
         builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Error).AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.None);
         var app = builder.Build();
         UseMiddleware(app);
-        MapPages(app);
+        MapPages(app, reports);
         return app;
     }
 
@@ -81,16 +85,18 @@ public static class BenchHost
         app.UseRouting();
     }
 
-    private static void MapPages(IEndpointRouteBuilder routes)
+    private static void MapPages(IEndpointRouteBuilder routes, ReportCase? reports)
     {
         AssetEndpoints.Map(routes);
         FrontEndpoints.Map(routes);
         CheckEndpoints.Map(routes);
         CheckListEndpoints.Map(routes);
-        RecordEndpoints.Map(routes);
+        RecordEndpoints.Map(routes, hasReport: reports is not null);
         PhotoEndpoints.Map(routes);
         LiveEndpoints.Map(routes);
         PlanEndpoints.Map(routes);
+        if (reports is not null)
+            ReportEndpoints.Map(routes, reports);
         TroubleEndpoints.Map(routes);
     }
 }

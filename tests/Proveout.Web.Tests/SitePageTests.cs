@@ -97,6 +97,16 @@ public sealed class SitePageTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task The_record_offers_a_report_for_paper()
+    {
+        var address = $"/builds/{_server.Build.Id}/report.pdf";
+        Assert.Contains($"href=\"{address}\"", (await _visitor.GetAsync(_server.Record)).Html, StringComparison.Ordinal);
+        var report = await _visitor.GetAsync(address);
+        Assert.Equal("application/pdf", report.Header("Content-Type"));
+        Assert.StartsWith("%PDF-", report.Html, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_signature_without_a_statement_is_refused()
     {
         var page = await _visitor.SendAsync(_server.Record, "sign-off", ("person", "Ida"), ("statement", ""));

@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace Proveout.Engine.Numerics;
 
 /// <summary>A network with a few of its resistors changed, without factoring it anew. Reused from change to change by one thread.</summary>
@@ -5,93 +7,89 @@ namespace Proveout.Engine.Numerics;
 /// Sherman-Morrison-Woodbury: with the changes U diag(d) Uᵀ, the matrix Z of transfer resistances becomes Z - ZU (diag(1/d) + UᵀZU)⁻¹ UᵀZ
 /// (Golub and Van Loan, Matrix Computations, 2.1.4). The small matrix is formed and inverted in double-double, for opening a joint
 /// subtracts nearly equal numbers. Pieces that come off get an anchor of their own and pieces that join lose all but one, so that the
-/// small matrix is regular whatever the change; which pieces there are is found by walking the graph and not by a numerical threshold.
+/// small matrix is regular whatever the change; which pieces there are is found in the graph and not by a numerical threshold.
 /// </remarks>
 internal sealed class ChangedNetwork
 {
-    private const int Ground = -1;
-
+    private readonly Ports _ports;
     private readonly ResistorNetwork _network;
     private readonly ChangedPieces _pieces;
-    private readonly List<(int A, int B)> _ports = [];
-    private readonly List<double> _deltas = [];
-    private readonly List<double[]> _differences = [];
-    private double[] _inverse = [];
+    private readonly List<NetworkUpdate> _updates = [];
+    private readonly SmallInverse _inverse = new();
+    private readonly PortTransfers _transfers;
 
-    /// <summary>Prepares to change a network.</summary>
-    public ChangedNetwork(ResistorNetwork network)
+    /// <summary>Prepares to change the network of some ports.</summary>
+    public ChangedNetwork(Ports ports)
     {
-        _network = network;
-        _pieces = new ChangedPieces(network);
+        (_ports, _network) = (ports, ports.Network);
+        _pieces = new ChangedPieces(_network);
+        _transfers = new PortTransfers(ports);
     }
 
-    /// <summary>Number of pieces that <see cref="PieceOf"/> tells apart.</summary>
+    /// <summary>Number of pieces that <see cref="PieceOf(int)"/> tells apart.</summary>
     public int PieceCount => _network.Islands.Count + _pieces.Count;
+
+    /// <summary>True when the change neither parts nor joins pieces.</summary>
+    public bool HasPiecesAsBefore => _pieces.AreAsBefore;
 
     /// <summary>Applies changes to the network as it was, in place of those applied before.</summary>
     /// <param name="changes">What changes; each resistor at most once; at least one change.</param>
-    /// <param name="nodes">Nodes that will be asked about.</param>
-    public void Apply(IReadOnlyList<EdgeChange> changes, ReadOnlySpan<int> nodes)
+    public void Apply(List<EdgeChange> changes)
     {
         _pieces.Find(changes);
-        _ports.Clear();
-        _deltas.Clear();
+        _updates.Clear();
         foreach (var change in changes)
-            AddUpdate(change.A, change.B, change.DeltaConductance);
+            _updates.Add(new NetworkUpdate(change.A, change.B, change.DeltaConductance));
         UpdateAnchors();
-        for (var index = 0; index < _ports.Count; index++)
-            FillDifferences(index, nodes);
-        var inverse = SmallInverse.Invert(UpdateMatrix())
-            ?? throw new InvalidOperationException("The update of an anchored network is regular; this one is not.");
-        _inverse = new double[inverse.Length];
-        Buffer.BlockCopy(inverse, 0, _inverse, 0, inverse.Length * sizeof(double));
+        InvertUpdateMatrix();
+        _transfers.Fill(CollectionsMarshal.AsSpan(_updates), _pieces, _inverse);
     }
-
-    /// <summary>True when the change may alter what stands between this node and others.</summary>
-    public bool Touches(int node) => _pieces.Of(node) != 0;
 
     /// <summary>Number of the piece that a node is now in; two nodes hang together when it is the same.</summary>
-    public int PieceOf(int node) =>
-        _pieces.Of(node) is > 0 and var piece ? _network.Islands.Count + piece - 1 : _network.Islands.Of(node);
+    public int PieceOf(int node) => PieceOf(_pieces.Of(node), _network.Islands.Of(node));
 
-    /// <summary>Resistance between two of the nodes in ohms after the change; infinite when they do not hang together.</summary>
-    /// <param name="a">First node.</param>
-    /// <param name="b">Second node.</param>
-    /// <param name="anchoredBefore">What <see cref="ResistorNetwork.AnchoredResistance"/> says of the two.</param>
-    public double Resistance(int a, int b, double anchoredBefore)
+    /// <summary>Numbers of the pieces that a port's nodes are now in.</summary>
+    public (int OfA, int OfB) PiecesOf(int port)
     {
-        if (PieceOf(a) != PieceOf(b))
-            return double.PositiveInfinity;
-        return Touches(a) ? Math.Max(0, anchoredBefore - Correction(a, b)) : anchoredBefore;
+        var (a, b) = _ports.Pairs[port];
+        return (PieceOf(_transfers.PieceAt(a), _ports.Islands[a]), PieceOf(_transfers.PieceAt(b), _ports.Islands[b]));
     }
 
-    private double Correction(int a, int b)
+    /// <summary>True when the change touches the island of a node of a port.</summary>
+    public bool Touches(int port) => (_transfers.PieceAt(_ports.Pairs[port].A) | _transfers.PieceAt(_ports.Pairs[port].B)) != 0;
+
+    /// <summary>True when the change may alter a port; false when it surely leaves it as it was, to twelve digits.</summary>
+    /// <param name="port">Number of the port.</param>
+    /// <param name="ohms">Resistance after the change; infinite when the port's nodes do not hang together.</param>
+    public bool Alters(int port, out double ohms)
     {
-        var size = _ports.Count;
-        Span<double> transfer = stackalloc double[size];
+        ohms = double.PositiveInfinity;
+        var (a, b) = _ports.Pairs[port];
+        var pieceOfA = _transfers.PieceAt(a);
+        if (pieceOfA != _transfers.PieceAt(b))
+            return _ports.IsOneIsland(port);
+        if (pieceOfA == 0 || (_transfers.IsUntouched(a, b, _ports.AnchoredOhms(port)) && _ports.IsOneIsland(port)))
+            return false;
+        ohms = _transfers.Correct(a, b, _ports.AnchoredOhms(port));
+        if (double.IsNaN(ohms))
+            ohms = ExactResistance(_ports.Nodes[a], _ports.Nodes[b]);
+        return true;
+    }
+
+    // While all pieces are as before, they keep the numbers of their islands.
+    private int PieceOf(int piece, int island) => piece == 0 || _pieces.AreAsBefore ? island : _network.Islands.Count + piece - 1;
+
+    private double ExactResistance(int a, int b)
+    {
+        var size = _updates.Count;
+        Span<DoubleDouble> transfer = stackalloc DoubleDouble[size];
         for (var index = 0; index < size; index++)
-            transfer[index] = _differences[index][a] - _differences[index][b];
-        var sum = 0.0;
+            transfer[index] = Transfer(_updates[index], new NetworkUpdate(a, b, 0));
+        var resistance = _network.AnchoredResistance(a, b);
         for (var row = 0; row < size; row++)
-        {
-            if (transfer[row] == 0)
-                continue;
-            var rowSum = 0.0;
-            var rowOfInverse = _inverse.AsSpan(row * size, size);
             for (var column = 0; column < size; column++)
-                rowSum += rowOfInverse[column] * transfer[column];
-            sum += transfer[row] * rowSum;
-        }
-
-        return sum;
-    }
-
-    private void AddUpdate(int a, int b, double delta)
-    {
-        _ports.Add((a, b));
-        _deltas.Add(delta);
-        if (_differences.Count < _ports.Count)
-            _differences.Add(new double[_network.NodeCount]);
+                resistance -= transfer[row] * _inverse[row, column] * transfer[column];
+        return Math.Max(0, (double)resistance);
     }
 
     private void UpdateAnchors()
@@ -101,49 +99,32 @@ internal sealed class ChangedNetwork
         {
             var anchor = _network.AnchorOf(island);
             if (anchored[_pieces.Of(anchor)])
-                AddUpdate(anchor, Ground, -ResistorNetwork.AnchorConductance);
+                _updates.Add(new NetworkUpdate(anchor, NetworkUpdate.Ground, -ResistorNetwork.AnchorConductance));
             anchored[_pieces.Of(anchor)] = true;
         }
 
         for (var piece = 1; piece <= _pieces.Count; piece++)
             if (!anchored[piece])
-                AddUpdate(_pieces.FirstOf(piece), Ground, ResistorNetwork.AnchorConductance);
+                _updates.Add(new NetworkUpdate(_pieces.FirstOf(piece), NetworkUpdate.Ground, ResistorNetwork.AnchorConductance));
     }
 
-    // Potentials for one ampere in at A and out at B; all lie between those of A and B, so rounding them to double loses nothing that matters.
-    private void FillDifferences(int update, ReadOnlySpan<int> nodes)
+    private void InvertUpdateMatrix()
     {
-        var (a, b) = _ports[update];
-        var differences = _differences[update];
-        var islandOfA = _network.Islands.Of(a);
-        var islandOfB = b == Ground ? Ground : _network.Islands.Of(b);
-        var columnOfA = _network.Column(a);
-        var columnOfB = b == Ground ? null : _network.Column(b);
-        foreach (var node in nodes)
-        {
-            var island = _network.Islands.Of(node);
-            var index = _network.IndexInIsland(node);
-            var fromA = island == islandOfA ? columnOfA[index] : DoubleDouble.Zero;
-            var fromB = island == islandOfB ? columnOfB![index] : DoubleDouble.Zero;
-            differences[node] = DoubleDouble.Difference(fromA, fromB);
-        }
-    }
-
-    private DoubleDouble[,] UpdateMatrix()
-    {
-        var matrix = new DoubleDouble[_ports.Count, _ports.Count];
-        for (var row = 0; row < _ports.Count; row++)
+        _inverse.Reset(_updates.Count);
+        for (var row = 0; row < _updates.Count; row++)
         {
             for (var column = 0; column <= row; column++)
-                matrix[row, column] = matrix[column, row] = Transfer(_ports[row], _ports[column]);
-            matrix[row, row] += (DoubleDouble)1 / _deltas[row];
+                _inverse.Set(row, column, Transfer(_updates[row], _updates[column]));
+            _inverse.Set(row, row, _inverse[row, row] + ((DoubleDouble)1 / _updates[row].DeltaConductance));
         }
 
-        return matrix;
+        if (!_inverse.Invert())
+            throw new InvalidOperationException("The update of an anchored network is regular; this one is not.");
     }
 
-    private DoubleDouble Transfer((int A, int B) one, (int A, int B) two) =>
+    private DoubleDouble Transfer(NetworkUpdate one, NetworkUpdate two) =>
         Transfer(one.A, two.A) - Transfer(one.A, two.B) - Transfer(one.B, two.A) + Transfer(one.B, two.B);
 
-    private DoubleDouble Transfer(int a, int b) => a == Ground || b == Ground ? DoubleDouble.Zero : _network.Transfer(a, b);
+    private DoubleDouble Transfer(int a, int b) =>
+        a == NetworkUpdate.Ground || b == NetworkUpdate.Ground ? DoubleDouble.Zero : _network.Transfer(a, b);
 }

@@ -4,9 +4,10 @@ namespace Proveout.Engine.Numerics;
 /// <param name="Edge">Index of the resistor that changes; -1 when one is added.</param>
 /// <param name="A">Its first node.</param>
 /// <param name="B">Its second node.</param>
-/// <param name="DeltaConductance">Change of its conductance in siemens, not zero; minus its whole conductance when it is taken away.</param>
+/// <param name="DeltaConductance">Change of its conductance in siemens, not zero; minus its whole conductance when it is taken away.
+/// In double-double, for what it leaves of the conductance may be a billionth of it.</param>
 /// <param name="TakesAway">True when the resistor is taken away altogether.</param>
-internal readonly record struct EdgeChange(int Edge, int A, int B, double DeltaConductance, bool TakesAway)
+internal readonly record struct EdgeChange(int Edge, int A, int B, DoubleDouble DeltaConductance, bool TakesAway)
 {
     /// <summary>A resistor added between two nodes.</summary>
     public static EdgeChange Add(int a, int b, double conductance) => new(-1, a, b, conductance, false);
@@ -15,5 +16,5 @@ internal readonly record struct EdgeChange(int Edge, int A, int B, double DeltaC
     public static EdgeChange TakeAway(int index, Edge edge) => new(index, edge.A, edge.B, -edge.Conductance, true);
 
     /// <summary>A resistor given another conductance, above zero.</summary>
-    public static EdgeChange Set(int index, Edge edge, double conductance) => new(index, edge.A, edge.B, conductance - edge.Conductance, false);
+    public static EdgeChange Set(int index, Edge edge, double conductance) => new(index, edge.A, edge.B, (DoubleDouble)conductance - edge.Conductance, false);
 }

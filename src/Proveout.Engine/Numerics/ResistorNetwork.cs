@@ -16,6 +16,7 @@ internal sealed class ResistorNetwork
     private readonly (int Edge, int Other)[][] _steps;
     private readonly Lazy<LaplacianFactor>[] _factors;
     private readonly DoubleDouble[]?[] _columns;
+    private readonly Lazy<Bridges> _bridges;
 
     /// <summary>Makes a network.</summary>
     /// <param name="nodeCount">Number of nodes.</param>
@@ -32,6 +33,7 @@ internal sealed class ResistorNetwork
         _steps = Steps(nodeCount, edges);
         _factors = [.. Enumerable.Range(0, _islands.Count).Select(island => new Lazy<LaplacianFactor>(() => Factor(island)))];
         _columns = new DoubleDouble[]?[nodeCount];
+        _bridges = new Lazy<Bridges>(() => new Bridges(this));
     }
 
     /// <summary>Number of nodes.</summary>
@@ -39,6 +41,12 @@ internal sealed class ResistorNetwork
 
     /// <summary>Which nodes hang together.</summary>
     public Islands Islands => _islands;
+
+    /// <summary>Number of resistors.</summary>
+    public int EdgeCount => _edges.Length;
+
+    /// <summary>The resistors whose removal parts an island.</summary>
+    public Bridges Bridges => _bridges.Value;
 
     /// <summary>The resistor with an index.</summary>
     public Edge EdgeOf(int index) => _edges[index];
@@ -54,14 +62,14 @@ internal sealed class ResistorNetwork
 
     /// <summary>Resistance between two nodes in ohms; infinite when they do not hang together.</summary>
     public double Resistance(int a, int b) =>
-        _islands.Of(a) == _islands.Of(b) ? Math.Max(0, AnchoredResistance(a, b)) : double.PositiveInfinity;
+        _islands.Of(a) == _islands.Of(b) ? Math.Max(0, (double)AnchoredResistance(a, b)) : double.PositiveInfinity;
 
     /// <summary>Resistance between two nodes in ohms by way of the anchors too: finite for any two nodes, equal to the true one within an island.</summary>
-    public double AnchoredResistance(int a, int b)
+    public DoubleDouble AnchoredResistance(int a, int b)
     {
         var sum = Column(a)[_indexInIsland[a]] + Column(b)[_indexInIsland[b]];
         var mutual = Transfer(a, b);
-        return (double)(sum - mutual - mutual);
+        return sum - mutual - mutual;
     }
 
     /// <summary>Potential of node <paramref name="b"/> for one ampere fed into node <paramref name="a"/> and taken from ground.</summary>

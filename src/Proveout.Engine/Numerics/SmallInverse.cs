@@ -1,62 +1,82 @@
 namespace Proveout.Engine.Numerics;
 
-/// <summary>Inverts small dense matrices in double-double.</summary>
-internal static class SmallInverse
+/// <summary>Inverts small symmetric matrices in double-double. Reused from matrix to matrix by one thread.</summary>
+internal sealed class SmallInverse
 {
-    /// <summary>Inverts a square matrix by Gauss-Jordan elimination with row pivoting; the argument is overwritten.</summary>
-    /// <returns>The inverse rounded to double, or null when the matrix is singular to working precision.</returns>
-    public static double[,]? Invert(DoubleDouble[,] matrix)
-    {
-        var size = matrix.GetLength(0);
-        var inverse = new DoubleDouble[size, size];
-        for (var index = 0; index < size; index++)
-            inverse[index, index] = 1;
-        for (var column = 0; column < size; column++)
-            if (!Eliminate(matrix, inverse, column))
-                return null;
+    private DoubleDouble[] _matrix = [];
+    private DoubleDouble[] _inverse = [];
+    private int _size;
 
-        var rounded = new double[size, size];
-        for (var row = 0; row < size; row++)
-            for (var column = 0; column < size; column++)
-                rounded[row, column] = (double)inverse[row, column];
-        return rounded;
+    /// <summary>An entry of the matrix, or of its inverse once it is inverted.</summary>
+    public DoubleDouble this[int row, int column] => _matrix[(row * _size) + column];
+
+    /// <summary>Starts a matrix of a size; every entry is to be set.</summary>
+    public void Reset(int size)
+    {
+        _size = size;
+        if (_matrix.Length < size * size)
+            (_matrix, _inverse) = (new DoubleDouble[size * size], new DoubleDouble[size * size]);
     }
 
-    private static bool Eliminate(DoubleDouble[,] matrix, DoubleDouble[,] inverse, int column)
+    /// <summary>Sets an entry and its mirror image.</summary>
+    public void Set(int row, int column, DoubleDouble value) =>
+        _matrix[(row * _size) + column] = _matrix[(column * _size) + row] = value;
+
+    /// <summary>Replaces the matrix by its inverse, by Gauss-Jordan elimination with row pivoting; false when it is singular to working precision.</summary>
+    public bool Invert()
     {
-        var size = matrix.GetLength(0);
+        Array.Clear(_inverse);
+        for (var index = 0; index < _size; index++)
+            RowOf(_inverse, index)[index] = 1;
+        for (var column = 0; column < _size; column++)
+            if (!Eliminate(column))
+                return false;
+        (_matrix, _inverse) = (_inverse, _matrix);
+        return true;
+    }
+
+    private bool Eliminate(int column)
+    {
         var pivotRow = column;
-        for (var row = column + 1; row < size; row++)
-            if (Math.Abs(matrix[row, column].High) > Math.Abs(matrix[pivotRow, column].High))
+        for (var row = column + 1; row < _size; row++)
+            if (Math.Abs(this[row, column].High) > Math.Abs(this[pivotRow, column].High))
                 pivotRow = row;
-        if (matrix[pivotRow, column].High == 0)
+        if (this[pivotRow, column].High == 0)
             return false;
-        if (pivotRow != column)
-            for (var index = 0; index < size; index++)
+        Swap(column, pivotRow);
+        var scale = (DoubleDouble)1 / this[column, column];
+        Scale(RowOf(_matrix, column), scale);
+        Scale(RowOf(_inverse, column), scale);
+        for (var row = 0; row < _size; row++)
+            if (row != column && this[row, column] is { High: not 0 } factor)
             {
-                (matrix[column, index], matrix[pivotRow, index]) = (matrix[pivotRow, index], matrix[column, index]);
-                (inverse[column, index], inverse[pivotRow, index]) = (inverse[pivotRow, index], inverse[column, index]);
+                Subtract(RowOf(_matrix, row), factor, RowOf(_matrix, column));
+                Subtract(RowOf(_inverse, row), factor, RowOf(_inverse, column));
             }
-
-        var scale = (DoubleDouble)1 / matrix[column, column];
-        for (var index = 0; index < size; index++)
-        {
-            matrix[column, index] *= scale;
-            inverse[column, index] *= scale;
-        }
-
-        for (var row = 0; row < size; row++)
-        {
-            var factor = matrix[row, column];
-            if (row == column || factor.High == 0)
-                continue;
-            for (var index = 0; index < size; index++)
-            {
-                matrix[row, index] -= factor * matrix[column, index];
-                inverse[row, index] -= factor * inverse[column, index];
-            }
-        }
 
         return true;
+    }
+
+    private void Swap(int one, int two)
+    {
+        for (var index = 0; one != two && index < _size; index++)
+        {
+            (RowOf(_matrix, one)[index], RowOf(_matrix, two)[index]) = (RowOf(_matrix, two)[index], RowOf(_matrix, one)[index]);
+            (RowOf(_inverse, one)[index], RowOf(_inverse, two)[index]) = (RowOf(_inverse, two)[index], RowOf(_inverse, one)[index]);
+        }
+    }
+
+    private Span<DoubleDouble> RowOf(DoubleDouble[] matrix, int row) => matrix.AsSpan(row * _size, _size);
+
+    private static void Scale(Span<DoubleDouble> row, DoubleDouble factor)
+    {
+        foreach (ref var value in row)
+            value *= factor;
+    }
+
+    private static void Subtract(Span<DoubleDouble> row, DoubleDouble factor, Span<DoubleDouble> other)
+    {
+        for (var index = 0; index < row.Length; index++)
+            row[index] -= factor * other[index];
     }
 }

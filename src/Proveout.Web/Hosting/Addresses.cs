@@ -13,6 +13,8 @@ internal static class Addresses
 
     public static string Record(string buildId) => $"{Build(buildId)}/record";
 
+    public static string Report(string buildId) => $"{Build(buildId)}/report.pdf";
+
     public static string Events(string buildId, long afterSequence) => $"{Build(buildId)}/events?after={afterSequence}";
 
     public static string Photo(string buildId, string sha256) => $"{Build(buildId)}/photos/{Uri.EscapeDataString(sha256)}";

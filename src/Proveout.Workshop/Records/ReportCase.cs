@@ -37,6 +37,16 @@ public sealed class ReportCase(IBench bench, IJournal journal, TimeProvider cloc
             state.LastSequence);
     }
 
+    /// <summary>The report of a build as a PDF document; null when there is no such build.</summary>
+    public async Task<byte[]?> PdfAsync(string buildId, CancellationToken cancellation)
+    {
+        if (await OfAsync(buildId, cancellation) is not { } report)
+            return null;
+        using var document = new MemoryStream();
+        PdfReport.Write(report, document);
+        return document.ToArray();
+    }
+
     private static string Instrument(InstrumentDeclared instrument) =>
         instrument.LeadsZeroed ? $"{instrument.Model}, leads zeroed" : instrument.Model;
 

@@ -19,9 +19,15 @@ internal sealed class SampleBench : IAsyncDisposable
     private readonly string _folder;
     private readonly SqliteJournal _journal;
 
-    private SampleBench(string folder, SqliteJournal journal) => (_folder, _journal, Bench) = (folder, journal, new Bench(Shelf, Desk, journal));
+    private SampleBench(string folder, SqliteJournal journal)
+    {
+        (_folder, _journal, Bench) = (folder, journal, new Bench(Shelf, Desk, journal));
+        Reports = new ReportCase(Bench, journal, TimeProvider.System);
+    }
 
     public IBench Bench { get; }
+
+    public ReportCase Reports { get; }
 
     public static async Task<SampleBench> OpenAsync()
     {

@@ -1,53 +1,60 @@
 using Proveout.Engine.Faults;
-using Proveout.Engine.Numerics;
 
 namespace Proveout.Engine.Electrical;
 
 /// <summary>Simulates faults at the ports of one set-up. One thread's own.</summary>
-internal sealed class PortWorker(PortTable table, WiringNetwork wiring)
+internal sealed class PortWorker(PortTable table)
 {
-    private readonly ChangedNetwork _low = new(table.Rest.Low.Network);
-    private readonly ChangedNetwork _high = new(table.Rest.High.Network);
+    private readonly LimitWorker _low = new(table.Low);
+    private readonly LimitWorker _high = new(table.High);
+    private StrayPieces? _strays;
 
     /// <summary>Adds the checks that a fault changes, with what they may then show.</summary>
     public void AddResponses(WiringFault fault, List<int> checks, List<ReadingInterval> intervals)
     {
-        var changesLow = FaultChanges.AtLow(fault, wiring, table.Rest);
-        var changesHigh = FaultChanges.AtHigh(fault, wiring, table.Rest);
-        var reachedLow = table.IsReachedLow(changesLow);
-        var reachedHigh = table.IsReachedHigh(changesHigh);
-        if (!reachedLow && !reachedHigh)
+        if (!Apply(fault))
             return;
-
-        if (reachedLow)
-            _low.Apply([.. changesLow, .. table.ControlsLow], table.Nodes);
-        if (reachedHigh)
-            _high.Apply([.. changesHigh, .. table.ControlsHigh], table.Nodes);
-        StrayPieces? strays = null;
         for (var index = 0; index < table.Candidates.Length; index++)
         {
-            var candidate = table.Candidates[index];
-            var (a, b) = (candidate.A, candidate.B);
-            var touchedLow = reachedLow && (_low.Touches(a) || _low.Touches(b));
-            var touchedHigh = reachedHigh && (_high.Touches(a) || _high.Touches(b));
-            if (!touchedLow && !touchedHigh)
-                continue;
-            var (low, high) = table.Good[index];
-            if (touchedLow)
-            {
-                low = _low.Resistance(a, b, table.AnchoredLow(index));
-                if (low >= StrayPieces.NegligibleOhms)
-                    low = (strays ??= table.Rest.StrayPaths.Of(_low.PieceCount, _low.PieceOf)).LowerLimit(low, a, b);
-            }
-
-            if (touchedHigh)
-                high = _high.Resistance(a, b, table.AnchoredHigh(index));
-            if (Same(low, table.Good[index].LowOhms) && Same(high, table.Good[index].HighOhms))
+            if (!AlteredLimits(index, out var low, out var high))
                 continue;
             checks.Add(table.FirstCheck + index);
-            intervals.Add(candidate.Mode.Shown(low, Math.Max(low, high)));
+            intervals.Add(table.Candidates[index].Mode.Shown(low, Math.Max(low, high)));
         }
     }
 
-    private static bool Same(double one, double two) => one.Equals(two) || Math.Abs(one - two) <= 1e-9 * Math.Abs(two);
+    /// <summary>Applies a fault in place of the one before; false when it can alter no port.</summary>
+    public bool Apply(WiringFault fault)
+    {
+        _strays = null;
+        return _low.Apply(fault) | _high.Apply(fault);
+    }
+
+    /// <summary>Limits of a port under the fault in ohms, whatever junctions and insulation do; infinite when over range.</summary>
+    public (double LowOhms, double HighOhms) LimitsOf(int index) => AlteredLimits(index, out var low, out var high) ? (low, high) : table.Good[index];
+
+    private bool AlteredLimits(int index, out double low, out double high)
+    {
+        (low, high) = table.Good[index];
+        var altersLow = _low.Alters(index, out var alteredLow);
+        var altersHigh = _high.Alters(index, out var alteredHigh);
+        if (!altersLow && !altersHigh)
+            return false;
+        var (goodLow, goodHigh) = (low, high);
+        if (altersLow)
+            low = alteredLow < StrayPieces.NegligibleOhms ? alteredLow : WithStrays(alteredLow, index);
+        if (altersHigh)
+            high = alteredHigh;
+        return !Same(low, goodLow) || !Same(high, goodHigh);
+    }
+
+    private double WithStrays(double low, int index)
+    {
+        _strays ??= _low.Network.HasPiecesAsBefore ? table.Strays : table.StrayPaths.Of(_low.Network.PieceCount, _low.Network.PieceOf);
+        var (pieceOfA, pieceOfB) = _low.Network.PiecesOf(index);
+        return _strays.LowerLimit(low, pieceOfA, pieceOfB);
+    }
+
+    // Either may be infinite: the smaller of the two is the measure, so that an opened path never counts as the same.
+    private static bool Same(double one, double two) => one.Equals(two) || Math.Abs(one - two) <= 1e-9 * Math.Min(one, two);
 }

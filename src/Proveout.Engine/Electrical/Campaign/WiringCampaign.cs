@@ -9,6 +9,7 @@ public sealed class WiringCampaign
     private readonly IReadOnlyList<ElectricalSetUp> _setUps;
     private readonly StateNetwork[] _states;
     private readonly CandidateCheck[] _candidates;
+    private readonly Lazy<ReadingReason>[] _reasons;
 
     /// <summary>Prepares the campaign: network, set-ups, candidate checks with their expectations, faults.</summary>
     /// <param name="design">The machine; every reference in it resolves.</param>
@@ -17,6 +18,7 @@ public sealed class WiringCampaign
         Context = new WiringContext(WiringNetworkBuilder.Build(design));
         _setUps = DeadSetUps.Of(design);
         _states = [.. _setUps.AsParallel().AsOrdered().Select(setUp => new StateNetwork(Context.Wiring, setUp.State))];
+        _reasons = [.. _setUps.Select((_, index) => new Lazy<ReadingReason>(() => new ReadingReason(Context.Wiring, _states[index])))];
         _candidates = [.. CandidateChecks.Of(Context, _setUps, _states)];
         Faults = [.. WiringFaultRules.All.SelectMany(rule => rule.Generate(Context))];
     }
@@ -32,10 +34,7 @@ public sealed class WiringCampaign
 
     /// <summary>Why a check shows what it shows, in a sentence.</summary>
     /// <param name="check">Index of the check.</param>
-    public string Explain(int check) =>
-        _candidates[check].Check.Expectation.IsOverRangeOnly
-            ? "Nothing joins the two in this state, so the meter shows over range."
-            : "The two hang together in this state.";
+    public string Explain(int check) => _reasons[_candidates[check].SetUp].Value.Between(_candidates[check].A, _candidates[check].B);
 
     /// <summary>The nodes that a check touches.</summary>
     /// <param name="check">Index of the check.</param>
@@ -55,7 +54,7 @@ public sealed class WiringCampaign
             0,
             Faults.Count,
             new ParallelOptions { CancellationToken = cancellation },
-            () => tables.Select(table => new PortWorker(table, Context.Wiring)).ToArray(),
+            () => tables.Select(table => new PortWorker(table)).ToArray(),
             (fault, _, workers) =>
             {
                 responses[fault] = Respond(Faults[fault], workers);
@@ -77,7 +76,7 @@ public sealed class WiringCampaign
         ReadingInterval[] shown = [.. _candidates.Select(candidate => candidate.Check.Expectation)];
         if (faults.Count == 0)
             return shown;
-        var workers = PortTables().Select(table => new PortWorker(table, Context.Wiring)).ToArray();
+        var workers = PortTables().Select(table => new PortWorker(table)).ToArray();
         var response = Respond(TogetherSimulation.Merge(faults.Select(fault => Faults[fault])), workers);
         for (var place = 0; place < response.Checks.Length; place++)
             shown[response.Checks[place]] = response.Intervals[place];
@@ -98,7 +97,8 @@ public sealed class WiringCampaign
             ? _states[setUp]
             : _states[_setUps.Index().First(other => other.Item.Operated is null && other.Item.State.PlugsApart == _setUps[setUp].State.PlugsApart).Index];
 
-    private PortTable[] PortTables()
+    /// <summary>The ports of each set-up, in the order of the set-ups.</summary>
+    internal PortTable[] PortTables()
     {
         var first = 0;
         var tables = new List<PortTable>();

@@ -17,9 +17,10 @@ internal sealed class JunctionBounds(StateNetwork state)
         var open = state.Low.Network.Resistance(red, black);
         if (open < StrayPieces.NegligibleOhms)
             return (low, high);
+        var islands = state.Low.Network.Islands;
         var threshold = double.IsPositiveInfinity(open) ? LeastPathVolts(red, black) : ThresholdVolts(red, black, open);
         var floor = threshold >= ElementBand.OpenCircuitVolts ? double.PositiveInfinity : threshold / ElementBand.TestCurrentAmperes;
-        return (Math.Max(low, Math.Min(state.Strays.WithLeakage(open, red, black), floor)), high);
+        return (Math.Max(low, Math.Min(state.Strays.WithLeakage(open, islands.Of(red), islands.Of(black)), floor)), high);
     }
 
     private double ThresholdVolts(int red, int black, double low)

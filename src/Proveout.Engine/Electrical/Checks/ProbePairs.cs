@@ -14,7 +14,9 @@ internal sealed class ProbePairs
     private readonly WiringNetwork _wiring;
     private readonly Func<NetworkElement, bool> _conducts;
     private readonly MetalNets _nets;
+    private readonly bool[] _isPlace;
     private readonly ILookup<int, int> _placesOfNet;
+    private readonly MetalWalk _walk;
     private readonly HashSet<(int A, int B)> _pairs = [];
 
     public ProbePairs(WiringNetwork wiring, Func<NetworkElement, bool> conducts, IReadOnlyList<int> places)
@@ -22,7 +24,11 @@ internal sealed class ProbePairs
         _wiring = wiring;
         _conducts = conducts;
         _nets = new MetalNets(wiring, conducts);
+        _isPlace = new bool[wiring.Nodes.Count];
+        foreach (var place in places)
+            _isPlace[place] = true;
         _placesOfNet = places.ToLookup(_nets.Of);
+        _walk = new MetalWalk(wiring, conducts, _isPlace);
     }
 
     /// <summary>All pairs for a state at rest.</summary>
@@ -57,7 +63,7 @@ internal sealed class ProbePairs
             return;
         }
 
-        var hub = places.MaxBy(place => _wiring.Elements.Count(element => element.A == place || element.B == place));
+        var hub = places.MaxBy(_walk.ElementCountAt);
         foreach (var place in places)
         {
             Add(hub, place);
@@ -133,49 +139,13 @@ internal sealed class ProbePairs
         return new[] { near, Farthest(near) }.Distinct();
     }
 
-    private static int Nearest(int node, IEnumerable<int> places) => places.Contains(node) ? node : places.First();
+    private int Nearest(int node, IEnumerable<int> placesOfNet) => _isPlace[node] ? node : placesOfNet.First();
 
-    private int Farthest(int place)
-    {
-        var net = _nets.Of(place);
-        var reached = new HashSet<int> { place };
-        var queue = new Queue<int>([place]);
-        var last = place;
-        var places = _placesOfNet[net].ToHashSet();
-        while (queue.TryDequeue(out var node))
-        {
-            if (places.Contains(node))
-                last = node;
-            foreach (var next in MetalNeighbours(node))
-                if (reached.Add(next))
-                    queue.Enqueue(next);
-        }
-
-        return last;
-    }
-
-    private Dictionary<int, List<int>>? _metal;
-
-    private List<int> MetalNeighbours(int node)
-    {
-        if (_metal is null)
-        {
-            _metal = [];
-            foreach (var element in _wiring.Elements.Where(element => element.IsMetal && _conducts(element)))
-            {
-                (_metal.TryGetValue(element.A, out var ofA) ? ofA : _metal[element.A] = []).Add(element.B);
-                (_metal.TryGetValue(element.B, out var ofB) ? ofB : _metal[element.B] = []).Add(element.A);
-            }
-        }
-
-        return _metal.GetValueOrDefault(node) ?? [];
-    }
+    private int Farthest(int place) => _walk.FarthestFrom(place);
 
     private void Add(int a, int b)
     {
-        if (a == b || !_placesOfNet[_nets.Of(a)].Contains(a) || !_placesOfNet[_nets.Of(b)].Contains(b))
-            return;
-        if (!_pairs.Contains((b, a)))
+        if (a != b && _isPlace[a] && _isPlace[b] && !_pairs.Contains((b, a)))
             _pairs.Add((a, b));
     }
 }

@@ -55,8 +55,9 @@ public sealed record MeterMode(string Kind, string Setting, IReadOnlyList<MeterR
         var high = highOhms + LeadHighOhms;
         var shown = new ReadingInterval(double.PositiveInfinity, double.NegativeInfinity);
         var bottom = double.NegativeInfinity;
-        foreach (var range in Ranges)
+        for (var index = 0; index < Ranges.Count; index++)
         {
+            var range = Ranges[index];
             var top = range.FullScale * (1 + RangeOverlap);
             if (high >= bottom && low <= top)
             {

@@ -48,7 +48,7 @@ internal sealed class StateNetwork
 
     /// <summary>Limits of the resistance between two nodes in ohms, whatever junctions and insulation do; infinite when over range.</summary>
     public (double LowOhms, double HighOhms) Resistance(int a, int b) =>
-        (Strays.LowerLimit(Low.Network.Resistance(a, b), a, b), High.Network.Resistance(a, b));
+        (Strays.LowerLimit(Low.Network.Resistance(a, b), Low.Network.Islands.Of(a), Low.Network.Islands.Of(b)), High.Network.Resistance(a, b));
 
     private static string PositionOf(WiringNetwork wiring, MachineState state, string part, string control) =>
         state.PositionOf(part, control) ?? wiring.Design.FindPart(part)!.Type.Controls.First(candidate => candidate.Name == control).Rest;

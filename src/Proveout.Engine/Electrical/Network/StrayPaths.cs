@@ -56,7 +56,7 @@ internal sealed class StrayPaths
             rootOf[Root(rootOf, pieceOf(anode))] = Root(rootOf, pieceOf(cathode));
         for (var piece = 0; piece < pieceCount; piece++)
             rootOf[piece] = Root(rootOf, piece);
-        return new StrayPieces(pieceOf, leakage, rootOf, LeastVolts(pieceCount, pieceOf));
+        return new StrayPieces(leakage, rootOf, LeastVolts(pieceCount, pieceOf));
     }
 
     private double[] LeastVolts(int pieceCount, Func<int, int> pieceOf)

@@ -11,20 +11,20 @@ namespace Proveout.Web.Pages.Record;
 /// <summary>The record of a build: readings, deviations, signatures.</summary>
 internal static class RecordEndpoints
 {
-    public static void Map(IEndpointRouteBuilder routes)
+    public static void Map(IEndpointRouteBuilder routes, bool hasReport)
     {
-        routes.MapGet("/builds/{buildId}/record", ShowAsync);
-        routes.MapPost("/builds/{buildId}/record", EnterAsync);
+        routes.MapGet("/builds/{buildId}/record", (string buildId, HttpContext context, IBench bench) => ShowAsync(buildId, context, bench, hasReport));
+        routes.MapPost("/builds/{buildId}/record", (string buildId, HttpContext context, IBench bench) => EnterAsync(buildId, context, bench, hasReport));
     }
 
-    private static async Task<IResult> ShowAsync(string buildId, HttpContext context, IBench bench) =>
-        await ViewAsync(buildId, context, bench) is { } view
+    private static async Task<IResult> ShowAsync(string buildId, HttpContext context, IBench bench, bool hasReport) =>
+        await ViewAsync(buildId, context, bench, hasReport) is { } view
             ? PageResult.Of<RecordPage>(view)
             : TroubleEndpoints.Missing("There is no such build.");
 
-    private static async Task<IResult> EnterAsync(string buildId, HttpContext context, IBench bench)
+    private static async Task<IResult> EnterAsync(string buildId, HttpContext context, IBench bench, bool hasReport)
     {
-        if (await ViewAsync(buildId, context, bench) is not { } view)
+        if (await ViewAsync(buildId, context, bench, hasReport) is not { } view)
             return TroubleEndpoints.Missing("There is no such build.");
         var form = await PostedForm.ReadAsync(context);
         var problems = form.Problems.Count > 0 ? form.Problems : await HandOverAsync(buildId, form, view, bench, context.RequestAborted);
@@ -55,9 +55,9 @@ internal static class RecordEndpoints
         }
     }
 
-    private static async Task<RecordView?> ViewAsync(string buildId, HttpContext context, IBench bench) =>
+    private static async Task<RecordView?> ViewAsync(string buildId, HttpContext context, IBench bench, bool hasReport) =>
         await bench.StateAsync(buildId, context.RequestAborted) is { } state
-            ? new RecordView(state, PersonCookie.Read(context, state.Build.Builder), null)
+            ? new RecordView(state, PersonCookie.Read(context, state.Build.Builder), hasReport, null)
             : null;
 
     private static IReadOnlyList<string> Sentences(Outcome<BenchState> outcome) => [.. outcome.Diagnostics.Select(Refusal.Sentence)];

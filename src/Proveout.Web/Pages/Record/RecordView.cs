@@ -4,7 +4,7 @@ using Proveout.Workshop;
 namespace Proveout.Web.Pages.Record;
 
 /// <summary>What the record page shows.</summary>
-public sealed record RecordView(BenchState State, string Person, Refusal? Refusal)
+public sealed record RecordView(BenchState State, string Person, bool HasReport, Refusal? Refusal)
 {
     public string Address => Addresses.Record(State.Build.Id);
 

@@ -1,0 +1,47 @@
+using Proveout.Engine.Numerics;
+
+namespace Proveout.Engine.Electrical;
+
+/// <summary>The ports of one set-up with every resistance at one limit.</summary>
+/// <remarks>
+/// A set-up in which one control is operated is a change of the set-up with all controls at rest, like a fault: its ports are measured on the
+/// network that is factored already.
+/// </remarks>
+internal sealed class LimitPorts
+{
+    private readonly bool[] _holdsIsland;
+
+    /// <summary>Lists the ports.</summary>
+    /// <param name="wiring">The wiring.</param>
+    /// <param name="rest">The network with all controls at rest.</param>
+    /// <param name="atHigh">True for the limit of high resistances.</param>
+    /// <param name="pairs">The ports.</param>
+    /// <param name="operated">Elements that the operated control switches.</param>
+    public LimitPorts(WiringNetwork wiring, StateNetwork rest, bool atHigh, (int A, int B)[] pairs, NetworkElement[] operated)
+    {
+        Changes = new FaultChanges(wiring, rest, atHigh);
+        Ports = new Ports((atHigh ? rest.High : rest.Low).Network, pairs);
+        Controls = [.. operated.Select(Changes.Operate).Where(change => change.DeltaConductance.High != 0)];
+        _holdsIsland = new bool[Ports.Network.Islands.Count];
+        foreach (var node in Ports.Nodes.Concat(operated.SelectMany(element => new[] { element.A, element.B })))
+            _holdsIsland[Ports.Network.Islands.Of(node)] = true;
+    }
+
+    /// <summary>The ports, on the network with all controls at rest.</summary>
+    public Ports Ports { get; }
+
+    /// <summary>What faults change.</summary>
+    public FaultChanges Changes { get; }
+
+    /// <summary>What the operated control changes.</summary>
+    public EdgeChange[] Controls { get; }
+
+    /// <summary>True when a change can alter a port.</summary>
+    public bool IsReachedBy(List<EdgeChange> changes)
+    {
+        foreach (var change in changes)
+            if (_holdsIsland[Ports.Network.Islands.Of(change.A)] || _holdsIsland[Ports.Network.Islands.Of(change.B)])
+                return true;
+        return false;
+    }
+}

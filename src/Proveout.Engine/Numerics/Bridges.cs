@@ -1,0 +1,91 @@
+namespace Proveout.Engine.Numerics;
+
+/// <summary>Resistors whose removal parts an island, and what hangs below each; every island is a tree of depth-first search from its anchor.</summary>
+/// <remarks>
+/// Tarjan, Information Processing Letters 2 (1974) 160-161. What hangs below a bridge is a run of consecutive numbers in the order of
+/// the search, so that one comparison tells on which side of it a node lies.
+/// </remarks>
+internal sealed class Bridges
+{
+    private readonly ResistorNetwork _network;
+    private readonly int[] _number;
+    private readonly int[] _end;
+    private readonly int[] _lowest;
+    private readonly int[] _nodeAt;
+    private readonly int[] _below;
+
+    /// <summary>Searches a network.</summary>
+    public Bridges(ResistorNetwork network)
+    {
+        _network = network;
+        _number = new int[network.NodeCount];
+        _end = new int[network.NodeCount];
+        _lowest = new int[network.NodeCount];
+        _nodeAt = new int[network.NodeCount];
+        _below = new int[network.EdgeCount];
+        Array.Fill(_number, -1);
+        Array.Fill(_below, -1);
+        var next = 0;
+        for (var island = 0; island < network.Islands.Count; island++)
+            Search(network.AnchorOf(island), ref next);
+    }
+
+    /// <summary>Place of a node in the order of the search.</summary>
+    public int NumberOf(int node) => _number[node];
+
+    /// <summary>The node at a place in the order of the search.</summary>
+    public int NodeAt(int number) => _nodeAt[number];
+
+    /// <summary>One past the place of the last node that hangs below a node.</summary>
+    public int EndOf(int node) => _end[node];
+
+    /// <summary>The node just below a bridge; -1 when the resistor is not a bridge.</summary>
+    public int Below(int edge) => _below[edge];
+
+    private void Search(int root, ref int next)
+    {
+        var path = new Stack<(int Node, int Edge, int Step)>();
+        Enter(root, ref next);
+        path.Push((root, -1, 0));
+        while (path.TryPop(out var at))
+        {
+            var (node, edge, step) = at;
+            var steps = _network.StepsFrom(node);
+            if (step == steps.Length)
+            {
+                Leave(node, edge, next);
+                continue;
+            }
+
+            path.Push((node, edge, step + 1));
+            var (onward, other) = steps[step];
+            if (_number[other] < 0)
+            {
+                Enter(other, ref next);
+                path.Push((other, onward, 0));
+            }
+            else if (onward != edge)
+            {
+                _lowest[node] = Math.Min(_lowest[node], _number[other]);
+            }
+        }
+    }
+
+    private void Enter(int node, ref int next)
+    {
+        _number[node] = _lowest[node] = next;
+        _nodeAt[next++] = node;
+    }
+
+    private void Leave(int node, int edge, int next)
+    {
+        _end[node] = next;
+        if (edge < 0)
+            return;
+        if (_lowest[node] == _number[node])
+            _below[edge] = node;
+        var ends = _network.EdgeOf(edge);
+        var above = ends.A == node ? ends.B : ends.A;
+        _lowest[above] = Math.Min(_lowest[above], _lowest[node]);
+    }
+}

@@ -1,0 +1,55 @@
+namespace Proveout.Engine.Numerics;
+
+/// <summary>Pairs of nodes of a network that are measured again and again.</summary>
+internal sealed class Ports
+{
+    private readonly double[] _anchoredOhms;
+    private readonly bool[] _isOneIsland;
+
+    /// <summary>Lists the ports of a network.</summary>
+    public Ports(ResistorNetwork network, IReadOnlyList<(int A, int B)> pairs)
+    {
+        Network = network;
+        var placeOf = new Dictionary<int, int>();
+        Pairs = new (int, int)[pairs.Count];
+        _anchoredOhms = new double[pairs.Count];
+        _isOneIsland = new bool[pairs.Count];
+        for (var port = 0; port < Pairs.Length; port++)
+        {
+            var (a, b) = pairs[port];
+            Pairs[port] = (Place(a), Place(b));
+            _anchoredOhms[port] = (double)network.AnchoredResistance(a, b);
+            _isOneIsland[port] = network.Islands.Of(a) == network.Islands.Of(b);
+        }
+
+        Nodes = [.. placeOf.OrderBy(pair => pair.Value).Select(pair => pair.Key)];
+        Islands = Array.ConvertAll(Nodes, network.Islands.Of);
+        IndicesInIsland = Array.ConvertAll(Nodes, network.IndexInIsland);
+
+        int Place(int node) => placeOf.TryGetValue(node, out var place) ? place : placeOf[node] = placeOf.Count;
+    }
+
+    /// <summary>The network.</summary>
+    public ResistorNetwork Network { get; }
+
+    /// <summary>The nodes that the ports touch, each once.</summary>
+    public int[] Nodes { get; }
+
+    /// <summary>The island of each of the nodes.</summary>
+    public int[] Islands { get; }
+
+    /// <summary>Where each of the nodes stands in its island.</summary>
+    public int[] IndicesInIsland { get; }
+
+    /// <summary>The places of each port's two nodes in <see cref="Nodes"/>.</summary>
+    public (int A, int B)[] Pairs { get; }
+
+    /// <summary>What <see cref="ResistorNetwork.AnchoredResistance"/> says of a port, in ohms.</summary>
+    public double AnchoredOhms(int port) => _anchoredOhms[port];
+
+    /// <summary>Resistance of a port in ohms; infinite when its two nodes do not hang together.</summary>
+    public double Ohms(int port) => _isOneIsland[port] ? _anchoredOhms[port] : double.PositiveInfinity;
+
+    /// <summary>True when a port's two nodes hang together.</summary>
+    public bool IsOneIsland(int port) => _isOneIsland[port];
+}

@@ -1,0 +1,30 @@
+using Proveout.Engine.Machine;
+
+namespace Proveout.Workshop.Tests;
+
+/// <summary>The samples of the repository, planned once for all tests.</summary>
+internal static class Samples
+{
+    private static readonly Lazy<PlannedMachine> Planned = new(() => PlannedMachine.Of(Load("pennywort")));
+
+    public static string Root { get; } = FindRoot();
+
+    public static MachineFiles Files { get; } = new(Path.Combine(Root, "catalogue"));
+
+    public static PlannedMachine Pennywort => Planned.Value;
+
+    public static string PathOf(string name) => Path.Combine(Root, "samples", name);
+
+    public static LoadedMachine Load(string name) => Required(Files.Read(PathOf(name)));
+
+    private static LoadedMachine Required(Outcome<LoadedMachine> outcome) =>
+        outcome.Value ?? throw new InvalidOperationException(string.Join('\n', outcome.Diagnostics));
+
+    private static string FindRoot()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Proveout.slnx")))
+            folder = folder.Parent;
+        return folder?.FullName ?? throw new InvalidOperationException("The tests run from inside the repository.");
+    }
+}

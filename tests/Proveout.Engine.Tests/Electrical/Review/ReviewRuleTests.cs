@@ -143,11 +143,42 @@ public sealed class ReviewRuleTests
             ["Jumper FAN-SUPPLY of A1 at 24 V puts 24 V on G1 (Fan), which bears 5.5 V: it is destroyed."],
             Head("jumper-voltage", ("type: fan-24-40", "type: fan-5-40")));
 
+    [Theory]
+    [InlineData("solid-state-relay-25", "3")]
+    [InlineData("relay-24v-two-changeover", "11")]
+    public void A_bank_at_5_V_may_feed_what_takes_a_wide_range(string type, string terminal) =>
+        Assert.Empty(Head("jumper-voltage", ("FAN-SUPPLY: 24 V", "FAN-SUPPLY: 5 V"), ("type: fan-24-40", $"type: {type}"), ("G1.+", $"G1.{terminal}"), ("G1.-", "G1.METAL"), ("W6: {from: A1.FA-, to: G1.METAL, section: 0.22 mm2, colour: black, length: 200 mm}", "")));
+
     [Fact]
     public void A_bank_without_its_jumper_is_found_when_a_load_hangs_on_it() =>
         Assert.Equal(
             ["Jumper FAN-SUPPLY of A1 is not fitted, and G1 hangs on its bank without voltage."],
             Head("jumper-fitted", (", jumpers: {FAN-SUPPLY: 24 V}", "")));
+
+    [Fact]
+    public void A_bank_whose_rail_nothing_else_touches_is_found_without_its_jumper()
+    {
+        var design = SmallMachine.Read(
+            "A1: {type: board, name: Board}\nG1: {type: fan-12-40, name: Fan}",
+            "W1: {from: A1.FAN+, to: G1.+, section: 0.22 mm2, colour: red, length: 100 mm}",
+            """
+            board:
+              name: Board
+              letter: A
+              terminals: {FAN+: {role: output}, 0V: {role: zero-volt}}
+              jumpers:
+                BANK: {common: FAN+, positions: {12 V: rail}}
+              circuit:
+                rail-source: {kind: source, between: [rail, 0V], voltage: 12 V}
+            """);
+        Assert.Equal(["jumper-fitted"], DesignReview.Of(design).Select(finding => finding.Rule));
+    }
+
+    [Fact]
+    public void Mains_without_an_inlet_is_told() =>
+        Assert.Equal(
+            ["mains-inlet-known"],
+            DesignReview.Of(SmallMachine.Read("X4: {type: earth-bar-6, name: Earth}", mains: SmallMachine.Mains)).Select(finding => finding.Rule));
 
     [Fact]
     public void A_heater_on_a_fan_output_is_found() =>

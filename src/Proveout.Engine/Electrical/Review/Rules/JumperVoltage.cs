@@ -17,11 +17,14 @@ internal sealed class JumperVoltage : IReviewRule
         from setting in part.Jumpers
         let jumper = part.Type.Jumpers.First(candidate => candidate.Name == setting.Jumper)
         let post = jumper.Positions.First(position => position.Name == setting.Position).Post
-        from supply in context.SuppliesAtPost(context.Wiring.PartNode(part.Designation, post))
+        from supply in context.SuppliesAtPost(part.Designation, post)
         from load in JumperLoads.Of(context, part, jumper)
         let rated = load.Terminal.Voltage!.Value.Volts
-        where supply.Volts > rated || supply.Volts < LeastFraction * rated
+        where supply.Volts > rated || (supply.Volts < LeastFraction * rated && IsOneVoltage(load.Part))
         select Found(part, setting, supply, load.Part, rated);
+
+    // Heaters, lights, fans, motors and lamps have one nominal voltage; relays, drivers and boards often take a wide range.
+    private static bool IsOneVoltage(Part part) => part.Type.ClassLetter is "E" or "G" or "M" or "P";
 
     private Finding Found(Part part, JumperSetting setting, Supply supply, Part load, double rated) => new(
         Id,

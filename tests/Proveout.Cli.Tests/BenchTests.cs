@@ -19,7 +19,7 @@ public sealed class BenchTests(TemporaryFolder folder) : IClassFixture<Temporary
         var run = await Run.WithInputAsync("quit\n", "bench", "B-2", "--journal", folder.At("journal.db"));
 
         Assert.Equal(0, run.Exit);
-        Assert.Contains("2 of 48 checks done", run.Output, StringComparison.Ordinal);
+        Assert.Matches("2 of [0-9]+ checks done", run.Output);
         Assert.Contains("Check 3 of", run.Output, StringComparison.Ordinal);
         Assert.DoesNotContain("Check 2 of", run.Output, StringComparison.Ordinal);
     }
@@ -39,7 +39,7 @@ public sealed class BenchTests(TemporaryFolder folder) : IClassFixture<Temporary
         var run = await BenchAsync("B-4", "about five\nskip\nback\nnext\n\nnote Black conductor in place of grey\nquit\n");
 
         Assert.Equal(0, run.Exit);
-        InOrder(run.Output, "`about five` is not a reading.", "The reason is empty.", "This is the first check.", "No other check", "Type what the meter shows", "Noted.", "48 to do");
+        InOrder(run.Output, "`about five` is not a reading.", "The reason is empty.", "This is the first check.", "No other check", "Type what the meter shows", "Noted.", "0 left out");
     }
 
     [Fact]

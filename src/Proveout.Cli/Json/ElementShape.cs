@@ -12,10 +12,10 @@ internal sealed record ElementShape(
 {
     public static ElementShape Of(NetworkElement element) => new(
         element.Index,
-        element.Part is Diode ? "junction" : ShapeWords.Of(element.Kind),
+        element.Part switch { Diode => "junction", Insulation => "insulation", _ => ShapeWords.Of(element.Kind) },
         element.A,
         element.B,
-        IntervalShape.ValueOf(element.LowOhms),
+        IntervalShape.ValueOf((element.Part as Insulation)?.AtLeast.Ohms ?? element.LowOhms),
         IntervalShape.ValueOf(element.NominalOhms),
         IntervalShape.ValueOf(element.HighOhms),
         element.Subject,

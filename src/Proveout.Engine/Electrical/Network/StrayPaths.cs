@@ -34,39 +34,39 @@ internal sealed class StrayPaths
     }
 
     /// <summary>Anode, cathode and lowest forward voltage in volts of each junction.</summary>
-    public IReadOnlyList<(int Anode, int Cathode, double ForwardVolts)> Junctions { get; }
+    public (int Anode, int Cathode, double ForwardVolts)[] Junctions { get; }
 
     /// <summary>Sums up what touches each piece of a network.</summary>
     /// <param name="pieceCount">Number of pieces; <paramref name="pieceOf"/> stays below it.</param>
-    /// <param name="pieceOf">The piece that a node is in.</param>
-    public StrayPieces Of(int pieceCount, Func<int, int> pieceOf)
+    /// <param name="pieceOf">The piece that each node is in.</param>
+    public StrayPieces Of(int pieceCount, ReadOnlySpan<int> pieceOf)
     {
         var leakage = new double[pieceCount];
         foreach (var (a, b, siemens) in _insulation)
         {
-            leakage[pieceOf(a)] += siemens;
-            if (pieceOf(b) != pieceOf(a))
-                leakage[pieceOf(b)] += siemens;
+            leakage[pieceOf[a]] += siemens;
+            if (pieceOf[b] != pieceOf[a])
+                leakage[pieceOf[b]] += siemens;
         }
 
         var rootOf = new int[pieceCount];
         for (var piece = 0; piece < pieceCount; piece++)
             rootOf[piece] = piece;
         foreach (var (anode, cathode, _) in Junctions)
-            rootOf[Root(rootOf, pieceOf(anode))] = Root(rootOf, pieceOf(cathode));
+            rootOf[Root(rootOf, pieceOf[anode])] = Root(rootOf, pieceOf[cathode]);
         for (var piece = 0; piece < pieceCount; piece++)
             rootOf[piece] = Root(rootOf, piece);
         return new StrayPieces(leakage, rootOf, LeastVolts(pieceCount, pieceOf));
     }
 
-    private double[] LeastVolts(int pieceCount, Func<int, int> pieceOf)
+    private double[] LeastVolts(int pieceCount, ReadOnlySpan<int> pieceOf)
     {
         var volts = new double[pieceCount];
         Array.Fill(volts, double.PositiveInfinity);
         foreach (var (anode, cathode, forward) in Junctions)
         {
-            volts[pieceOf(anode)] = Math.Min(volts[pieceOf(anode)], forward);
-            volts[pieceOf(cathode)] = Math.Min(volts[pieceOf(cathode)], forward);
+            volts[pieceOf[anode]] = Math.Min(volts[pieceOf[anode]], forward);
+            volts[pieceOf[cathode]] = Math.Min(volts[pieceOf[cathode]], forward);
         }
 
         return volts;

@@ -14,6 +14,7 @@ internal static class CommandTree
         {
             options.Catalogue,
             ServeCommand.Build(terminal, options),
+            ReviewCommand.Build(terminal, options),
             PlanCommand.Build(terminal, options),
             ReadingsCommand.Build(terminal, options),
             BenchCommand.Build(terminal, options),

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Proveout.Workshop;
 
 namespace Proveout.Cli;
 

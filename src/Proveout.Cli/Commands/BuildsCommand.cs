@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
 using Proveout.Journal;
-using Proveout.Workshop;
 
 namespace Proveout.Cli;
 

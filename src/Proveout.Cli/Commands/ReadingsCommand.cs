@@ -8,34 +8,73 @@ internal static class ReadingsCommand
 {
     public static Command Build(Terminal terminal, SharedOptions options)
     {
-        var command = new ExampleCommand("readings", "Show what a meter should read at each check of the plan.", "proveout readings samples/alderbrook")
+        var red = new Argument<string?>("RED") { Description = "Terminal of the red lead, such as A1.OUT0+.", Arity = ArgumentArity.ZeroOrOne };
+        var black = new Argument<string?>("BLACK") { Description = "Terminal of the black lead.", Arity = ArgumentArity.ZeroOrOne };
+        var setUp = new Option<string?>("--set-up") { Description = "State of the machine, as `proveout plan` names it; all plugs mated when left out.", HelpName = "ID" };
+        var command = new ExampleCommand(
+            "readings",
+            "Show what a meter should read between two terminals, either way round, and why; without terminals, at every check of the plan.",
+            "proveout readings samples/pennywort",
+            "proveout readings samples/pennywort A1.OUT0+ A1.OUT0- --set-up apart")
         {
-            options.Machine, options.Json,
+            options.Machine, red, black, setUp, options.Json,
         };
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(red) is not null && result.GetValue(black) is null)
+                result.AddError("Give the terminals of both leads, or none.");
+        });
         command.SetAction(async (parse, cancellation) =>
         {
             var asJson = parse.GetValue(options.Json);
             var read = options.FilesOf(parse).Read(options.MachineOf(parse));
             if (read.Value is not { } machine)
                 return terminal.Refuse(read.Diagnostics, asJson);
-            Show(terminal, await Planning.RunAsync(terminal, machine, onlyGreedy: false, cancellation), asJson);
-            return ExitCode.Fine;
+            return parse.GetValue(red) is { } first && parse.GetValue(black) is { } second
+                ? ShowBetween(terminal, machine, ReadingsBetween.Of(machine, first, second, parse.GetValue(setUp)), asJson)
+                : ShowAll(terminal, await Planning.RunAsync(terminal, machine, onlyGreedy: false, cancellation), asJson);
         });
         return command;
     }
 
-    private static void Show(Terminal terminal, PlannedMachine planned, bool asJson)
+    private static int ShowBetween(Terminal terminal, LoadedMachine machine, Engine.Machine.Outcome<BothWays> readings, bool asJson)
+    {
+        if (readings.Value is not { } both)
+            return terminal.Refuse(readings.Diagnostics, asJson);
+        if (asJson)
+            terminal.Show(BothWaysShape.Of(machine.Design.Name, both), JsonShapes.Spread.BothWaysShape);
+        else
+            ShowWords(terminal, both);
+        return ExitCode.Fine;
+    }
+
+    private static void ShowWords(Terminal terminal, BothWays both)
+    {
+        foreach (var caution in both.SetUp.Cautions)
+            terminal.Say($"CAUTION: {caution}", Meaning.Caution);
+        terminal.Say($"Set-up: {both.SetUp.Title}");
+        var sheet = new Sheet("Red lead", "Black lead", "Resistance", "Diode test");
+        foreach (var reading in new[] { both.One, both.Other })
+            sheet.Add(reading.Red.ToString(), reading.Black.ToString(), reading.OhmsInWords, reading.DiodeInWords);
+        terminal.Show(sheet);
+        terminal.Say(both.One.Reason);
+        if (both.Other.Reason != both.One.Reason)
+            terminal.Say($"With the leads exchanged: {both.Other.Reason}");
+    }
+
+    private static int ShowAll(Terminal terminal, PlannedMachine planned, bool asJson)
     {
         CheckShape[] checks = [.. planned.Plan.Checks.Select(check => CheckShape.Of(planned.Explained(check)))];
         if (asJson)
         {
             terminal.Show(new CheckTableShape("proveout-check-table 1", planned.Machine.Design.Name, checks), JsonShapes.Spread.CheckTableShape);
-            return;
+            return ExitCode.Fine;
         }
 
         var sheet = new Sheet("Set-up", "Red lead", "Black lead", "Should read", "Why", "Check");
         foreach (var check in checks)
             sheet.Add(check.SetUp, check.Red, check.Black, check.ExpectedWords, check.Why, check.Id);
         terminal.Show(sheet);
+        return ExitCode.Fine;
     }
 }

@@ -7,8 +7,10 @@ namespace Proveout.Cli;
 /// <summary>Every shape that is written as JSON: docs/json.md describes them.</summary>
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.Never)]
 [JsonSerializable(typeof(RefusalShape))]
+[JsonSerializable(typeof(ReviewShape))]
 [JsonSerializable(typeof(PlanShape))]
 [JsonSerializable(typeof(CheckTableShape))]
+[JsonSerializable(typeof(BothWaysShape))]
 [JsonSerializable(typeof(DiagnosisShape))]
 [JsonSerializable(typeof(BuildsShape))]
 [JsonSerializable(typeof(BuildShape))]

@@ -25,10 +25,23 @@ internal static class Suspects
     {
         var worst = alike.SelectMany(hypothesis => hypothesis.Faults).Select(fault => dictionary.Faults[fault]).MaxBy(fault => fault.Severity)!;
         return new Suspect(
-            string.Join(" Or: ", alike.Select(hypothesis => string.Join(" And: ", hypothesis.Faults.Select(fault => dictionary.Faults[fault].Sentence)))),
+            SentenceOf(dictionary, alike),
             alike.Sum(hypothesis => hypothesis.Probability),
             worst.Severity,
             worst.Consequence,
             [.. alike.SelectMany(hypothesis => hypothesis.Faults).Distinct().Select(fault => dictionary.Faults[fault].Id)]);
     }
+
+    // What all have in common once, and then what no check tells apart.
+    private static string SentenceOf(FaultDictionary dictionary, Hypothesis[] alike)
+    {
+        var common = alike.Select(hypothesis => hypothesis.Faults).Aggregate((one, other) => [.. one.Intersect(other)]);
+        var either = alike.Select(hypothesis => Together(dictionary, hypothesis.Faults.Except(common))).Where(sentence => sentence.Length > 0).Distinct().ToArray();
+        return string.Join(
+            common.Count > 0 && either.Length > 1 ? " And either: " : " And: ",
+            new[] { Together(dictionary, common), string.Join(" Or: ", either) }.Where(sentence => sentence.Length > 0));
+    }
+
+    private static string Together(FaultDictionary dictionary, IEnumerable<int> faults) =>
+        string.Join(" And: ", faults.Select(fault => dictionary.Faults[fault].Sentence));
 }

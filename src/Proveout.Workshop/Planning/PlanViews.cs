@@ -92,8 +92,8 @@ public static class PlanViews
     {
         var words = WiringFaultRules.All.First(rule => rule.Kind == kind).Words;
         return severity == Severity.Hidden
-            ? FormattableString.Invariant($"{count} {words} that leave the circuit as it is: no meter can tell.")
-            : FormattableString.Invariant($"{count} {words} that no dead reading surely tells.");
+            ? FormattableString.Invariant($"No meter can tell, for the circuit stays as it is: {words} ({count}).")
+            : FormattableString.Invariant($"No dead reading surely tells: {words} ({count}).");
     }
 
     private static string OptimalityOf(PlanChoice choice) => choice.Gap switch

@@ -23,6 +23,7 @@ internal sealed class DiodeReading
     private readonly Junction[] _junctions;
     private readonly FlowBound _flow;
     private readonly Islands _joined;
+    private readonly ResistorNetwork _low;
 
     public DiodeReading(WiringNetwork wiring, StateNetwork state)
     {
@@ -34,6 +35,7 @@ internal sealed class DiodeReading
                where diode is not null && state.Conducts(element)
                select new Junction(element.A, element.B, diode.ForwardLow.Volts, diode.ForwardHigh.Volts),
         ];
+        _low = new LimitNetwork(wiring, element => state.Conducts(element) ? 1 / LeastOhms.Of(element) : 0).Network;
         _flow = new FlowBound(wiring, state.Conducts, _junctions);
         _joined = new Islands(wiring.Nodes.Count, wiring.Elements.Where(state.Conducts).Select(element => (element.A, element.B)));
     }
@@ -44,7 +46,7 @@ internal sealed class DiodeReading
         if (_joined.Of(red) != _joined.Of(black))
             return (double.PositiveInfinity, double.PositiveInfinity);
         var near = OnTheWay(red, black);
-        var low = new JunctionPort(_state.Low.Network, [.. near.Select(junction => (junction.Anode, junction.Cathode, junction.LowVolts))], red, black);
+        var low = new JunctionPort(_low, [.. near.Select(junction => (junction.Anode, junction.Cathode, junction.LowVolts))], red, black);
         var high = new JunctionPort(_state.High.Network, [.. near.Select(junction => (junction.Anode, junction.Cathode, junction.HighVolts))], red, black);
         if (low.Drive(mode.LeastAmperes) is not { } atLow || high.Drive(mode.MostAmperes) is not { } atHigh)
             return null;
@@ -82,7 +84,7 @@ internal sealed class DiodeReading
     // Only a junction that current can reach from red, and leave towards black, can conduct.
     private Junction[] OnTheWay(int red, int black)
     {
-        var islands = _state.Low.Network.Islands;
+        var islands = _low.Islands;
         var fromRed = Reached(islands.Of(red), junction => (islands.Of(junction.Anode), islands.Of(junction.Cathode)));
         var toBlack = Reached(islands.Of(black), junction => (islands.Of(junction.Cathode), islands.Of(junction.Anode)));
         return [.. _junctions.Where(junction => fromRed.Contains(islands.Of(junction.Anode)) && toBlack.Contains(islands.Of(junction.Cathode)))];

@@ -9,7 +9,7 @@ namespace Proveout.Engine.Electrical;
 internal sealed class FlowBound(WiringNetwork wiring, Func<NetworkElement, bool> conducts, IReadOnlyList<Junction> junctions)
 {
     private readonly NetworkElement[] _resistances =
-        [.. wiring.Elements.Where(element => conducts(element) && double.IsFinite(element.LowOhms)).OrderByDescending(element => element.LowOhms)];
+        [.. wiring.Elements.Where(element => conducts(element) && double.IsFinite(LeastOhms.Of(element))).OrderByDescending(LeastOhms.Of)];
 
     /// <summary>Least sum of forward voltages on any path; the meter's open voltage when there is no path.</summary>
     public double Volts(int red, int black, DiodeTestMode mode)
@@ -41,7 +41,7 @@ internal sealed class FlowBound(WiringNetwork wiring, Func<NetworkElement, bool>
         var amperes = 0.0;
         foreach (var element in _resistances)
         {
-            amperes += mode.MostOpenVolts / element.LowOhms;
+            amperes += mode.MostOpenVolts / LeastOhms.Of(element);
             if (amperes >= mode.LeastAmperes)
                 yield return element;
         }

@@ -5,11 +5,18 @@ namespace Proveout.Engine.Electrical;
 /// <summary>Ways through the wiring, in words: conductors, plugs, parts and elements in order.</summary>
 internal static class PathWords
 {
+    // A sentence of more names than this is not read; of a longer run of metal the ends are named.
+    private const int MostNames = 12;
+    private const int NamesAtEachEnd = 2;
+
     /// <summary>The way in words, such as <c>W3, fuse of X1, W4 and the element of E1 (106 Ω)</c>.</summary>
     public static string Of(ReadingPath path, MachineDesign design)
     {
-        var names = path.Elements.Select(element => NameOf(element, design)).OfType<string>();
-        return List(WithoutRepeats(names));
+        var named = new List<(string Name, bool IsMetal)>();
+        foreach (var element in path.Elements)
+            if (NameOf(element, design) is { } name && (named.Count == 0 || named[^1].Name != name))
+                named.Add((name, element.IsMetal));
+        return List(named.Count <= MostNames ? [.. named.Select(item => item.Name)] : Shortened(named));
     }
 
     /// <summary>Names with commas and a final "and".</summary>
@@ -30,20 +37,28 @@ internal static class PathWords
         { Kind: ElementKind.Mating } => $"plug {design.FindPart(element.Subject)!.Type.ConnectorOf(element.Name)!.Name} of {element.Subject}",
         { Kind: ElementKind.Jumper } => $"jumper {Plain(element)}",
         { Part: Resistor, IsMetal: true } => element.Subject,
-        { Part: Insulation } => $"the insulation {Plain(element)} ({ReadingWords.Of(element.LowOhms)} or more)",
+        { Part: Insulation insulation } => $"the insulation {Plain(element)} ({ReadingWords.Of(insulation.AtLeast.Ohms)} or more)",
         { Part: Diode } => $"the junction {Plain(element)}",
         { Part: Unpredictable } => $"the port {Plain(element)} (it differs from design to design)",
         { IsMetal: true } => Plain(element),
         _ => $"the {Plain(element)} ({ReadingWords.Of(element.NominalOhms)})",
     };
 
-    // A terminal strip is several elements in a row; its designation says it once.
-    private static List<string> WithoutRepeats(IEnumerable<string> names)
+    private static List<string> Shortened(List<(string Name, bool IsMetal)> named)
     {
         var kept = new List<string>();
-        foreach (var name in names)
-            if (kept.Count == 0 || kept[^1] != name)
-                kept.Add(name);
+        for (var start = 0; start < named.Count;)
+        {
+            var end = start;
+            while (end < named.Count && named[end].IsMetal)
+                end++;
+            var run = named[start..end].Select(item => item.Name).ToArray();
+            kept.AddRange(run.Length <= 2 * NamesAtEachEnd ? run : [.. run[..NamesAtEachEnd], "…", .. run[^NamesAtEachEnd..]]);
+            if (end < named.Count)
+                kept.Add(named[end++].Name);
+            start = end;
+        }
+
         return kept;
     }
 }

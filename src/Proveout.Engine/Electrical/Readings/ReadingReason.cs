@@ -11,14 +11,9 @@ public sealed class ReadingReason
     // A meter's milliampere drops a tenth of a volt here; below that no junction conducts.
     private const double JunctionOhms = 100;
 
-    // Buzzers sound below some 20 to 100 ohm; fingers on both tips are 0.1 to 1 megohm. Common practice.
-    private const double BuzzerOhms = 100;
-    private const double FingerOhms = 20e3;
-
     private readonly WiringNetwork _wiring;
     private readonly PathSearch _search;
-    private readonly MetalNets _metal;
-    private readonly PortCapacitors _capacitors;
+    private readonly ReadingCautions _cautions;
 
     /// <summary>Prepares the reasons for one state of a machine. Safe for use from several threads.</summary>
     /// <param name="wiring">The machine's wiring.</param>
@@ -32,8 +27,7 @@ public sealed class ReadingReason
     {
         _wiring = wiring;
         _search = new PathSearch(wiring, state.Conducts);
-        _metal = new MetalNets(wiring, state.Conducts);
-        _capacitors = new PortCapacitors(wiring);
+        _cautions = new ReadingCautions(wiring, new MetalNets(wiring, state.Conducts));
     }
 
     /// <summary>Why a meter shows what it shows between two places.</summary>
@@ -53,7 +47,7 @@ public sealed class ReadingReason
             return "Nothing joins the two: the meter shows OL.";
         return path switch
         {
-            { PassesInsulation: true } => $"Only insulation lies between: {Words(path)}.",
+            { PassesInsulation: true } => $"Only insulation lies between: {Words(path)}.{_cautions.For(path)}",
             { PassesJunction: true } => OverJunctions(path),
             _ => OverResistance(path, red, black),
         };
@@ -64,8 +58,8 @@ public sealed class ReadingReason
         var blocking = path.Blocking.Select(PathWords.Plain).Distinct().ToArray();
         var sentence = $"Only junctions lie between: {Words(path)}";
         return blocking.Length > 0
-            ? $"{sentence}; with the red lead here {PathWords.List(blocking)} {(blocking.Length == 1 ? "blocks" : "block")}.{Wait([path])}"
-            : $"{sentence}, and they conduct with the red lead here.{Wait([path])}";
+            ? $"{sentence}; with the red lead here {PathWords.List(blocking)} {(blocking.Length == 1 ? "blocks" : "block")}.{_cautions.For(path)}"
+            : $"{sentence}, and they conduct with the red lead here.{_cautions.For(path)}";
     }
 
     private string OverResistance(ReadingPath path, int red, int black)
@@ -73,7 +67,7 @@ public sealed class ReadingReason
         var beside = Beside(path, red, black);
         var way = path.IsMetal ? $"Metal all the way, through {Words(path)}" : $"Through {Words(path)}";
         var other = beside is null ? "" : $", and beside it through {Words(beside)}";
-        return $"{way}{other}.{(path.IsMetal ? "" : Wait(beside is null ? [path] : [path, beside]))}{Mind(path)}";
+        return $"{way}{other}.{(beside is null ? _cautions.For(path) : _cautions.For(path, beside))}";
     }
 
     // Of a way that is more than metal only what is not metal counts: two loads may well hang on one conductor.
@@ -86,19 +80,6 @@ public sealed class ReadingReason
 
     private static bool IsFelt(ReadingPath second, ReadingPath first) =>
         second.PassesJunction ? first.NominalOhms >= JunctionOhms : second.NominalOhms < WorthMentioning * first.NominalOhms;
-
-    private string Wait(ReadingPath[] paths) =>
-        _capacitors.Across(paths.SelectMany(path => path.Nodes).Select(_metal.Of).ToHashSet(), _metal) is { } capacitor
-            ? $" The reading climbs while {capacitor} charges: wait until it stands."
-            : "";
-
-    private static string Mind(ReadingPath path) => path switch
-    {
-        { IsMetal: true } => "",
-        { NominalOhms: < BuzzerOhms } => " A buzzer sounds here too, so read the number.",
-        { NominalOhms: > FingerOhms } => " Keep fingers off the tips.",
-        _ => "",
-    };
 
     private string Words(ReadingPath path) => PathWords.Of(path, _wiring.Design);
 }

@@ -7,9 +7,6 @@ namespace Proveout.Engine.Electrical;
 /// <param name="Returned">Its node on the other side.</param>
 public sealed record Load(NetworkElement Element, SupplyReach Reach, int Fed, int Returned)
 {
-    /// <summary>Current in amperes at the lowest resistance of its tolerance.</summary>
-    public double MostAmperes => Reach.Supply.Volts / Element.LowOhms;
-
     /// <summary>Current in amperes at its nominal resistance.</summary>
     public double NominalAmperes => Reach.Supply.Volts / Element.NominalOhms;
 }

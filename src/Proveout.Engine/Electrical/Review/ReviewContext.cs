@@ -10,13 +10,17 @@ public sealed class ReviewContext
     private const double LeastLoadAmperes = 0.02;
 
     private readonly FeedNetwork _feeds;
+    private readonly Dictionary<(string Part, string Node), int> _nodes;
 
     /// <summary>Makes the context of a wiring network.</summary>
     public ReviewContext(WiringNetwork wiring)
     {
         Context = new WiringContext(wiring);
         _feeds = new FeedNetwork(wiring, _ => false);
-        Supplies = [.. Mains(wiring).Concat(Sources(wiring)).Select(supply => new SupplyReach(supply, _feeds))];
+        _nodes = wiring.Nodes
+            .Where(node => node.Kind is NodeKind.Terminal or NodeKind.Inside)
+            .ToDictionary(node => (node.Subject, node.Place), node => node.Index);
+        Supplies = [.. Mains(wiring).Concat(Sources()).Select(supply => new SupplyReach(supply, _feeds))];
         Loads = [.. wiring.Elements.SelectMany(LoadsOf)];
     }
 
@@ -44,9 +48,14 @@ public sealed class ReviewContext
     /// <summary>The way of a load's current, from the supply to the load or back.</summary>
     internal ReadingPath? WayBetween(int from, int to) => new PathSearch(Wiring, _feeds.Carries).Shortest(from, to, _ => false);
 
-    /// <summary>Every voltage that reaches a node with all jumpers pulled.</summary>
-    public IReadOnlyList<Supply> SuppliesAtPost(int node)
+    /// <summary>The node of a terminal or inner node of a part; null for an inner node at which nothing stands that a meter could see.</summary>
+    public int? FindNode(string part, string node) => _nodes.TryGetValue((part, node), out var index) ? index : null;
+
+    /// <summary>Every supply that reaches a jumper's post with all jumpers pulled.</summary>
+    public IReadOnlyList<Supply> SuppliesAtPost(string part, string post)
     {
+        if (FindNode(part, post) is not { } node)
+            return [];
         var joined = JoinedTo(node, element => element.Kind == ElementKind.Jumper);
         return [.. Supplies.Select(reach => reach.Supply).Where(supply => joined.Contains(supply.Plus))];
     }
@@ -70,13 +79,16 @@ public sealed class ReviewContext
                     IsMains: true);
     }
 
-    private static IEnumerable<Supply> Sources(WiringNetwork wiring) =>
-        from part in wiring.Design.Parts
+    private IEnumerable<Supply> Sources() =>
+        from part in Design.Parts
         from source in part.Type.Circuit.OfType<Source>()
+        let plus = FindNode(part.Designation, source.A)
+        let zero = FindNode(part.Designation, source.B)
+        where plus is not null && zero is not null
         select new Supply(
             $"the {Number(source.Voltage.Volts)} V of {part.Designation}",
-            wiring.PartNode(part.Designation, source.A),
-            wiring.PartNode(part.Designation, source.B),
+            plus.Value,
+            zero.Value,
             source.Voltage.Volts,
             source.Limit?.Amperes ?? double.PositiveInfinity,
             IsMains: false);

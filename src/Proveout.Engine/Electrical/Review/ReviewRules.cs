@@ -6,6 +6,7 @@ public static class ReviewRules
     /// <summary>Every rule, what protects people first.</summary>
     public static IReadOnlyList<IReviewRule> All { get; } =
     [
+        new MainsInletKnown(),
         new ExposedPartBonded(),
         new ProtectiveSection(),
         new ProtectiveColour(),

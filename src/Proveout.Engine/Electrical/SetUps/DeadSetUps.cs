@@ -71,8 +71,8 @@ public static class DeadSetUps
     private static ElectricalSetUp Operated(OperatedControl control, ValueList<string> cautions) => new(
         new SetUp(
             $"{control.Part}-{control.Control}-{control.Position}".ToLowerInvariant().Replace(' ', '-'),
-            $"{control.Part} held at {control.Position}",
-            [$"Plugs stay apart. Hold {control.Control} of {control.Part} at {control.Position} while you measure, then let it go."],
+            $"{control.Part}: {control.Control} {control.Position}",
+            [$"Plugs stay apart. Set or hold {control.Control} of {control.Part} to: {control.Position}, for this reading only; then back to where it was."],
             cautions,
             SecondsAControl),
         new MachineState(true, [(control.Part, control.Control, control.Position)]),
@@ -82,7 +82,7 @@ public static class DeadSetUps
         from part in design.Parts
         from control in part.Type.Controls
         where part.Type.Circuit.OfType<Contact>().Any(contact => contact.Control == control.Name)
-        select $"{part.Designation} ({part.Name}): {control.Name} at {control.Rest}.";
+        select $"Set {control.Name} of {part.Designation} ({part.Name}) to: {control.Rest}.";
 
     private static IEnumerable<OperatedControl> Operable(MachineDesign design) =>
         from part in design.Parts

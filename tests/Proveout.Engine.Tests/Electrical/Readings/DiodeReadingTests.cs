@@ -47,8 +47,8 @@ public sealed class DiodeReadingTests
     private static double InsideTolerances(WiringNetwork wiring, Random random, int red, int black)
     {
         var edges = wiring.Elements
-            .Where(element => double.IsFinite(element.LowOhms))
-            .Select(element => new Edge(element.A, element.B, 1 / Between(random, element.LowOhms, element.HighOhms)))
+            .Where(element => double.IsFinite(LeastOhms.Of(element)))
+            .Select(element => new Edge(element.A, element.B, 1 / Between(random, LeastOhms.Of(element), Math.Min(element.HighOhms, 1e9))))
             .ToArray();
         var junctions = wiring.Elements
             .Where(element => element.Part is Diode)
@@ -75,9 +75,10 @@ public sealed class DiodeReadingTests
         var junctions = Enumerable.Range(0, 5).Select(index => string.Create(
             CultureInfo.InvariantCulture,
             $"    d{index}: {{kind: diode, between: [{nodes[index]}, {Other(random, nodes, index)}], forward: 0.{random.Next(1, 5)} V .. 0.{random.Next(5, 9)} V}}"));
+        const string Insulation = "    i0: {kind: insulation, between: [A, r], at-least: 20 kohm}";
         var type = string.Join(
             Environment.NewLine,
-            ["one:", "  name: One", "  letter: N", "  terminals:", .. nodes.Select(node => $"    {node}: {{role: passive}}"), "  circuit:", .. resistors, .. junctions]);
+            ["one:", "  name: One", "  letter: N", "  terminals:", .. nodes.Select(node => $"    {node}: {{role: passive}}"), "  circuit:", .. resistors, .. junctions, Insulation]);
         return WiringNetworkBuilder.Build(SmallMachine.Read("N1: {type: one, name: One}", types: type));
     }
 

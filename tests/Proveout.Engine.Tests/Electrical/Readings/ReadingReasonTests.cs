@@ -1,6 +1,7 @@
 using Proveout.Engine.Electrical;
 using Proveout.Engine.Faults;
 using Proveout.Engine.Machine;
+using Proveout.Engine.Tests.Samples;
 
 namespace Proveout.Engine.Tests.Electrical.Readings;
 
@@ -121,6 +122,25 @@ public sealed class ReadingReasonTests
     }
 
     [Fact]
+    public void A_solid_state_relay_is_told_to_stay_open()
+    {
+        var design = SmallMachine.Read("Q1: {type: solid-state-relay-25, name: Relay}");
+        Assert.Equal(
+            "Only insulation lies between: the insulation load of Q1 (1.00 MΩ or more). A solid-state relay stays open to a meter even while commanded on; only a shorted one reads low.",
+            Mated(design).Between(new CheckPoint("Q1", "1", ""), new CheckPoint("Q1", "2", "")));
+    }
+
+    [Fact]
+    public void A_motor_winding_warns_of_warm_copper_and_of_the_buzzer()
+    {
+        var design = SmallMachine.Read("M1: {type: stepper-42-40, name: Motor}");
+        Assert.EndsWith(
+            "Copper reads 4 % more for every 10 K that it is warmer. A buzzer sounds here too, so read the number.",
+            Mated(design).Between(new CheckPoint("M1", "1A", ""), new CheckPoint("M1", "1B", "")),
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_high_resistance_warns_of_fingers()
     {
         var design = SmallMachine.Read("B1: {type: ntc-100k, name: Sensor}");
@@ -128,6 +148,38 @@ public sealed class ReadingReasonTests
             "Keep fingers off the tips.",
             Mated(design).Between(new CheckPoint("B1", "1", ""), new CheckPoint("B1", "2", "")),
             StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_long_way_names_the_ends_of_its_metal()
+    {
+        var strips = string.Join('\n', Enumerable.Range(1, 9).Select(number => $"X{number}: {{type: feed-through-2, name: Strip}}"));
+        var wires = string.Join('\n', Enumerable.Range(1, 8).Select(number =>
+            $"W{number}: {{from: X{number}.2, to: X{number + 1}.1, section: 1.0 mm2, colour: red, length: 100 mm}}"));
+        Assert.Equal(
+            "Metal all the way, through X1, W1, …, W8 and X9.",
+            Mated(SmallMachine.Read(strips, wires)).Between(new CheckPoint("X1", "1", ""), new CheckPoint("X9", "2", "")));
+    }
+
+    [Theory]
+    [InlineData("alderbrook")]
+    [InlineData("pennywort")]
+    [InlineData("quarrymoor")]
+    public void Reasons_agree_with_what_every_check_of_the_samples_expects(string sample)
+    {
+        var design = Repository.Design(sample);
+        var campaign = new WiringCampaign(design);
+        var reasons = DeadSetUps.Of(design).ToDictionary(setUp => setUp.Text.Id, setUp => new ReadingReason(campaign.Context.Wiring, setUp.State));
+        foreach (var check in campaign.Run(TestContext.Current.CancellationToken).Checks)
+        {
+            var reason = reasons[check.SetUp].Between(check.Points[0], check.Points[1]);
+            if (reason.StartsWith("Nothing", StringComparison.Ordinal))
+                Assert.True(check.Expectation.Contains(ReadingInterval.OverRange), $"{check.Id}: {reason}");
+            else if (reason.StartsWith("Metal", StringComparison.Ordinal))
+                Assert.True(check.Expectation.High < 5, $"{check.Id}: {reason}");
+            else if (reason.StartsWith("Through", StringComparison.Ordinal))
+                Assert.False(check.Expectation.IsOverRangeOnly, $"{check.Id}: {reason}");
+        }
     }
 
     private static ReadingReason Mated(MachineDesign design) => new(WiringNetworkBuilder.Build(design), new MachineState(false, []));

@@ -150,6 +150,31 @@ public sealed class ReviewRuleTests
             Head("jumper-fitted", (", jumpers: {FAN-SUPPLY: 24 V}", "")));
 
     [Fact]
+    public void A_bank_whose_rail_nothing_else_touches_is_found_without_its_jumper()
+    {
+        var design = SmallMachine.Read(
+            "A1: {type: board, name: Board}\nG1: {type: fan-12-40, name: Fan}",
+            "W1: {from: A1.FAN+, to: G1.+, section: 0.22 mm2, colour: red, length: 100 mm}",
+            """
+            board:
+              name: Board
+              letter: A
+              terminals: {FAN+: {role: output}, 0V: {role: zero-volt}}
+              jumpers:
+                BANK: {common: FAN+, positions: {12 V: rail}}
+              circuit:
+                rail-source: {kind: source, between: [rail, 0V], voltage: 12 V}
+            """);
+        Assert.Equal(["jumper-fitted"], DesignReview.Of(design).Select(finding => finding.Rule));
+    }
+
+    [Fact]
+    public void Mains_without_an_inlet_is_told() =>
+        Assert.Equal(
+            ["mains-inlet-known"],
+            DesignReview.Of(SmallMachine.Read("X4: {type: earth-bar-6, name: Earth}", mains: SmallMachine.Mains)).Select(finding => finding.Rule));
+
+    [Fact]
     public void A_heater_on_a_fan_output_is_found() =>
         Assert.Contains(
             "A1.FB+ bears 0.5 A; E1 draws 2.5 A through it.",

@@ -8,7 +8,8 @@ internal static class JumperLoads
     /// <summary>Terminals of loads with a rated voltage, reached from the post over metal, the jumper itself pulled.</summary>
     public static IReadOnlyList<(Part Part, Terminal Terminal)> Of(ReviewContext context, Part part, Jumper jumper)
     {
-        var post = context.Wiring.PartNode(part.Designation, jumper.Common);
+        if (context.FindNode(part.Designation, jumper.Common) is not { } post)
+            return [];
         var joined = context.JoinedTo(post, element => element.Kind == ElementKind.Jumper || element.Part is Diode);
         return
         [
@@ -23,5 +24,7 @@ internal static class JumperLoads
 
     /// <summary>True when the jumper chooses a supply voltage, rather than, say, a terminator.</summary>
     public static bool SelectsSupply(ReviewContext context, Part part, Jumper jumper) =>
-        jumper.Positions.Any(position => context.SuppliesAtPost(context.Wiring.PartNode(part.Designation, position.Post)).Count > 0);
+        jumper.Positions.Any(position =>
+            part.Type.Circuit.OfType<Source>().Any(source => source.A == position.Post)
+            || context.SuppliesAtPost(part.Designation, position.Post).Count > 0);
 }

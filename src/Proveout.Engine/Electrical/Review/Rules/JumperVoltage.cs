@@ -17,7 +17,7 @@ internal sealed class JumperVoltage : IReviewRule
         from setting in part.Jumpers
         let jumper = part.Type.Jumpers.First(candidate => candidate.Name == setting.Jumper)
         let post = jumper.Positions.First(position => position.Name == setting.Position).Post
-        from supply in context.SuppliesAtPost(context.Wiring.PartNode(part.Designation, post))
+        from supply in context.SuppliesAtPost(part.Designation, post)
         from load in JumperLoads.Of(context, part, jumper)
         let rated = load.Terminal.Voltage!.Value.Volts
         where supply.Volts > rated || supply.Volts < LeastFraction * rated

@@ -1,0 +1,64 @@
+using System.CommandLine;
+using System.Globalization;
+using Proveout.Engine.Electrical;
+using Proveout.Workshop;
+
+namespace Proveout.Cli;
+
+/// <summary><c>proveout review MACHINE</c>.</summary>
+internal static class ReviewCommand
+{
+    public static Command Build(Terminal terminal, SharedOptions options)
+    {
+        var command = new ExampleCommand(
+            "review",
+            "Review a design on paper before anything is built. It finds what it looks for; it never says that a machine is safe.",
+            "proveout review samples/alderbrook")
+        {
+            options.Machine, options.Json,
+        };
+        command.SetAction(parse =>
+        {
+            var asJson = parse.GetValue(options.Json);
+            var read = options.FilesOf(parse).Read(options.MachineOf(parse));
+            return read.Value is { } machine
+                ? Show(terminal, machine, DesignReview.Of(machine.Design), asJson)
+                : terminal.Refuse(read.Diagnostics, asJson);
+        });
+        return command;
+    }
+
+    private static int Show(Terminal terminal, LoadedMachine machine, IReadOnlyList<Finding> findings, bool asJson)
+    {
+        if (asJson)
+            terminal.Show(
+                new ReviewShape("proveout-review 1", MachineShape.Of(machine), [.. findings.Select(FindingShape.Of)]),
+                JsonShapes.Spread.ReviewShape);
+        else
+            ShowWords(terminal, machine, findings);
+        return findings.Any(finding => finding.Severity >= FindingSeverity.Warning) ? ExitCode.Findings : ExitCode.Fine;
+    }
+
+    private static void ShowWords(Terminal terminal, LoadedMachine machine, IReadOnlyList<Finding> findings)
+    {
+        foreach (var finding in findings)
+        {
+            terminal.Say($"{WordOf(finding.Severity)}: {finding.Sentence}", finding.Severity == FindingSeverity.Error ? Meaning.Bad : Meaning.Plain);
+            terminal.Say($"  {finding.Fix}");
+            terminal.Say($"  {finding.Rule}; {finding.Source}");
+        }
+
+        terminal.Say(string.Create(
+            CultureInfo.InvariantCulture,
+            $"{machine.Design.Name}: {Count(findings, FindingSeverity.Error)} errors, {Count(findings, FindingSeverity.Warning)} warnings, {Count(findings, FindingSeverity.Note)} notes by {ReviewRules.All.Count} rules. What no rule looks for is not found."));
+    }
+
+    private static int Count(IReadOnlyList<Finding> findings, FindingSeverity severity) => findings.Count(finding => finding.Severity == severity);
+
+    private static string WordOf(FindingSeverity severity) => severity switch
+    {
+        FindingSeverity.Error => "ERROR",
+        FindingSeverity.Warning => "Warning",
+        _ => "Note",
+    };
+}

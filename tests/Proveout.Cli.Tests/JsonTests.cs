@@ -1,0 +1,57 @@
+using System.Text.Json;
+
+namespace Proveout.Cli.Tests;
+
+public sealed class JsonTests(TemporaryFolder folder) : IClassFixture<TemporaryFolder>
+{
+    public static TheoryData<string, string[]> Printing => new()
+    {
+        { "proveout-review 1", ["review", "pennywort", "--json"] },
+        { "proveout-plan 1", ["plan", "pennywort", "--json", "--greedy"] },
+        { "proveout-plan 1", ["plan", "pennywort", "--json", "--network", "--greedy"] },
+        { "proveout-check-table 1", ["readings", "pennywort", "--json"] },
+        { "proveout-readings-between 1", ["readings", "pennywort", "A1.OUT0+", "A1.OUT0-", "--json"] },
+        { "proveout-rehearsal 1", ["rehearse", "pennywort", "--mistake", "conductor-missing:W43", "--json"] },
+        { "proveout-diagnosis 1", ["diagnose", "pennywort", "--readings", "READINGS", "--json"] },
+        { "proveout-build 1", ["import-readings", "pennywort", "--readings", "READINGS", "--builder", "Mara Lindt", "--journal", "JOURNAL", "--json"] },
+        { "proveout-refusal 1", ["review", "nowhere", "--json"] },
+    };
+
+    private static string Document { get; } = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "json.md"));
+
+    [Theory]
+    [MemberData(nameof(Printing))]
+    public async Task Every_format_and_every_key_is_described(string format, string[] words)
+    {
+        var run = await Run.OfAsync([.. words.Select(Filled)]);
+
+        using var json = JsonDocument.Parse(run.Output, new JsonDocumentOptions { AllowDuplicateProperties = false });
+        Assert.Equal(format, json.RootElement.GetProperty("format").GetString());
+        Assert.Contains($"## `{format}`", Document.Replace("and `proveout-build", "## `proveout-build", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.All(KeysOf(json.RootElement).Distinct(), key => Assert.Contains($"`{key}`", Document, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Readings_either_way_round_are_told_with_the_reason()
+    {
+        var run = await Run.OfAsync("readings", "pennywort", "A1.OUT0+", "A1.OUT0-");
+
+        Assert.Equal(0, run.Exit);
+        Assert.Contains("CAUTION", run.Output, StringComparison.Ordinal);
+        Assert.Contains("element of E1 (14.4 Ω)", run.Output, StringComparison.Ordinal);
+    }
+
+    private string Filled(string word) => word switch
+    {
+        "READINGS" => Path.Combine(Places.Samples, "pennywort-as-wired", "readings.txt"),
+        "JOURNAL" => folder.At("journal.db"),
+        _ => word,
+    };
+
+    private static IEnumerable<string> KeysOf(JsonElement element) => element.ValueKind switch
+    {
+        JsonValueKind.Object => element.EnumerateObject().SelectMany(property => KeysOf(property.Value).Prepend(property.Name)),
+        JsonValueKind.Array => element.EnumerateArray().SelectMany(KeysOf),
+        _ => [],
+    };
+}

@@ -99,7 +99,10 @@ public sealed class ReviewContext
             yield break;
         foreach (var reach in Supplies)
             foreach (var (fed, returned) in new[] { (element.A, element.B), (element.B, element.A) })
-                if (reach.Feeds(fed) && reach.Returns(returned) && reach.Supply.Volts / element.NominalOhms >= LeastLoadAmperes)
+                if (reach.Feeds(fed) && reach.Returns(returned) && !IsTurnable(reach, fed, returned) && reach.Supply.Volts / element.NominalOhms >= LeastLoadAmperes)
                     yield return new Load(element, reach, fed, returned);
     }
+
+    // Contacts that turn polarity, taken as closed all together, join both poles: then nothing can be said.
+    private static bool IsTurnable(SupplyReach reach, int fed, int returned) => reach.Feeds(returned) && reach.Returns(fed);
 }

@@ -143,6 +143,12 @@ public sealed class ReviewRuleTests
             ["Jumper FAN-SUPPLY of A1 at 24 V puts 24 V on G1 (Fan), which bears 5.5 V: it is destroyed."],
             Head("jumper-voltage", ("type: fan-24-40", "type: fan-5-40")));
 
+    [Theory]
+    [InlineData("solid-state-relay-25", "3")]
+    [InlineData("relay-24v-two-changeover", "11")]
+    public void A_bank_at_5_V_may_feed_what_takes_a_wide_range(string type, string terminal) =>
+        Assert.Empty(Head("jumper-voltage", ("FAN-SUPPLY: 24 V", "FAN-SUPPLY: 5 V"), ("type: fan-24-40", $"type: {type}"), ("G1.+", $"G1.{terminal}"), ("G1.-", "G1.METAL"), ("W6: {from: A1.FA-, to: G1.METAL, section: 0.22 mm2, colour: black, length: 200 mm}", "")));
+
     [Fact]
     public void A_bank_without_its_jumper_is_found_when_a_load_hangs_on_it() =>
         Assert.Equal(

@@ -17,7 +17,8 @@ internal static class JumperLoads
                where node.Kind == NodeKind.Terminal && node.Subject != part.Designation
                let load = context.Design.FindPart(node.Subject)!
                let terminal = load.Type.FindTerminal(node.Place)!
-               where terminal.Voltage is not null && load.Type.ClassLetter != "X" && terminal.Role is TerminalRole.Positive or TerminalRole.Passive
+               where terminal.Voltage is not null && load.Type.ClassLetter != "X"
+               where terminal.Role is TerminalRole.Positive or TerminalRole.Passive && !IsThrough(load, terminal)
                select (load, terminal),
         ];
     }
@@ -27,4 +28,8 @@ internal static class JumperLoads
         jumper.Positions.Any(position =>
             part.Type.Circuit.OfType<Source>().Any(source => source.A == position.Post)
             || context.SuppliesAtPost(part.Designation, position.Post).Count > 0);
+
+    // A contact or fuse passes on what it gets; its rating is no wish.
+    private static bool IsThrough(Part part, Terminal terminal) =>
+        part.Type.Circuit.Any(element => element is Contact or Fuse && (element.A == terminal.Name || element.B == terminal.Name));
 }

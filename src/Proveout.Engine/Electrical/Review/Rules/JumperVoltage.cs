@@ -20,8 +20,11 @@ internal sealed class JumperVoltage : IReviewRule
         from supply in context.SuppliesAtPost(part.Designation, post)
         from load in JumperLoads.Of(context, part, jumper)
         let rated = load.Terminal.Voltage!.Value.Volts
-        where supply.Volts > rated || supply.Volts < LeastFraction * rated
+        where supply.Volts > rated || (supply.Volts < LeastFraction * rated && IsOneVoltage(load.Part))
         select Found(part, setting, supply, load.Part, rated);
+
+    // Heaters, lights, fans, motors and lamps have one nominal voltage; relays, drivers and boards often take a wide range.
+    private static bool IsOneVoltage(Part part) => part.Type.ClassLetter is "E" or "G" or "M" or "P";
 
     private Finding Found(Part part, JumperSetting setting, Supply supply, Part load, double rated) => new(
         Id,

@@ -1,6 +1,4 @@
-using Proveout.Engine.Numerics;
-
-namespace Proveout.Engine.Electrical;
+namespace Proveout.Engine.Numerics;
 
 /// <summary>Solves w = q + M z with w, z ≥ 0 and no index at which both are above zero, for a symmetric positive definite M.</summary>
 /// <remarks>

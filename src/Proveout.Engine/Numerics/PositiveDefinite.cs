@@ -1,6 +1,4 @@
-using Proveout.Engine.Numerics;
-
-namespace Proveout.Engine.Electrical;
+namespace Proveout.Engine.Numerics;
 
 /// <summary>Solves the equations of a chosen set of rows and columns of a symmetric positive definite matrix.</summary>
 /// <remarks>LDLᵀ without pivoting, which a positive definite matrix does not need: Golub and Van Loan, Matrix Computations, 4.2.</remarks>

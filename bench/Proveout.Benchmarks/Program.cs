@@ -1,1 +1,10 @@
-return 0;
+using BenchmarkDotNet.Running;
+using Proveout.Benchmarks;
+
+if (args is ["--compare"])
+{
+    Comparison.Print(Console.Out);
+    return;
+}
+
+BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

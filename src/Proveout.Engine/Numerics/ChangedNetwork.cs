@@ -17,6 +17,7 @@ internal sealed class ChangedNetwork
     private readonly List<NetworkUpdate> _updates = [];
     private readonly SmallInverse _inverse = new();
     private readonly PortTransfers _transfers;
+    private readonly int[] _pieceOfNode;
 
     /// <summary>Prepares to change the network of some ports.</summary>
     public ChangedNetwork(Ports ports)
@@ -24,13 +25,17 @@ internal sealed class ChangedNetwork
         (_ports, _network) = (ports, ports.Network);
         _pieces = new ChangedPieces(_network);
         _transfers = new PortTransfers(ports);
+        _pieceOfNode = new int[_network.NodeCount];
     }
 
-    /// <summary>Number of pieces that <see cref="PieceOf(int)"/> tells apart.</summary>
+    /// <summary>Number of pieces that <see cref="PieceOfNodes"/> tells apart.</summary>
     public int PieceCount => _network.Islands.Count + _pieces.Count;
 
     /// <summary>True when the change neither parts nor joins pieces.</summary>
     public bool HasPiecesAsBefore => _pieces.AreAsBefore;
+
+    /// <summary>Islands of the network as it was that the change touches.</summary>
+    public List<int> TouchedIslands => _pieces.TouchedIslands;
 
     /// <summary>Applies changes to the network as it was, in place of those applied before.</summary>
     /// <param name="changes">What changes; each resistor at most once; at least one change.</param>
@@ -45,8 +50,13 @@ internal sealed class ChangedNetwork
         _transfers.Fill(CollectionsMarshal.AsSpan(_updates), _pieces, _inverse);
     }
 
-    /// <summary>Number of the piece that a node is now in; two nodes hang together when it is the same.</summary>
-    public int PieceOf(int node) => PieceOf(_pieces.Of(node), _network.Islands.Of(node));
+    /// <summary>Number of the piece that each node is now in; two nodes hang together when it is the same.</summary>
+    public ReadOnlySpan<int> PieceOfNodes()
+    {
+        for (var node = 0; node < _pieceOfNode.Length; node++)
+            _pieceOfNode[node] = PieceOf(_pieces.Of(node), _network.Islands.Of(node));
+        return _pieceOfNode;
+    }
 
     /// <summary>Numbers of the pieces that a port's nodes are now in.</summary>
     public (int OfA, int OfB) PiecesOf(int port)
@@ -68,7 +78,7 @@ internal sealed class ChangedNetwork
         var pieceOfA = _transfers.PieceAt(a);
         if (pieceOfA != _transfers.PieceAt(b))
             return _ports.IsOneIsland(port);
-        if (pieceOfA == 0 || (_transfers.IsUntouched(a, b, _ports.AnchoredOhms(port)) && _ports.IsOneIsland(port)))
+        if (pieceOfA == 0 || (_transfers.IsUntouched(a, b, _ports.RootOfAnchoredOhms(port)) && _ports.IsOneIsland(port)))
             return false;
         ohms = _transfers.Correct(a, b, _ports.AnchoredOhms(port));
         if (double.IsNaN(ohms))

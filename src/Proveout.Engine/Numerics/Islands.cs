@@ -31,6 +31,9 @@ internal sealed class Islands
     /// <summary>The island of a node.</summary>
     public int Of(int node) => _of[node];
 
+    /// <summary>The island of each node.</summary>
+    public ReadOnlySpan<int> OfNodes => _of;
+
     /// <summary>The nodes of an island.</summary>
     public int[] Members(int island) => _members[island];
 

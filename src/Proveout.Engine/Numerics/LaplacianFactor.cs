@@ -8,6 +8,7 @@ internal sealed class LaplacianFactor
     private readonly int[][] _later;
     private readonly DoubleDouble[][] _multipliers;
     private readonly DoubleDouble[] _pivots;
+    private readonly DoubleDouble[] _reciprocals;
     private readonly int[] _position;
 
     /// <summary>Factors a network.</summary>
@@ -24,6 +25,7 @@ internal sealed class LaplacianFactor
         _multipliers = new DoubleDouble[nodeCount][];
         Assemble(edges, groundConductance);
         Eliminate();
+        _reciprocals = Array.ConvertAll(_pivots, pivot => (DoubleDouble)1 / pivot);
     }
 
     /// <summary>Potentials of all nodes, in volts, for one ampere fed into a node and taken from ground.</summary>
@@ -46,7 +48,7 @@ internal sealed class LaplacianFactor
         for (var position = _order.Length - 1; position >= 0; position--)
         {
             var node = _order[position];
-            var value = potential[node].High == 0 ? DoubleDouble.Zero : potential[node] / _pivots[node];
+            var value = potential[node].High == 0 ? DoubleDouble.Zero : potential[node] * _reciprocals[node];
             var later = _later[node];
             var multipliers = _multipliers[node];
             for (var index = 0; index < later.Length; index++)

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace Proveout.Engine.Numerics;
@@ -21,7 +22,7 @@ internal sealed class PortTransfers(Ports ports)
     private int _touchedCount;
     private double[] _values = [];
     private double[] _inverse = [];
-    private double _largestInverse;
+    private double _negligibleVolts;
     private int _size;
     private int _stride;
 
@@ -43,26 +44,29 @@ internal sealed class PortTransfers(Ports ports)
                 _touched[_touchedCount++] = place;
         }
 
+        FillInverse(inverse);
         for (var index = 0; index < _stride; index++)
             if (index < updates.Length)
                 FillUpdate(index, updates[index]);
             else
                 FillPadding(index);
-        FillInverse(inverse);
     }
 
     /// <summary>True when the updates alter a port by less than its twelfth digit; a quick bound that may say false of such a port.</summary>
-    public bool IsUntouched(int a, int b, double anchoredOhms)
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public bool IsUntouched(int a, int b, double rootOfAnchoredOhms)
     {
-        var volts = 0.0;
+        var largest = Vector256.Create(_negligibleVolts * rootOfAnchoredOhms);
+        ref var atA = ref _values[a * _stride];
+        ref var atB = ref _values[b * _stride];
         for (var first = 0; first < _stride; first += Lanes)
         {
-            var here = Vector256.LoadUnsafe(ref _values[(a * _stride) + first]);
-            var there = Vector256.LoadUnsafe(ref _values[(b * _stride) + first]);
-            volts += Vector256.Sum(Vector256.Abs(here - there));
+            var volts = Vector256.LoadUnsafe(ref atA, (nuint)first) - Vector256.LoadUnsafe(ref atB, (nuint)first);
+            if (Vector256.GreaterThanAny(Vector256.Abs(volts), largest))
+                return false;
         }
 
-        return volts * volts * _largestInverse <= Negligible * anchoredOhms;
+        return true;
     }
 
     /// <summary>What the updates leave of a port, in ohms; not a number when doubles cannot tell.</summary>
@@ -123,13 +127,16 @@ internal sealed class PortTransfers(Ports ports)
         if (_inverse.Length < _stride * _stride)
             _inverse = new double[_stride * _stride];
         Array.Clear(_inverse);
-        _largestInverse = 0;
+        var largest = double.Epsilon;
         for (var row = 0; row < _size; row++)
             for (var column = 0; column < _size; column++)
             {
                 var value = (double)inverse[row, column];
                 _inverse[(row * _stride) + column] = value;
-                _largestInverse = Math.Max(_largestInverse, Math.Abs(value));
+                largest = Math.Max(largest, Math.Abs(value));
             }
+
+        // The correction is at most the largest entry of the inverse times the square of the sum of all volts.
+        _negligibleVolts = Math.Sqrt(Negligible / largest) / _size;
     }
 }

@@ -4,6 +4,7 @@ namespace Proveout.Engine.Numerics;
 internal sealed class Ports
 {
     private readonly double[] _anchoredOhms;
+    private readonly double[] _rootOfAnchoredOhms;
     private readonly bool[] _isOneIsland;
 
     /// <summary>Lists the ports of a network.</summary>
@@ -23,6 +24,7 @@ internal sealed class Ports
         }
 
         Nodes = [.. placeOf.OrderBy(pair => pair.Value).Select(pair => pair.Key)];
+        _rootOfAnchoredOhms = Array.ConvertAll(_anchoredOhms, Math.Sqrt);
         Islands = Array.ConvertAll(Nodes, network.Islands.Of);
         IndicesInIsland = Array.ConvertAll(Nodes, network.IndexInIsland);
 
@@ -46,6 +48,9 @@ internal sealed class Ports
 
     /// <summary>What <see cref="ResistorNetwork.AnchoredResistance"/> says of a port, in ohms.</summary>
     public double AnchoredOhms(int port) => _anchoredOhms[port];
+
+    /// <summary>Square root of <see cref="AnchoredOhms"/>.</summary>
+    public double RootOfAnchoredOhms(int port) => _rootOfAnchoredOhms[port];
 
     /// <summary>Resistance of a port in ohms; infinite when its two nodes do not hang together.</summary>
     public double Ohms(int port) => _isOneIsland[port] ? _anchoredOhms[port] : double.PositiveInfinity;

@@ -19,8 +19,10 @@ internal sealed class LimitPorts
     /// <param name="operated">Elements that the operated control switches.</param>
     public LimitPorts(WiringNetwork wiring, StateNetwork rest, bool atHigh, (int A, int B)[] pairs, NetworkElement[] operated)
     {
+        HasStrays = !atHigh;
         Changes = new FaultChanges(wiring, rest, atHigh);
         Ports = new Ports((atHigh ? rest.High : rest.Low).Network, pairs);
+        Masks = new PortMasks(Ports);
         Controls = [.. operated.Select(Changes.Operate).Where(change => change.DeltaConductance.High != 0)];
         _holdsIsland = new bool[Ports.Network.Islands.Count];
         foreach (var node in Ports.Nodes.Concat(operated.SelectMany(element => new[] { element.A, element.B })))
@@ -29,6 +31,12 @@ internal sealed class LimitPorts
 
     /// <summary>The ports, on the network with all controls at rest.</summary>
     public Ports Ports { get; }
+
+    /// <summary>True when junctions and insulation count at this limit: they only lower a reading.</summary>
+    public bool HasStrays { get; }
+
+    /// <summary>The ports of each island.</summary>
+    public PortMasks Masks { get; }
 
     /// <summary>What faults change.</summary>
     public FaultChanges Changes { get; }

@@ -7,6 +7,7 @@ internal sealed class LimitWorker(LimitPorts ports)
 {
     private readonly List<EdgeChange> _changes = [];
     private bool _reached;
+    private bool _movesStrays;
 
     /// <summary>The network under the fault applied last.</summary>
     public ChangedNetwork Network { get; } = new(ports.Ports);
@@ -21,19 +22,33 @@ internal sealed class LimitWorker(LimitPorts ports)
             return false;
         _changes.AddRange(ports.Controls);
         Network.Apply(_changes);
+        _movesStrays = ports.HasStrays && !Network.HasPiecesAsBefore;
         return true;
     }
 
-    /// <summary>True when the fault may alter a port or the piece of the network around it, with what it leaves in ohms.</summary>
+    /// <summary>Sets the bits of all ports in the islands that the fault touches.</summary>
+    public void AddTouched(Span<ulong> mask)
+    {
+        if (_reached)
+            ports.Masks.Add(Network.TouchedIslands, mask);
+    }
+
+    /// <summary>True when the fault may alter what a port reads, with what the resistances then leave in ohms.</summary>
     public bool Alters(int port, out double ohms)
     {
         ohms = 0;
         if (!_reached)
             return false;
-        if (Network.Alters(port, out ohms))
-            return true;
-        // Then the port reads as with all controls at rest; the machine as designed may not, with one operated.
+        return Network.Alters(port, out ohms) || (AsksAnyway && StillMatters(port, out ohms));
+    }
+
+    private bool AsksAnyway => _movesStrays || ports.Controls.Length > 0;
+
+    // The resistances read as with all controls at rest. The machine as designed may not, with one operated; and other junctions and
+    // insulation may lie beside them now.
+    private bool StillMatters(int port, out double ohms)
+    {
         ohms = ports.Ports.Ohms(port);
-        return ports.Controls.Length > 0 || (!Network.HasPiecesAsBefore && Network.Touches(port));
+        return ports.Controls.Length > 0 || (ohms >= StrayPieces.NegligibleOhms && Network.Touches(port));
     }
 }

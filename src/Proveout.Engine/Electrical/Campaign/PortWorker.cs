@@ -1,3 +1,4 @@
+using System.Numerics;
 using Proveout.Engine.Faults;
 
 namespace Proveout.Engine.Electrical;
@@ -7,6 +8,7 @@ internal sealed class PortWorker(PortTable table)
 {
     private readonly LimitWorker _low = new(table.Low);
     private readonly LimitWorker _high = new(table.High);
+    private readonly ulong[] _touched = new ulong[table.Low.Masks.WordCount];
     private StrayPieces? _strays;
 
     /// <summary>Adds the checks that a fault changes, with what they may then show.</summary>
@@ -14,13 +16,12 @@ internal sealed class PortWorker(PortTable table)
     {
         if (!Apply(fault))
             return;
-        for (var index = 0; index < table.Candidates.Length; index++)
-        {
-            if (!AlteredLimits(index, out var low, out var high))
-                continue;
-            checks.Add(table.FirstCheck + index);
-            intervals.Add(table.Candidates[index].Mode.Shown(low, Math.Max(low, high)));
-        }
+        Array.Clear(_touched);
+        _low.AddTouched(_touched);
+        _high.AddTouched(_touched);
+        for (var word = 0; word < _touched.Length; word++)
+            for (var left = _touched[word]; left != 0; left &= left - 1)
+                AddResponse((word * 64) + BitOperations.TrailingZeroCount(left), checks, intervals);
     }
 
     /// <summary>Applies a fault in place of the one before; false when it can alter no port.</summary>
@@ -33,24 +34,30 @@ internal sealed class PortWorker(PortTable table)
     /// <summary>Limits of a port under the fault in ohms, whatever junctions and insulation do; infinite when over range.</summary>
     public (double LowOhms, double HighOhms) LimitsOf(int index) => AlteredLimits(index, out var low, out var high) ? (low, high) : table.Good[index];
 
+    private void AddResponse(int index, List<int> checks, List<ReadingInterval> intervals)
+    {
+        if (!AlteredLimits(index, out var low, out var high))
+            return;
+        checks.Add(table.FirstCheck + index);
+        intervals.Add(table.Candidates[index].Mode.Shown(low, Math.Max(low, high)));
+    }
+
     private bool AlteredLimits(int index, out double low, out double high)
     {
-        (low, high) = table.Good[index];
         var altersLow = _low.Alters(index, out var alteredLow);
         var altersHigh = _high.Alters(index, out var alteredHigh);
+        (low, high) = (alteredLow, alteredHigh);
         if (!altersLow && !altersHigh)
             return false;
-        var (goodLow, goodHigh) = (low, high);
-        if (altersLow)
-            low = alteredLow < StrayPieces.NegligibleOhms ? alteredLow : WithStrays(alteredLow, index);
-        if (altersHigh)
-            high = alteredHigh;
+        var (goodLow, goodHigh) = table.Good[index];
+        low = !altersLow ? goodLow : low < StrayPieces.NegligibleOhms ? low : WithStrays(low, index);
+        high = altersHigh ? high : goodHigh;
         return !Same(low, goodLow) || !Same(high, goodHigh);
     }
 
     private double WithStrays(double low, int index)
     {
-        _strays ??= _low.Network.HasPiecesAsBefore ? table.Strays : table.StrayPaths.Of(_low.Network.PieceCount, _low.Network.PieceOf);
+        _strays ??= _low.Network.HasPiecesAsBefore ? table.Strays : table.StrayPaths.Of(_low.Network.PieceCount, _low.Network.PieceOfNodes());
         var (pieceOfA, pieceOfB) = _low.Network.PiecesOf(index);
         return _strays.LowerLimit(low, pieceOfA, pieceOfB);
     }

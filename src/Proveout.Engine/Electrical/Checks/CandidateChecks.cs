@@ -11,7 +11,13 @@ internal static class CandidateChecks
 
     /// <summary>The candidates of all set-ups, set-up by set-up.</summary>
     public static IReadOnlyList<CandidateCheck> Of(WiringContext context, IReadOnlyList<ElectricalSetUp> setUps, IReadOnlyList<StateNetwork> states) =>
-        [.. Enumerable.Range(0, setUps.Count).SelectMany(index => OfSetUp(context, index, setUps[index], states[index]))];
+    [
+        .. Enumerable.Range(0, setUps.Count)
+            .AsParallel()
+            .AsOrdered()
+            .Select(index => OfSetUp(context, index, setUps[index], states[index]).ToArray())
+            .SelectMany(ofSetUp => ofSetUp),
+    ];
 
     private static IEnumerable<CandidateCheck> OfSetUp(WiringContext context, int index, ElectricalSetUp setUp, StateNetwork state)
     {

@@ -46,23 +46,36 @@ internal sealed class JunctionBounds(StateNetwork state)
         return double.IsFinite(most) ? Math.Clamp(most / (2 * low), 0, 1) : 1;
     }
 
-    // Current from red to black runs along paths (flow decomposition); through a junction only from anode to cathode, at its forward voltage or more.
+    // Current from red to black runs along paths (flow decomposition); through a junction only from anode to cathode, at its forward voltage or
+    // more. Here the least of those that pass a junction at all, whatever insulation they pass too.
     private double LeastPathVolts(int red, int black)
     {
         var islands = state.Low.Network.Islands;
-        var volts = new Dictionary<int, double> { [islands.Of(red)] = 0 };
-        for (var fell = true; fell;)
+        var byInsulation = new HashSet<int> { islands.Of(red) };
+        var volts = new Dictionary<int, double>();
+        for (var again = true; again;)
         {
-            fell = false;
+            again = false;
+            foreach (var (a, b, _) in state.StrayPaths.Insulation)
+                again |= Pass(islands.Of(a), islands.Of(b)) | Pass(islands.Of(b), islands.Of(a));
             foreach (var (anode, cathode, forward) in state.StrayPaths.Junctions)
-                if (volts.TryGetValue(islands.Of(anode), out var before)
-                    && before + forward < volts.GetValueOrDefault(islands.Of(cathode), double.PositiveInfinity))
-                {
-                    volts[islands.Of(cathode)] = before + forward;
-                    fell = true;
-                }
+                again |= Lower(islands.Of(cathode), VoltsAt(islands.Of(anode), ifByInsulation: 0) + forward);
         }
 
-        return volts.GetValueOrDefault(islands.Of(black), double.PositiveInfinity);
+        return VoltsAt(islands.Of(black), ifByInsulation: double.PositiveInfinity);
+
+        bool Pass(int from, int to) =>
+            (byInsulation.Contains(from) && byInsulation.Add(to)) | Lower(to, VoltsAt(from, ifByInsulation: double.PositiveInfinity));
+
+        bool Lower(int island, double candidate)
+        {
+            if (candidate >= volts.GetValueOrDefault(island, double.PositiveInfinity))
+                return false;
+            volts[island] = candidate;
+            return true;
+        }
+
+        double VoltsAt(int island, double ifByInsulation) =>
+            Math.Min(volts.GetValueOrDefault(island, double.PositiveInfinity), byInsulation.Contains(island) ? ifByInsulation : double.PositiveInfinity);
     }
 }

@@ -18,7 +18,7 @@ internal sealed class StateNetwork
         StrayPaths = new StrayPaths(wiring);
         Low = new LimitNetwork(wiring, element => Conducts(element) ? 1 / element.LowOhms : 0);
         High = new LimitNetwork(wiring, element => Conducts(element) ? 1 / element.HighOhms : 0);
-        Strays = StrayPaths.Of(Low.Network.Islands.Count, Low.Network.Islands.Of);
+        Strays = StrayPaths.Of(Low.Network.Islands.Count, Low.Network.Islands.OfNodes);
     }
 
     public MachineState State { get; }

@@ -13,8 +13,6 @@ namespace Proveout.Engine.Electrical;
 /// </remarks>
 internal sealed class StrayPaths
 {
-    private readonly (int A, int B, double Siemens)[] _insulation;
-
     public StrayPaths(WiringNetwork wiring)
     {
         Junctions =
@@ -24,7 +22,7 @@ internal sealed class StrayPaths
                where volts < ElementBand.OpenCircuitVolts
                select (element.A, element.B, volts.Value),
         ];
-        _insulation =
+        Insulation =
         [
             .. from element in wiring.Elements
                let ohms = (element.Part as Insulation)?.AtLeast.Ohms
@@ -34,39 +32,44 @@ internal sealed class StrayPaths
     }
 
     /// <summary>Anode, cathode and lowest forward voltage in volts of each junction.</summary>
-    public IReadOnlyList<(int Anode, int Cathode, double ForwardVolts)> Junctions { get; }
+    public (int Anode, int Cathode, double ForwardVolts)[] Junctions { get; }
+
+    /// <summary>Both nodes and highest conductance in siemens of each insulation.</summary>
+    public (int A, int B, double Siemens)[] Insulation { get; }
 
     /// <summary>Sums up what touches each piece of a network.</summary>
     /// <param name="pieceCount">Number of pieces; <paramref name="pieceOf"/> stays below it.</param>
-    /// <param name="pieceOf">The piece that a node is in.</param>
-    public StrayPieces Of(int pieceCount, Func<int, int> pieceOf)
+    /// <param name="pieceOf">The piece that each node is in.</param>
+    public StrayPieces Of(int pieceCount, ReadOnlySpan<int> pieceOf)
     {
         var leakage = new double[pieceCount];
-        foreach (var (a, b, siemens) in _insulation)
+        foreach (var (a, b, siemens) in Insulation)
         {
-            leakage[pieceOf(a)] += siemens;
-            if (pieceOf(b) != pieceOf(a))
-                leakage[pieceOf(b)] += siemens;
+            leakage[pieceOf[a]] += siemens;
+            if (pieceOf[b] != pieceOf[a])
+                leakage[pieceOf[b]] += siemens;
         }
 
         var rootOf = new int[pieceCount];
         for (var piece = 0; piece < pieceCount; piece++)
             rootOf[piece] = piece;
         foreach (var (anode, cathode, _) in Junctions)
-            rootOf[Root(rootOf, pieceOf(anode))] = Root(rootOf, pieceOf(cathode));
+            rootOf[Root(rootOf, pieceOf[anode])] = Root(rootOf, pieceOf[cathode]);
+        foreach (var (a, b, _) in Insulation)
+            rootOf[Root(rootOf, pieceOf[a])] = Root(rootOf, pieceOf[b]);
         for (var piece = 0; piece < pieceCount; piece++)
             rootOf[piece] = Root(rootOf, piece);
         return new StrayPieces(leakage, rootOf, LeastVolts(pieceCount, pieceOf));
     }
 
-    private double[] LeastVolts(int pieceCount, Func<int, int> pieceOf)
+    private double[] LeastVolts(int pieceCount, ReadOnlySpan<int> pieceOf)
     {
         var volts = new double[pieceCount];
         Array.Fill(volts, double.PositiveInfinity);
         foreach (var (anode, cathode, forward) in Junctions)
         {
-            volts[pieceOf(anode)] = Math.Min(volts[pieceOf(anode)], forward);
-            volts[pieceOf(cathode)] = Math.Min(volts[pieceOf(cathode)], forward);
+            volts[pieceOf[anode]] = Math.Min(volts[pieceOf[anode]], forward);
+            volts[pieceOf[cathode]] = Math.Min(volts[pieceOf[cathode]], forward);
         }
 
         return volts;

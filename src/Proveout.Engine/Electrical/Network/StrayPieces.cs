@@ -2,7 +2,7 @@ namespace Proveout.Engine.Electrical;
 
 /// <summary>The junctions and the insulation that touch each piece of a network.</summary>
 /// <param name="leakageSiemens">For each piece, the conductance of all insulation that touches it.</param>
-/// <param name="rootOf">For each piece, the piece that stands for all that junctions join.</param>
+/// <param name="rootOf">For each piece, the piece that stands for all that junctions and insulation join.</param>
 /// <param name="leastVolts">For each piece, the lowest forward voltage of the junctions that touch it; infinite when none does.</param>
 internal sealed class StrayPieces(double[] leakageSiemens, int[] rootOf, double[] leastVolts)
 {
@@ -14,15 +14,15 @@ internal sealed class StrayPieces(double[] leakageSiemens, int[] rootOf, double[
     /// <param name="pieceOfA">The piece that one lead is on.</param>
     /// <param name="pieceOfB">The piece that the other is on.</param>
     public double LowerLimit(double lowOhms, int pieceOfA, int pieceOfB) =>
-        lowOhms < NegligibleOhms ? lowOhms : Math.Min(WithLeakage(lowOhms, pieceOfA, pieceOfB), JunctionOhms(pieceOfA, pieceOfB));
+        lowOhms < NegligibleOhms || rootOf[pieceOfA] != rootOf[pieceOfB]
+            ? lowOhms
+            : Math.Max(LeastOhms(lowOhms, pieceOfA), LeastOhms(lowOhms, pieceOfB));
 
     /// <summary>The lower limit of a reading in ohms when only insulation lies beside the resistances.</summary>
     public double WithLeakage(double lowOhms, int pieceOfA, int pieceOfB) =>
         1 / ((1 / lowOhms) + Math.Min(leakageSiemens[pieceOfA], leakageSiemens[pieceOfB]));
 
-    // From one piece to another the current passes a junction of each.
-    private double JunctionOhms(int pieceOfA, int pieceOfB) =>
-        rootOf[pieceOfA] == rootOf[pieceOfB]
-            ? Math.Max(leastVolts[pieceOfA], leastVolts[pieceOfB]) / ElementBand.TestCurrentAmperes
-            : double.PositiveInfinity;
+    // All current leaves the piece of one lead, and enters that of the other, by what touches it: insulation, and junctions once they conduct.
+    private double LeastOhms(double lowOhms, int piece) =>
+        Math.Min(1 / ((1 / lowOhms) + leakageSiemens[piece]), leastVolts[piece] / ElementBand.TestCurrentAmperes);
 }

@@ -20,7 +20,7 @@ internal sealed class StrayRule
         var junctions = wiring.Elements.Where(element => element.Part is Diode diode && diode.ForwardLow.Volts < MeterVolts).ToArray();
         var metal = resistors.Select(resistor => (resistor.A, resistor.B)).ToArray();
         _piece = Flood(wiring.Nodes.Count, metal);
-        _group = Flood(wiring.Nodes.Count, metal.Concat(junctions.Select(junction => (junction.A, junction.B))));
+        _group = Flood(wiring.Nodes.Count, metal.Concat(wiring.Elements.Where(element => element.Part is Insulation || junctions.Contains(element)).Select(element => (element.A, element.B))));
         _leakage = new double[wiring.Nodes.Count];
         foreach (var element in wiring.Elements)
             if (element.Part is Insulation insulation)
@@ -37,8 +37,9 @@ internal sealed class StrayRule
     {
         if (ohms < 1)
             return ohms;
-        var leaky = 1 / ((1 / ohms) + Math.Min(_leakage[_piece[a]], _leakage[_piece[b]]));
-        return _group[a] == _group[b] ? Math.Min(leaky, Math.Max(_leastVolts[_piece[a]], _leastVolts[_piece[b]]) / MeterAmperes) : leaky;
+        return _group[a] != _group[b] ? ohms : Math.Max(AtPiece(_piece[a]), AtPiece(_piece[b]));
+
+        double AtPiece(int piece) => Math.Min(1 / ((1 / ohms) + _leakage[piece]), _leastVolts[piece] / MeterAmperes);
     }
 
     private static int[] Flood(int nodeCount, IEnumerable<(int A, int B)> pairs)

@@ -1,0 +1,97 @@
+using System.Globalization;
+using Proveout.Engine.Electrical;
+using Proveout.Engine.Faults;
+using Proveout.Engine.Numerics;
+
+namespace Proveout.Benchmarks;
+
+/// <summary>Prints the campaign's speed beside that of general-purpose ways to the same readings, all measured in this process.</summary>
+internal static class Comparison
+{
+    private const int WarmTurns = 15;
+    private const int DenseSample = 8;
+    private const int SparseSample = 60;
+    private const int DiagnosisSample = 25;
+
+    public static void Print(TextWriter output)
+    {
+        var design = Flagship.Read();
+        var campaign = new WiringCampaign(design);
+        var dictionary = campaign.Run();
+        _ = ProcessorTime.Of(WarmTurns, () => dictionary = new WiringCampaign(design).Run());
+
+        var readings = 2.0 * campaign.Faults.Count * campaign.CandidateCount;
+        Line(output, $"{campaign.Context.Wiring.Nodes.Count} nodes, {campaign.Faults.Count} faults, {campaign.CandidateCount} checks in {dictionary.SetUps.Count} set-ups: {readings:N0} readings at both limits.");
+        Line(output, $"{Environment.ProcessorCount} processors. Seconds of processor time, all threads together; elapsed seconds in brackets.");
+        var prepare = ProcessorTime.Of(WarmTurns, () => campaign = new WiringCampaign(design));
+        Row(output, "prepare the campaign", prepare);
+        var run = ProcessorTime.Of(WarmTurns, () => dictionary = campaign.Run());
+        Row(output, "run it: low-rank updates", run);
+        Line(output, $"  {readings / run.Processor:N0} readings a processor second");
+        Rival(output, campaign, "sparse factor anew for each fault", SparseSample, SparseRival.Readings, run.Processor / readings);
+        Rival(output, campaign, "dense LU anew for each fault", DenseSample, DenseRival.Readings, run.Processor / readings);
+        Row(output, "plan, exact cover", ProcessorTime.Of(1, () => CheckPlan.Of(dictionary)));
+        Row(output, "plan, greedy", ProcessorTime.Of(3, () => CheckPlan.Of(dictionary, onlyGreedy: true)));
+        Bench(output, dictionary);
+    }
+
+    private static void Rival(
+        TextWriter output,
+        WiringCampaign campaign,
+        string name,
+        int sample,
+        Func<int, Edge[], CandidateCheck[], double[]> readingsOf,
+        double ownSecondsAReading)
+    {
+        var wiring = campaign.Context.Wiring;
+        var tables = campaign.PortTables();
+        var states = DeadSetUps.Of(wiring.Design).Select(setUp => new StateNetwork(wiring, setUp.State)).ToArray();
+        var step = campaign.Faults.Count / sample;
+        var time = ProcessorTime.Of(1, () =>
+        {
+            for (var fault = 0; fault < sample; fault++)
+                for (var setUp = 0; setUp < tables.Length; setUp++)
+                    Refactor(campaign.Faults[fault * step], states[setUp], tables[setUp]);
+        });
+        var secondsAReading = time.Processor / (2.0 * sample * campaign.CandidateCount);
+        Row(output, $"{name} ({sample} faults)", time);
+        Line(output, $"  {1 / secondsAReading:N0} readings a processor second: {secondsAReading / ownSecondsAReading:N0} times as long for each reading");
+
+        void Refactor(WiringFault fault, StateNetwork state, PortTable table)
+        {
+            readingsOf(wiring.Nodes.Count, FaultyNetwork.Edges(wiring, state, fault, atHigh: false), table.Candidates);
+            readingsOf(wiring.Nodes.Count, FaultyNetwork.Edges(wiring, state, fault, atHigh: true), table.Candidates);
+        }
+    }
+
+    private static void Bench(TextWriter output, FaultDictionary dictionary)
+    {
+        var plan = CheckPlan.Of(dictionary, onlyGreedy: true);
+        var step = plan.Caught.Count / DiagnosisSample;
+        var benches = Enumerable.Range(0, DiagnosisSample).Select(index => Readings(dictionary, plan, plan.Caught[index * step])).ToArray();
+        var found = new IReadOnlyList<Hypothesis>[benches.Length];
+        Row(output, $"explain a bench of {plan.Checks.Count} readings", ProcessorTime.Of(5, () =>
+        {
+            for (var index = 0; index < benches.Length; index++)
+                found[index] = Diagnosis.Explain(dictionary, benches[index]);
+        }), benches.Length);
+        Row(output, "choose the next check", ProcessorTime.Of(5, () =>
+        {
+            for (var index = 0; index < benches.Length; index++)
+                NextCheck.Of(dictionary, found[index], benches[index].Select(reading => reading.CheckId).ToHashSet(), dictionary.SetUps[0].Id);
+        }), benches.Length);
+    }
+
+    // What a machine with the fault shows: the middle of each interval.
+    private static Reading[] Readings(FaultDictionary dictionary, CheckPlan plan, int fault) =>
+    [
+        .. from check in plan.Checks
+           let shown = dictionary.IntervalOf(fault, check)
+           select new Reading(dictionary.Checks[check].Id, double.IsPositiveInfinity(shown.High) ? shown.High : (shown.Low + shown.High) / 2),
+    ];
+
+    private static void Row(TextWriter output, string name, (double Processor, double Elapsed) time, int parts = 1) =>
+        Line(output, $"{name,-50} {time.Processor / parts,10:0.0000} s ({time.Elapsed / parts:0.0000} s)");
+
+    private static void Line(TextWriter output, FormattableString text) => output.WriteLine(text.ToString(CultureInfo.InvariantCulture));
+}

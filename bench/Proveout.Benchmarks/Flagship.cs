@@ -1,0 +1,32 @@
+using Proveout.Engine.Machine;
+
+namespace Proveout.Benchmarks;
+
+/// <summary>The largest sample machine, read from the repository.</summary>
+internal static class Flagship
+{
+    public static MachineDesign Read()
+    {
+        var catalogue = Value(CatalogueReader.Read(Texts("catalogue")));
+        return Value(MachineReader.Read(Texts("samples", "alderbrook"), catalogue));
+    }
+
+    private static SourceText[] Texts(params string[] below) =>
+    [
+        .. Directory.GetFiles(Path.Combine([Root(), .. below]), "*.yaml")
+            .Order(StringComparer.Ordinal)
+            .Select(file => new SourceText(Path.GetFileName(file), File.ReadAllText(file))),
+    ];
+
+    private static T Value<T>(Outcome<T> outcome)
+        where T : class =>
+        outcome.Value ?? throw new InvalidOperationException(string.Join(Environment.NewLine, outcome.Diagnostics));
+
+    private static string Root()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Proveout.slnx")))
+            folder = folder.Parent;
+        return folder?.FullName ?? throw new InvalidOperationException("The benchmarks do not run inside the repository.");
+    }
+}

@@ -31,7 +31,7 @@ internal static class DiagnosisText
     public static void ShowSuspects(Terminal terminal, IReadOnlyList<Suspect> suspects)
     {
         terminal.Say(suspects.Count > 0
-            ? "Mistakes that explain every reading, most likely first"
+            ? "What explains the readings, most likely first"
             : "No mistake that Proveout knows explains every reading, nor do four together. Read the checks that are off again, zero the leads, then look at these places.");
         foreach (var suspect in suspects)
         {

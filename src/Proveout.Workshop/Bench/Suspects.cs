@@ -14,7 +14,7 @@ internal static class Suspects
         return
         [
             .. hypotheses
-                .GroupBy(hypothesis => string.Join('+', hypothesis.Faults.Select(fault => groupOf[fault]).Order()))
+                .GroupBy(hypothesis => (string.Join('+', hypothesis.Faults.Select(fault => groupOf[fault]).Order()), hypothesis.SetAside))
                 .Select(group => InWords(dictionary, [.. group]))
                 .OrderByDescending(suspect => suspect.Probability)
                 .Take(most),
@@ -23,14 +23,17 @@ internal static class Suspects
 
     private static Suspect InWords(FaultDictionary dictionary, Hypothesis[] alike)
     {
-        var worst = alike.SelectMany(hypothesis => hypothesis.Faults).Select(fault => dictionary.Faults[fault]).MaxBy(fault => fault.Severity)!;
+        var worst = alike.SelectMany(hypothesis => hypothesis.Faults).Select(fault => dictionary.Faults[fault]).MaxBy(fault => fault.Severity);
         return new Suspect(
-            SentenceOf(dictionary, alike),
+            Misreading(dictionary, alike[0].SetAside) + SentenceOf(dictionary, alike),
             alike.Sum(hypothesis => hypothesis.Probability),
-            worst.Severity,
-            worst.Consequence,
+            worst?.Severity ?? Severity.Hidden,
+            worst?.Consequence ?? "No mistake that Proveout knows shows it: zero the leads and measure it again.",
             [.. alike.SelectMany(hypothesis => hypothesis.Faults).Distinct().Select(fault => dictionary.Faults[fault].Id)]);
     }
+
+    private static string Misreading(FaultDictionary dictionary, string? check) =>
+        check is null ? "" : $"The reading of {dictionary.Checks[dictionary.IndexOfCheck(check)!.Value].Title} is misread. ";
 
     // What all have in common once, and then what no check tells apart.
     private static string SentenceOf(FaultDictionary dictionary, Hypothesis[] alike)

@@ -27,8 +27,20 @@ public sealed class DiagnosisTests
         Assert.Equal([0, 3], Assert.Single(Diagnosis.Explain(Dictionary, [new("c0", 1.5), new("c1", 0.05), new("c2", 1.2), new("c3", 1.2)])).Faults);
 
     [Fact]
-    public void A_reading_that_no_fault_shows_is_explained_by_nothing() =>
-        Assert.Empty(Diagnosis.Explain(Dictionary, [new("c0", 50)]));
+    public void A_reading_that_no_fault_shows_is_taken_for_a_misreading()
+    {
+        var suspect = Assert.Single(Diagnosis.Explain(Dictionary, [new("c0", 50)]));
+        Assert.Empty(suspect.Faults);
+        Assert.Equal("c0", suspect.SetAside);
+    }
+
+    [Fact]
+    public void One_misread_value_does_not_hide_a_mistake_that_the_other_readings_show()
+    {
+        var suspect = Assert.Single(Diagnosis.Explain(Dictionary, [new("c0", 50), new("c1", 0.05), new("c2", 1.2), new("c3", 1.2)]));
+        Assert.Equal([3], suspect.Faults);
+        Assert.Equal("c0", suspect.SetAside);
+    }
 
     [Fact]
     public void A_likelier_mistake_ranks_first()

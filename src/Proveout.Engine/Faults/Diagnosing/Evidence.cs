@@ -26,6 +26,9 @@ internal sealed class Evidence
     /// <summary>Faults that explain some failed reading and that no passed reading speaks against.</summary>
     public IReadOnlyList<int> Partners { get; }
 
+    /// <summary>Identifier of the check of a reading.</summary>
+    public string CheckOf(int item) => _dictionary.Checks[_items[item].Check].Id;
+
     /// <summary>Prior rate of a fault.</summary>
     public double Prior(int fault) => _dictionary.Faults[fault].Prior;
 

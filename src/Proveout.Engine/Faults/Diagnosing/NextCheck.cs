@@ -39,6 +39,8 @@ public static class NextCheck
             .OrderByDescending(item => item.Probability)
             .Take(MostSuspects)
             .ToArray();
+        if (members.Length == 0)
+            return [];
         var total = members.Sum(item => item.Probability);
         return [.. members.Select(item => (item.Fault, item.Probability / total))];
     }

@@ -14,7 +14,7 @@ internal sealed class WriterProcess : IDisposable
         new(Start(["dotnet", Program, "append", path, $"{build}", person, $"{count}"]));
 
     /// <summary>Runs the command words of <paramref name="before"/> in front, for example to take on another user.</summary>
-    public static WriterProcess Open(string path, params string[] before) => 
+    public static WriterProcess Open(string path, params string[] before) =>
         new(Start([.. before, "dotnet", Program, "open", path]));
 
     public async Task<string?> ReadLineAsync() => await _process.StandardOutput.ReadLineAsync().WaitAsync(TimeSpan.FromSeconds(30));

@@ -13,7 +13,7 @@ internal sealed class OpenedBuild : IAsyncDisposable
 
     public Build Build { get; }
 
-    /// <summary>Opens the journal, finds the build, and plans its machine while a person waits.</summary>
+    /// <summary>Opens the journal, finds the build among the machines and samples, and plans its machine while a person waits.</summary>
     /// <exception cref="JournalException">The journal cannot be opened.</exception>
     public static async Task<Outcome<OpenedBuild>> OpenAsync(
         Terminal terminal, MachineFiles files, IReadOnlyList<string> machines, string journal, string wanted, CancellationToken cancellation)
@@ -21,7 +21,7 @@ internal sealed class OpenedBuild : IAsyncDisposable
         var unreadable = machines.SelectMany(machine => files.Read(machine).Diagnostics).ToArray();
         if (unreadable.Length > 0)
             return Outcome.Refused<OpenedBuild>(unreadable);
-        var opened = await Workplace.OpenExistingAsync(files, machines, journal, cancellation);
+        var opened = await Workplace.OpenExistingAsync(files, [.. machines, .. Places.SampleMachines], journal, cancellation);
         if (opened.Value is not { } workplace)
             return Outcome.Refused<OpenedBuild>(opened.Diagnostics);
         var found = await new BuildSearch(workplace.Journal).FindAsync(wanted, cancellation);

@@ -24,7 +24,7 @@ internal sealed class Workplace : IAsyncDisposable
     /// <summary>Opens the journal, or makes it.</summary>
     /// <exception cref="JournalException">It cannot be opened.</exception>
     public static async Task<Workplace> OpenAsync(MachineFiles files, IEnumerable<string> machines, string journal, CancellationToken cancellation) =>
-        new(new MachineShelf(files, machines.Concat(Places.SampleMachines)), await SqliteJournal.OpenAsync(journal, TimeProvider.System, cancellation: cancellation));
+        new(new MachineShelf(files, machines), await SqliteJournal.OpenAsync(journal, TimeProvider.System, cancellation: cancellation));
 
     /// <summary>Opens a journal that is there already.</summary>
     /// <exception cref="JournalException">It cannot be opened.</exception>

@@ -7,7 +7,7 @@ public sealed class BenchTests(TemporaryFolder folder) : IClassFixture<Temporary
     {
         var run = await BenchAsync("B-1", "OL\nlist\nquit\n");
 
-        Assert.Equal((1, ""), (run.Exit, run.Error));
+        Assert.Equal((1, ""), (run.Exit, run.Complaints));
         InOrder(run.Output, "CAUTION", "Set-up: All plugs apart", "Check 1 of", "Should read", "FAIL: OL", "What explains the readings", "Check 2 of", "1 fail");
     }
 

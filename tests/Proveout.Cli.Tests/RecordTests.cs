@@ -8,7 +8,7 @@ public sealed class RecordTests(RecordTests.Imported imported) : IClassFixture<R
     [Fact]
     public void Imported_readings_with_mistakes_end_with_findings()
     {
-        Assert.Equal((1, ""), (imported.Import.Exit, imported.Import.Error));
+        Assert.Equal((1, ""), (imported.Import.Exit, imported.Import.Complaints));
         Assert.Contains("P-1", imported.Import.Output, StringComparison.Ordinal);
     }
 
@@ -44,7 +44,7 @@ public sealed class RecordTests(RecordTests.Imported imported) : IClassFixture<R
     {
         var run = await Run.OfAsync("report", "P-1", "--journal", imported.Journal, "--out", imported.Folder.At("records"));
 
-        Assert.Equal((0, ""), (run.Exit, run.Error));
+        Assert.Equal((0, ""), (run.Exit, run.Complaints));
         Assert.Equal(
             ["pennywort-p-1.html", "pennywort-p-1.pdf"],
             Directory.EnumerateFiles(imported.Folder.At("records")).Select(Path.GetFileName).Order());

@@ -3,6 +3,9 @@ namespace Proveout.Cli.Tests;
 /// <summary>What a command line ended with and wrote.</summary>
 public sealed record Run(int Exit, string Output, string Error)
 {
+    /// <summary>What the error stream holds besides progress, which depends on how busy the computer is.</summary>
+    public string Complaints => string.Concat(Error.Split('\n').Where(line => !line.TrimEnd().EndsWith(" ...", StringComparison.Ordinal)));
+
     /// <summary>Runs a command line in this process, with what a person pipes in.</summary>
     public static async Task<Run> WithInputAsync(string input, params string[] words)
     {

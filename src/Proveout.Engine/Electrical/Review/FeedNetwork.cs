@@ -12,11 +12,11 @@ internal sealed class FeedNetwork
     private readonly WiringNetwork _wiring;
     private readonly ILookup<int, (NetworkElement Element, int Other)> _steps;
 
-    public FeedNetwork(WiringNetwork wiring, Func<NetworkElement, bool> leftOut)
+    public FeedNetwork(WiringNetwork wiring)
     {
         _wiring = wiring;
         _steps = wiring.Elements
-            .Where(element => Carries(element) && !leftOut(element))
+            .Where(Carries)
             .SelectMany(element => new[] { (element.A, (element, element.B)), (element.B, (element, element.A)) })
             .ToLookup(step => step.Item1, step => step.Item2);
     }
@@ -37,8 +37,17 @@ internal sealed class FeedNetwork
         return reach;
     }
 
-    /// <summary>Nodes that hang together with one.</summary>
-    public IReadOnlySet<int> Joined(int start) => From(start, double.PositiveInfinity).Nodes.ToHashSet();
+    /// <summary>Nodes that hang together with one, some elements left out.</summary>
+    public IReadOnlySet<int> Joined(int start, Func<NetworkElement, bool> leftOut)
+    {
+        var joined = new HashSet<int> { start };
+        var queue = new Queue<int>(joined);
+        while (queue.TryDequeue(out var node))
+            foreach (var (element, other) in _steps[node])
+                if (!leftOut(element) && joined.Add(other))
+                    queue.Enqueue(other);
+        return joined;
+    }
 
     private static double RatingOf(NetworkElement element) => (element.Part as Fuse)?.Rating?.Amperes ?? double.PositiveInfinity;
 

@@ -10,9 +10,6 @@ internal sealed class FuseReach(double limitAmperes)
     private readonly Dictionary<int, int> _fuseOf = [];
     private readonly Dictionary<int, (double Amperes, int Before)> _fuses = new() { [NoFuse] = (limitAmperes, NoFuse) };
 
-    /// <summary>The nodes that are reached.</summary>
-    public IReadOnlyCollection<int> Nodes => _fuseOf.Keys;
-
     /// <summary>True when a node is reached.</summary>
     public bool Contains(int node) => _fuseOf.ContainsKey(node);
 

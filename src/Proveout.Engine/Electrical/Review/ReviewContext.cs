@@ -16,7 +16,7 @@ public sealed class ReviewContext
     public ReviewContext(WiringNetwork wiring)
     {
         Context = new WiringContext(wiring);
-        _feeds = new FeedNetwork(wiring, _ => false);
+        _feeds = new FeedNetwork(wiring);
         _nodes = wiring.Nodes
             .Where(node => node.Kind is NodeKind.Terminal or NodeKind.Inside)
             .ToDictionary(node => (node.Subject, node.Place), node => node.Index);
@@ -43,7 +43,7 @@ public sealed class ReviewContext
     public bool IsMains(Conductor conductor) => Context.ClassOf(conductor) is NetClass.Line or NetClass.Neutral;
 
     /// <summary>Nodes that hang together with one through metal, contacts and switches, some elements left out.</summary>
-    public IReadOnlySet<int> JoinedTo(int node, Func<NetworkElement, bool> leftOut) => new FeedNetwork(Wiring, leftOut).Joined(node);
+    public IReadOnlySet<int> JoinedTo(int node, Func<NetworkElement, bool> leftOut) => _feeds.Joined(node, leftOut);
 
     /// <summary>The way of a load's current, from the supply to the load or back.</summary>
     internal ReadingPath? WayBetween(int from, int to) => new PathSearch(Wiring, _feeds.Carries).Shortest(from, to, _ => false);

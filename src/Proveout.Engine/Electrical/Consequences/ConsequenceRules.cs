@@ -25,9 +25,10 @@ internal static class ConsequenceRules
             (NetClass.Neutral, NetClass.Line) => new(Severity.Fire, "Line meets neutral: a short circuit across the mains."),
             (NetClass.Line, NetClass.Line) => new(Severity.Fire, "A switching device in the line is bypassed: the load stays on."),
             (NetClass.Neutral, NetClass.Neutral) => new(Severity.DoesNotWork, "A device in the neutral is bypassed."),
+            (NetClass.ZeroVolt, NetClass.ZeroVolt) => new(Severity.DoesNotWork, "A switch in the 0 V is bypassed."),
             (_, NetClass.Line or NetClass.Neutral) => new(Severity.Shock, "Mains voltage reaches the extra-low-voltage side, and what a person touches there."),
             (NetClass.ZeroVolt, NetClass.Positive) => new(Severity.Fire, "The supply is shorted: what has no fuse of its own overheats."),
-            (NetClass.Positive, NetClass.Positive) => new(Severity.Damage, "Two supply voltages meet: the lower one's loads are destroyed."),
+            (NetClass.Positive, NetClass.Positive) => new(Severity.Damage, "Two supply voltages meet, or a switch in the supply is bypassed: a load is destroyed, or cannot be switched off."),
             (NetClass.Signal, NetClass.Positive) => new(Severity.Damage, "Supply voltage reaches a signal: the input or output is destroyed, or a load stays on."),
             _ => new(Severity.DoesNotWork, "Two circuits are joined: one of them does not do what it should."),
         };

@@ -77,8 +77,10 @@ public sealed class WiringContext
     public Consequence OfMoving(Conductor conductor, TerminalReference from, TerminalReference to)
     {
         var far = conductor.From == from ? conductor.To : conductor.From;
-        var met = OfJoining(Wiring.TerminalNode(far), Wiring.TerminalNode(to));
-        return met.Severity == Severity.Hidden ? met : Consequence.Worse(OfOpening(conductor, poorOnly: false), met);
+        var (farNode, toNode) = (Wiring.TerminalNode(far), Wiring.TerminalNode(to));
+        return _classes.AreSame(farNode, toNode)
+            ? ConsequenceRules.Nothing
+            : Consequence.Worse(OfOpening(conductor, poorOnly: false), OfJoining(farNode, toNode));
     }
 
     /// <summary>What follows when two ends change places.</summary>

@@ -10,15 +10,16 @@ namespace Proveout.Engine.Electrical;
 internal sealed class FeedNetwork
 {
     private readonly WiringNetwork _wiring;
-    private readonly ILookup<int, (NetworkElement Element, int Other)> _steps;
+    private readonly (NetworkElement Element, int Other)[][] _steps;
 
     public FeedNetwork(WiringNetwork wiring)
     {
         _wiring = wiring;
-        _steps = wiring.Elements
+        var steps = wiring.Elements
             .Where(Carries)
             .SelectMany(element => new[] { (element.A, (element, element.B)), (element.B, (element, element.A)) })
             .ToLookup(step => step.Item1, step => step.Item2);
+        _steps = [.. wiring.Nodes.Select(node => steps[node.Index].ToArray())];
     }
 
     /// <summary>True when an element carries a supply's current.</summary>

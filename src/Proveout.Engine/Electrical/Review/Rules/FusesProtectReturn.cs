@@ -13,12 +13,13 @@ internal sealed class FusesProtectReturn : IReviewRule
     public IEnumerable<Finding> Review(ReviewContext context)
     {
         var ports = PortsInside(context);
+        var returns = context.Wiring.Nodes.Where(node => IsReturn(context, node)).Select(node => node.Index).ToArray();
         foreach (var conductor in context.Design.Conductors.Where(conductor => conductor.Colour != ConductorColour.GreenYellow))
         {
             var capacity = CurrentCapacity.Of(conductor.CrossSection.SquareMillimeters);
             var (amperes, supply) = context.Supplies
                 .Where(reach => reach.Returns(context.Wiring.TerminalNode(conductor.From)) && reach.Returns(context.Wiring.TerminalNode(conductor.To)))
-                .Select(reach => (AmperesBehind(context, reach, conductor, ports), reach.Supply))
+                .Select(reach => (AmperesBehind(context, reach, conductor, returns, ports), reach.Supply))
                 .DefaultIfEmpty()
                 .MaxBy(found => found.Item1);
             if (amperes > capacity)
@@ -39,14 +40,11 @@ internal sealed class FusesProtectReturn : IReviewRule
         : $"what returns through it to {supply.Name} is limited to {ReviewContext.Number(amperes)} A only";
 
     // What returns only through this conductor; where another way is left, the two share and nothing is said.
-    private static double AmperesBehind(ReviewContext context, SupplyReach reach, Conductor conductor, Islands ports)
+    private static double AmperesBehind(ReviewContext context, SupplyReach reach, Conductor conductor, int[] returns, Islands ports)
     {
         var copper = context.Context.CopperOf(conductor);
         var left = context.JoinedTo(reach.Supply.Zero, element => element == copper);
-        var behind = context.Wiring.Nodes
-            .Where(node => IsReturn(context, node) && reach.Returns(node.Index) && !left.Contains(node.Index))
-            .Select(node => ports.Of(node.Index))
-            .ToHashSet();
+        var behind = returns.Where(node => reach.Returns(node) && !left.Contains(node)).Select(ports.Of).ToHashSet();
         return reach.AmperesTogether(context.Wiring.Nodes
             .Where(node => node.Kind == NodeKind.Terminal && behind.Contains(ports.Of(node.Index)))
             .Select(node => node.Index));

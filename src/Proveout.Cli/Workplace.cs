@@ -11,6 +11,7 @@ internal sealed class Workplace : IAsyncDisposable
     {
         (Shelf, Journal) = (shelf, journal);
         Bench = new Bench(shelf, Desk, journal);
+        Reports = new ReportCase(Bench, journal, TimeProvider.System);
     }
 
     public MachineShelf Shelf { get; }
@@ -20,6 +21,8 @@ internal sealed class Workplace : IAsyncDisposable
     public IJournal Journal { get; }
 
     public IBench Bench { get; }
+
+    public ReportCase Reports { get; }
 
     /// <summary>Opens the journal, or makes it.</summary>
     /// <exception cref="JournalException">It cannot be opened.</exception>

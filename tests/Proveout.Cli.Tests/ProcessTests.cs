@@ -22,6 +22,21 @@ public sealed class ProcessTests(TemporaryFolder folder) : IClassFixture<Tempora
     }
 
     [Fact]
+    public async Task The_served_bench_hands_out_the_report_of_a_build_as_a_PDF()
+    {
+        await Run.WithInputAsync("quit\n", "bench", "pennywort", "--serial", "R-1", "--builder", "Mara Lindt", "--journal", folder.At("report.db"));
+        using var program = ProgramProcess.Start("serve", "pennywort", "--journal", folder.At("report.db"));
+        var address = new Uri((await program.Output.ReadLineAsync())!["Bench: ".Length..]);
+
+        using var client = new HttpClient();
+        var front = await client.GetStringAsync(address);
+        var build = System.Text.RegularExpressions.Regex.Match(front, "builds/[0-9a-f-]{36}").Value;
+        var report = await client.GetByteArrayAsync(new Uri(address, $"{build}/report.pdf"));
+
+        Assert.StartsWith("%PDF-", System.Text.Encoding.ASCII.GetString(report, 0, 8), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_port_that_is_taken_is_refused_in_a_sentence()
     {
         using var listener = new System.Net.Sockets.TcpListener(System.Net.IPAddress.Loopback, 0);

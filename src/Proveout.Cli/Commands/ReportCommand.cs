@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Text;
 using Proveout.Engine.Machine;
 using Proveout.Publish.Report;
-using Proveout.Workshop;
 
 namespace Proveout.Cli;
 
@@ -37,7 +36,7 @@ internal static class ReportCommand
     private static async Task<int> WriteAsync(Terminal terminal, OpenedBuild build, string folder, bool asJson, CancellationToken cancellation)
     {
         var place = build.Workplace;
-        var report = (await new ReportCase(place.Bench, place.Journal, TimeProvider.System).OfAsync(build.Build.Id.ToString(), cancellation))!;
+        var report = (await place.Reports.OfAsync(build.Build.Id.ToString(), cancellation))!;
         var name = Path.Combine(folder, FileNameOf($"{report.Machine} {report.Serial}"));
         string[] files = [$"{name}.html", $"{name}.pdf"];
         Diagnostic?[] problems =

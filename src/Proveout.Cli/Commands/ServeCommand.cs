@@ -47,6 +47,6 @@ internal static class ServeCommand
         if (diagnostics.Length > 0)
             return terminal.Refuse(diagnostics);
         await using var workplace = await Workplace.OpenAsync(files, machines, journal, cancellation);
-        return await BenchServing.RunAsync(terminal, workplace.Bench, port, cancellation);
+        return await BenchServing.RunAsync(terminal, workplace, port, cancellation);
     }
 }

@@ -1,6 +1,5 @@
 using Microsoft.AspNetCore.Builder;
 using Proveout.Web;
-using Proveout.Workshop;
 
 namespace Proveout.Cli;
 
@@ -9,9 +8,9 @@ internal static class BenchServing
 {
     private static readonly TimeSpan GraceForOpenPages = TimeSpan.FromSeconds(1);
 
-    public static async Task<int> RunAsync(Terminal terminal, IBench bench, int port, CancellationToken cancellation)
+    public static async Task<int> RunAsync(Terminal terminal, Workplace workplace, int port, CancellationToken cancellation)
     {
-        await using var app = BenchHost.Build(new BenchHostOptions { Port = port }, bench);
+        await using var app = BenchHost.Build(new BenchHostOptions { Port = port }, workplace.Bench, workplace.Reports);
         try
         {
             await app.StartAsync(cancellation);

@@ -74,7 +74,7 @@ public sealed class CheckPageTests : IAsyncLifetime
     }
 
     [Theory]
-    [InlineData("0.3", "300 mΩ")]
+    [InlineData("0.3", "0.30 Ω")]
     [InlineData("4k7", "4.70 kΩ")]
     [InlineData("4,7 kΩ", "4.70 kΩ")]
     [InlineData("OL", "OL")]

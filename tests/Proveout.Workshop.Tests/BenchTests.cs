@@ -134,7 +134,7 @@ public sealed class BenchTests
         var state = (await EnterAsync(fixture, build, check, "0.3")).Value!;
         var report = await new ReportCase(fixture.Bench, fixture.Journal, TimeProvider.System).OfAsync(build.Id, default);
         Assert.Equal(state.Steps.Count, report!.Rows.Count);
-        Assert.Equal("300 mΩ", report.Rows[0].Reading);
+        Assert.Equal("0.30 Ω", report.Rows[0].Reading);
         Assert.Equal(state.LastHash, report.LastHash);
         Assert.NotEmpty(report.Cautions);
     }

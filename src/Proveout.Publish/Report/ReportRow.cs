@@ -4,7 +4,7 @@ namespace Proveout.Publish.Report;
 /// <param name="Number">Place in the order, from 1.</param>
 /// <param name="SetUp">Title of the state in which it is done; checks with the same one stand together.</param>
 /// <param name="Title">A few words.</param>
-/// <param name="Points">Where the leads go, in words; empty for a check without leads.</param>
+/// <param name="Between">What lies between the two leads, in words; empty when there is nothing to say.</param>
 /// <param name="Expectation">What it should read, in words and units.</param>
 /// <param name="Reading">What it read, with its unit; empty when it was not done.</param>
 /// <param name="Verdict">What became of it.</param>
@@ -15,7 +15,7 @@ public sealed record ReportRow(
     int Number,
     string SetUp,
     string Title,
-    string Points,
+    string Between,
     string Expectation,
     string Reading,
     ReportVerdict Verdict,

@@ -54,7 +54,7 @@ public sealed class ReportCase(IBench bench, IJournal journal, TimeProvider cloc
         step.Number,
         step.SetUp.Title,
         step.Check.Title,
-        string.Join(" and ", step.Check.Points),
+        step.Check.Why,
         step.Expected,
         step.ReadingShown,
         VerdictOf(step.Status),

@@ -16,7 +16,7 @@ public class HtmlReportTests
     {
         var rows = Read(SampleReport.Small).Descendants("tr").Select(row => row.Value).ToList();
         foreach (var row in SampleReport.Small.Rows)
-            Assert.Contains(rows, text => new[] { row.Title, row.Points, row.Expectation, row.Reading, row.Note, row.Person }
+            Assert.Contains(rows, text => new[] { row.Title, row.Between, row.Expectation, row.Reading, row.Note, row.Person }
                 .All(part => text.Contains(part, StringComparison.Ordinal)));
     }
 
@@ -79,7 +79,7 @@ public class HtmlReportTests
         Summary = text,
         Instruments = [text],
         Cautions = [text],
-        Rows = [SampleReport.Small.Rows[0] with { SetUp = text, Title = text, Points = text, Expectation = text, Reading = text, Note = text, Person = text }],
+        Rows = [SampleReport.Small.Rows[0] with { SetUp = text, Title = text, Between = text, Expectation = text, Reading = text, Note = text, Person = text }],
         Deviations = [new(SampleReport.Small.Started, text, text, text, SampleReport.Picture, text)],
         Coverage = [new(text, 1, 0)],
         NotCovered = [new(text, text, text, 1)],

@@ -11,7 +11,7 @@ public class PdfReportTests
         using var pdf = new PdfReading(SampleReport.Small);
         var words = pdf.Pages.SelectMany(page => page).Select(word => word.Text).ToHashSet();
         foreach (var row in SampleReport.Small.Rows)
-            foreach (var word in string.Join(' ', row.Title, row.Points, row.Expectation, row.Reading, row.Note, row.Person).Split(' ', StringSplitOptions.RemoveEmptyEntries))
+            foreach (var word in string.Join(' ', row.Title, row.Between, row.Expectation, row.Reading, row.Note, row.Person).Split(' ', StringSplitOptions.RemoveEmptyEntries))
                 Assert.Contains(word, words);
     }
 

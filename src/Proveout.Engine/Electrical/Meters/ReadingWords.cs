@@ -25,7 +25,7 @@ public static class ReadingWords
         double.PositiveInfinity => "OL",
         >= 999.5e3 => Write(ohms / 1e6, "MΩ", round),
         >= 999.5 => Write(ohms / 1e3, "kΩ", round),
-        >= 0.9995 or 0 => Write(ohms, "Ω", round),
+        >= 0.0995 or 0 => Write(ohms, "Ω", round),
         _ => Write(ohms * 1e3, "mΩ", round),
     };
 

@@ -84,8 +84,8 @@ internal static class HtmlSections
     private static XElement[] Row(ReportRow row)
     {
         var check = Header(row.Title);
-        if (row.Points.Length > 0)
-            check.Add(Classed("span", "points", PlainText.Clean(row.Points)));
+        if (row.Between.Length > 0)
+            check.Add(Classed("span", "between", PlainText.Clean(row.Between)));
         if (row.Note.Length > 0)
             check.Add(Classed("span", "note", PlainText.Clean(row.Note)));
         var by = Text("td", ReportWords.OrDash(row.Person));

@@ -84,7 +84,7 @@ internal sealed class PdfSections(PdfSheet sheet, ReportModel report)
     private static PdfCell[] CheckRow(ReportRow row) =>
     [
         PdfCell.Of(ReportWords.Of(row.Number)),
-        PdfCell.Of(row.Title, PdfStyle.CellStrong, row.Points, row.Note),
+        PdfCell.Of(row.Title, PdfStyle.CellStrong, row.Between, row.Note),
         PdfCell.Of(row.Expectation),
         PdfCell.Of(ReportWords.OrDash(row.Reading)),
         PdfCell.Of(ReportWords.Of(row.Verdict), PdfStyle.CellStrong) with { Verdict = row.Verdict },

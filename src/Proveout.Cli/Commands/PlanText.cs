@@ -21,6 +21,7 @@ internal static class PlanText
         }
 
         ShowCoverage(terminal, view);
+        terminal.Say(view.Isolation);
         ShowLeftToTheEye(terminal, view);
     }
 

@@ -13,6 +13,7 @@ internal sealed record PlanShape(
     IReadOnlyList<CheckShape> Checks,
     IReadOnlyList<CoverageShape> Coverage,
     IReadOnlyList<GapShape> LeftToTheEye,
+    IReadOnlyList<IReadOnlyList<string>> AmbiguityGroups,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] NetworkShape? Network)
 {
     public static PlanShape Of(PlannedMachine planned, PlanView view, NetworkShape? network) => new(
@@ -23,6 +24,7 @@ internal sealed record PlanShape(
         [.. view.Groups.SelectMany(group => group.Checks).Select(check => CheckShape.Of(check.Check))],
         [.. view.Coverage.Select(kind => new CoverageShape(kind.Kind, kind.Faults, kind.Caught))],
         [.. view.Uncovered.Select(group => new GapShape(group.Sentence, group.OtherEvidence, SeverityWords.Of(group.Severity), group.Count, group.Examples))],
+        [.. view.Ambiguous.Select(group => group.Sentences)],
         network);
 }
 

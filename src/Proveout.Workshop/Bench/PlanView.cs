@@ -21,4 +21,12 @@ public sealed record PlanView(
     int Caught,
     int Catchable,
     double Minutes,
-    string Optimality);
+    string Optimality)
+{
+    /// <summary>Caught mistakes that no check considered tells apart from others, group by group.</summary>
+    public IReadOnlyList<AmbiguousFaults> Ambiguous { get; init; } = [];
+
+    /// <summary>How finely the checks considered tell the caught mistakes apart, in a sentence.</summary>
+    public string Isolation =>
+        FormattableString.Invariant($"The checks considered tell the {Caught} mistakes apart into {Caught - Ambiguous.Sum(group => group.Sentences.Count - 1)} groups.");
+}

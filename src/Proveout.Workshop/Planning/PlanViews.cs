@@ -28,7 +28,10 @@ public static class PlanViews
             plan.Caught.Count,
             plan.Caught.Count,
             plan.Choice.CostSeconds / 60,
-            OptimalityOf(plan.Choice));
+            OptimalityOf(plan.Choice))
+        {
+            Ambiguous = Ambiguous(planned),
+        };
     }
 
     /// <summary>What a check would catch, in a few words.</summary>
@@ -60,6 +63,14 @@ public static class PlanViews
                     ])),
         ];
     }
+
+    private static IReadOnlyList<AmbiguousFaults> Ambiguous(PlannedMachine planned) =>
+    [
+        .. AmbiguityGroup.Of(planned.Dictionary, planned.Plan.Caught)
+            .Where(group => group.Faults.Count > 1)
+            .OrderByDescending(group => group.Faults.Count)
+            .Select(group => new AmbiguousFaults([.. group.Faults.Select(fault => planned.Dictionary.Faults[fault].Sentence)])),
+    ];
 
     private static int[] CatchCounts(PlannedMachine planned)
     {

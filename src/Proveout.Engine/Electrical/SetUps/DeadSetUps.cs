@@ -78,11 +78,14 @@ public static class DeadSetUps
         new MachineState(true, [(control.Part, control.Control, control.Position)]),
         control);
 
+    // A control's first position is how it stands when nobody has touched it.
     private static IEnumerable<string> RestInstructions(MachineDesign design) =>
-        from part in design.Parts
-        from control in part.Type.Controls
-        where part.Type.Circuit.OfType<Contact>().Any(contact => contact.Control == control.Name)
-        select $"Set {control.Name} of {part.Designation} ({part.Name}) to: {control.Rest}.";
+        (from part in design.Parts
+         from control in part.Type.Controls
+         where control.Rest != control.Positions[0]
+         where part.Type.Circuit.OfType<Contact>().Any(contact => contact.Control == control.Name)
+         select $"Set {control.Name} of {part.Designation} ({part.Name}) to: {control.Rest}.")
+        .Append("Leave every other switch, button and relay alone: nothing pressed, nothing latched, nothing held in.");
 
     private static IEnumerable<OperatedControl> Operable(MachineDesign design) =>
         from part in design.Parts

@@ -10,6 +10,7 @@ namespace Proveout.Engine.Electrical;
 internal sealed class ProbePairs
 {
     private const int SmallNet = 7;
+    private const int MostMainNets = 6;
 
     private readonly WiringNetwork _wiring;
     private readonly Func<NetworkElement, bool> _conducts;
@@ -36,7 +37,9 @@ internal sealed class ProbePairs
     {
         foreach (var places in _placesOfNet)
             WithinNet([.. places]);
-        AcrossElements(_ => true);
+        foreach (var conductor in _wiring.Design.Conductors)
+            Add(_wiring.LandingNode(conductor.From), _wiring.LandingNode(conductor.To));
+        AcrossElements();
         AcrossNeighbours();
         AgainstMainNets();
         return _pairs;
@@ -69,14 +72,11 @@ internal sealed class ProbePairs
             Add(hub, place);
             Add(Farthest(hub), place);
         }
-
-        foreach (var conductor in _wiring.Design.Conductors)
-            Add(_wiring.LandingNode(conductor.From), _wiring.LandingNode(conductor.To));
     }
 
-    private void AcrossElements(Func<NetworkElement, bool> chosen)
+    private void AcrossElements()
     {
-        foreach (var element in _wiring.Elements.Where(element => !element.IsMetal && _conducts(element) && chosen(element)))
+        foreach (var element in _wiring.Elements.Where(element => !element.IsMetal && _conducts(element)))
             foreach (var (one, two) in PlacedEnds(element))
             {
                 Add(one, two);
@@ -118,7 +118,7 @@ internal sealed class ProbePairs
             .Distinct()
             .Where(_placesOfNet.Contains)
             .OrderByDescending(net => _nets.Members(net).Length)
-            .Take(6)
+            .Take(MostMainNets)
             .ToArray();
         foreach (var main in mains)
             foreach (var net in _placesOfNet)

@@ -7,7 +7,7 @@ namespace Proveout.Publish.Tests;
 /// <summary>A small machine of our own invention with what drawings must cope with: plugs, long names, many terminals.</summary>
 internal static class SampleDesign
 {
-    public static readonly string[] HeaterPins = ["HE0+", "HE0-"];
+    public static readonly string[] HeaterPins = ["HEAT0+", "HEAT0-"];
 
     public static MachineDesign Machine { get; } = new(
         "Small oven",
@@ -18,15 +18,15 @@ internal static class SampleDesign
             MakePart("K1", "Solid-state relay of the plate heater", MakeType("relay", ["1", "2", "3", "4"], new Connector("CONTROL", ["3", "4"], "plug-5.08", true))),
             MakePart("A1", "Motion controller", MakeType(
                 "controller",
-                ["VIN+", "VIN-", .. HeaterPins, "FAN-0+", "FAN-0-", "FAN-BANK-1-POSITIVE", "FAN-BANK-1-NEGATIVE", "TH0-A", "TH0-B", "STOP-X", "STOP-Y"],
-                new Connector("HEATER-0", ["HE0+", "HE0-"], "plug-5.08", true),
+                ["VIN+", "VIN-", .. HeaterPins, "FAN-0+", "FAN-0-", "FAN-BANK-1-POSITIVE", "FAN-BANK-1-NEGATIVE", "TEMP0-A", "TEMP0-B", "STOP-X", "STOP-Y"],
+                new Connector("HEATER-0", ["HEAT0+", "HEAT0-"], "plug-5.08", true),
                 new Connector("FANS", ["FAN-0+", "FAN-0-", "FAN-BANK-1-POSITIVE", "FAN-BANK-1-NEGATIVE"], "plug-2.5", true))),
             MakePart("E1", "Plate heater", MakeType("heater", ["A", "B"])),
         ],
         [
             MakeConductor("W1", "X1.L-OUT", "K1.1", ConductorColour.Brown),
-            MakeConductor("W2", "A1.HE0+", "K1.3", ConductorColour.Red),
-            MakeConductor("W3", "A1.HE0-", "K1.4", ConductorColour.Black),
+            MakeConductor("W2", "A1.HEAT0+", "K1.3", ConductorColour.Red),
+            MakeConductor("W3", "A1.HEAT0-", "K1.4", ConductorColour.Black),
         ],
         []);
 

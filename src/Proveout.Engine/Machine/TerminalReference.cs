@@ -1,6 +1,6 @@
 namespace Proveout.Engine.Machine;
 
-/// <summary>Names one terminal of a machine, written <c>A1.HE0+</c>: the part's designation, a full stop, the terminal's name.</summary>
+/// <summary>Names one terminal of a machine, written <c>A1.HEAT0+</c>: the part's designation, a full stop, the terminal's name.</summary>
 /// <param name="Part">The part's reference designation (IEC 81346-2 letter and number).</param>
 /// <param name="Terminal">The terminal's name on that part.</param>
 public readonly record struct TerminalReference(string Part, string Terminal)

@@ -85,7 +85,7 @@ public sealed class CatalogueTests
         var equal = controller.Connectors.Where(connector => connector is { Pluggable: true, Family: "lock-2.5", Terminals.Count: 2 });
 
         Assert.Contains(equal, connector => connector.Name == "FAN0");
-        Assert.Contains(equal, connector => connector.Name == "TH0");
+        Assert.Contains(equal, connector => connector.Name == "TEMP0");
     }
 
     private static bool IsProtective(PartType type, string node) => type.FindTerminal(node)?.Role == TerminalRole.ProtectiveEarth;

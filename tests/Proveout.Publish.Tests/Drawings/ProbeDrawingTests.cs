@@ -14,18 +14,18 @@ public class ProbeDrawingTests
     {
         { "E1", "A", "", "E1", "B", "" },
         { "X1", "L-OUT", "", "K1", "1", "" },
-        { "A1", "HE0+", "pins", "A1", "HE0-", "pins" },
-        { "A1", "HE0+", "plug", "A1", "HE0+", "pins" },
+        { "A1", "HEAT0+", "pins", "A1", "HEAT0-", "pins" },
+        { "A1", "HEAT0+", "plug", "A1", "HEAT0+", "pins" },
         { "A1", "FAN-BANK-1-POSITIVE", "plug", "K1", "3", "pins" },
         { "A1", "VIN+", "", "A1", "STOP-Y", "" },
         { "W1", "from", "", "W1", "to", "" },
         { "X1", "bare metal of the rear panel beside the inlet", "", "X1", "PE", "" },
-        { "H1", "somewhere that no file names", "", "A1", "TH0-A", "" },
+        { "H1", "somewhere that no file names", "", "A1", "TEMP0-A", "" },
     };
 
     [Fact]
     public void The_drawing_looks_as_it_did() =>
-        Snapshot.Match("plug-of-the-heater.svg", SvgReading.Of(Machine, new CheckPoint("A1", "HE0+", "plug"), new CheckPoint("K1", "3", "")).Root);
+        Snapshot.Match("plug-of-the-heater.svg", SvgReading.Of(Machine, new CheckPoint("A1", "HEAT0+", "plug"), new CheckPoint("K1", "3", "")).Root);
 
     [Theory]
     [MemberData(nameof(Pairs))]
@@ -70,7 +70,7 @@ public class ProbeDrawingTests
     [InlineData("pins", false)]
     public void A_lead_points_at_the_half_to_touch_and_the_other_half_is_dim(string side, bool down)
     {
-        var drawing = SvgReading.Of(Machine, new CheckPoint("A1", "HE0+", side), new CheckPoint("A1", "HE0-", side));
+        var drawing = SvgReading.Of(Machine, new CheckPoint("A1", "HEAT0+", side), new CheckPoint("A1", "HEAT0-", side));
         var cables = drawing.Root.Descendants(SvgReading.Svg + "line").Where(line => line.Attribute("stroke-width")!.Value == "2.5"
             && line.Attribute("stroke")!.Value.StartsWith("var(", StringComparison.Ordinal)).ToList();
         Assert.Equal(2, cables.Count);
@@ -90,7 +90,7 @@ public class ProbeDrawingTests
     [Fact]
     public void Each_plug_that_is_pulled_off_is_drawn_by_itself()
     {
-        var drawing = SvgReading.Of(Machine, new CheckPoint("A1", "HE0+", "plug"), new CheckPoint("A1", "FAN-0+", "plug"));
+        var drawing = SvgReading.Of(Machine, new CheckPoint("A1", "HEAT0+", "plug"), new CheckPoint("A1", "FAN-0+", "plug"));
         Assert.Contains("HEATER-0: plug", drawing.Words);
         Assert.Contains("FANS: plug", drawing.Words);
     }

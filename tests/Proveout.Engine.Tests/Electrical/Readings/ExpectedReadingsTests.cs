@@ -118,13 +118,13 @@ public sealed class ExpectedReadingsTests
             E1: {type: cartridge-heater-24-60, name: Heater}
             """,
             """
-            W1: {from: A1.HE+, to: E1.1, section: 0.5 mm2, colour: red, length: 200 mm}
-            W2: {from: A1.HE-, to: E1.2, section: 0.5 mm2, colour: white, length: 200 mm}
+            W1: {from: A1.HEAT+, to: E1.1, section: 0.5 mm2, colour: red, length: 200 mm}
+            W2: {from: A1.HEAT-, to: E1.2, section: 0.5 mm2, colour: white, length: 200 mm}
             """);
-        var (plug, _) = Apart(design).Between(new CheckPoint("A1", "HE+", "plug"), new CheckPoint("A1", "HE-", "plug"));
+        var (plug, _) = Apart(design).Between(new CheckPoint("A1", "HEAT+", "plug"), new CheckPoint("A1", "HEAT-", "plug"));
         Assert.Equal("Through W1, the element of E1 (9.60 Ω) and W2. A buzzer sounds here too, so read the number.", plug.Reason);
         Assert.True(plug.Ohms.Contains(9.6));
-        var (pins, _) = Apart(design).Between(new CheckPoint("A1", "HE+", "pins"), new CheckPoint("A1", "HE-", "pins"));
+        var (pins, _) = Apart(design).Between(new CheckPoint("A1", "HEAT+", "pins"), new CheckPoint("A1", "HEAT-", "pins"));
         Assert.False(pins.Ohms.Contains(9.6));
     }
 

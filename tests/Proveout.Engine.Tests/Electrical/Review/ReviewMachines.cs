@@ -44,8 +44,8 @@ internal static class ReviewMachines
         """
         W1: {from: T1.V+, to: A1.24V, section: 0.75 mm2, colour: red, length: 300 mm}
         W2: {from: T1.V-, to: A1.0V, section: 0.75 mm2, colour: black, length: 300 mm}
-        W3: {from: A1.HE+, to: E1.1, section: 0.75 mm2, colour: red, length: 200 mm}
-        W4: {from: A1.HE-, to: E1.2, section: 0.75 mm2, colour: white, length: 200 mm}
+        W3: {from: A1.HEAT+, to: E1.1, section: 0.75 mm2, colour: red, length: 200 mm}
+        W4: {from: A1.HEAT-, to: E1.2, section: 0.75 mm2, colour: white, length: 200 mm}
         W5: {from: A1.FA+, to: G1.+, section: 0.22 mm2, colour: red, length: 200 mm}
         W6: {from: A1.FA-, to: G1.-, section: 0.22 mm2, colour: black, length: 200 mm}
         """;

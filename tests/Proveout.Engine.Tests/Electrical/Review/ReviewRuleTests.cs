@@ -118,7 +118,7 @@ public sealed class ReviewRuleTests
     [Fact]
     public void A_heater_conductor_below_0_75_square_millimetres_is_noted() =>
         Assert.Equal(
-            ["W3 from A1.HE+ to E1.1 is in a heater circuit and has 0.5 mm², less than 0.75 mm²."],
+            ["W3 from A1.HEAT+ to E1.1 is in a heater circuit and has 0.5 mm², less than 0.75 mm²."],
             Head("least-cross-section", ("to: E1.1, section: 0.75", "to: E1.1, section: 0.5")));
 
     [Fact]
@@ -184,7 +184,7 @@ public sealed class ReviewRuleTests
     public void A_heater_on_a_fan_output_is_found() =>
         Assert.Contains(
             "A1.FB+ bears 0.5 A; E1 draws 2.5 A through it.",
-            Head("terminal-bears-load", ("A1.HE+", "A1.FB+"), ("A1.HE-", "A1.FB-")));
+            Head("terminal-bears-load", ("A1.HEAT+", "A1.FB+"), ("A1.HEAT-", "A1.FB-")));
 
     [Fact]
     public void Two_conductors_on_one_terminal_are_found() =>

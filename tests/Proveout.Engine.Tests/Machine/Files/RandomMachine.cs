@@ -7,7 +7,7 @@ namespace Proveout.Engine.Tests.Machine;
 internal sealed class RandomMachine(int seed)
 {
     private static readonly string[] AwkwardNames =
-        ["1", "L", "0V", "VIN+", "HE0-", "on", "true", "null", "~", "a: b", "#1", "x, y", "[z]", "{q}", "5 V", "é", "\"", "'", "\\", "- a", "a # b", "*", "&x", "1e3", "2024-01-01", "%", "@", "|", "日"];
+        ["1", "L", "0V", "VIN+", "HEAT0-", "on", "true", "null", "~", "a: b", "#1", "x, y", "[z]", "{q}", "5 V", "é", "\"", "'", "\\", "- a", "a # b", "*", "&x", "1e3", "2024-01-01", "%", "@", "|", "日"];
 
     private static readonly string[] AwkwardTexts =
         ["Plain.", "Two\nlines", "tab\there", "colon: here", "# hash", "\"quoted\"", "60 °C", "no", "a\\b", "{", "-", "日本", "x\u2028x", "a\n\n  b"];

@@ -117,6 +117,14 @@ public sealed class BenchTests
     }
 
     [Fact]
+    public async Task The_record_does_not_claim_zeroed_leads_that_nobody_stated()
+    {
+        await using var fixture = await BenchFixture.OpenAsync();
+        var entries = await fixture.Journal.ReadAsync(Guid.Parse((await fixture.StartAsync()).Id));
+        Assert.False(entries.Select(entry => entry.Content).OfType<InstrumentDeclared>().Single().LeadsZeroed);
+    }
+
+    [Fact]
     public async Task A_file_that_is_no_picture_is_refused_whatever_it_is_called()
     {
         await using var fixture = await BenchFixture.OpenAsync();

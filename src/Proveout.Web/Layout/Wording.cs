@@ -37,14 +37,6 @@ internal static class Wording
     /// <summary>True when a person can be hurt.</summary>
     public static bool Hurts(Severity severity) => severity >= Severity.Fire;
 
-    /// <summary>A share from 0 to 1 as a percentage that claims no more than it knows.</summary>
-    public static string Percent(double share) => share switch
-    {
-        < 0.01 => "under 1 %",
-        > 0.99 and < 1 => "over 99 %",
-        _ => string.Create(CultureInfo.InvariantCulture, $"{share * 100:0} %"),
-    };
-
     /// <summary>A part of a whole as a percentage, rounded down: it never claims more than there is.</summary>
     public static string PercentOf(int part, int whole) =>
         whole == 0 ? "none" : string.Create(CultureInfo.InvariantCulture, $"{Math.Floor(100.0 * part / whole):0} %");

@@ -145,9 +145,10 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal) :
             build.Id,
             new EntryDraft(Guid.CreateVersion7(), person, "", new PlanFixed("wiring, dead", Fingerprint.OfText(string.Join('\n', checks)), checks)),
             cancellation);
+        // Nobody has said yet that the leads are zeroed, so the record does not say it either; every step asks for it.
         await journal.AppendAsync(
             build.Id,
-            new EntryDraft(Guid.CreateVersion7(), person, "", new InstrumentDeclared(instrument, instrument, LeadsZeroed: true)),
+            new EntryDraft(Guid.CreateVersion7(), person, "", new InstrumentDeclared(instrument, instrument, LeadsZeroed: false)),
             cancellation);
     }
 

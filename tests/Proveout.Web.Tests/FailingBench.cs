@@ -34,6 +34,8 @@ internal sealed class FailingBench(IBench inner) : IBench
 
     public Task<string?> ProbeDrawingAsync(string buildId, string checkId, CancellationToken cancellation) => throw Failure();
 
+    public IReadOnlyList<KindCoverage> Coverage(string machineId, IEnumerable<string> checkIds) => throw Failure();
+
     public PlanView? Plan(string machineId) => throw Failure();
 
     private static InvalidOperationException Failure() => new(Secret);

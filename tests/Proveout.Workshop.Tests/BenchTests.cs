@@ -147,6 +147,19 @@ public sealed class BenchTests
         Assert.NotEmpty(report.Cautions);
     }
 
+    [Fact]
+    public async Task The_report_counts_as_caught_only_what_the_checks_that_were_read_catch()
+    {
+        await using var fixture = await BenchFixture.OpenAsync();
+        var build = await fixture.StartAsync();
+        var reports = new ReportCase(fixture.Bench, fixture.Journal, TimeProvider.System);
+        Assert.Equal(0, (await reports.OfAsync(build.Id, default))!.Coverage.Sum(kind => kind.Caught));
+        var first = (await fixture.Bench.StateAsync(build.Id, default))!.Steps[0];
+        await EnterAsync(fixture, build, first.Check.Id, GoodText(first));
+        var caught = (await reports.OfAsync(build.Id, default))!.Coverage.Sum(kind => kind.Caught);
+        Assert.InRange(caught, 1, Samples.Pennywort.Plan.Caught.Count - 1);
+    }
+
     private static Task<Engine.Machine.Outcome<BenchState>> EnterAsync(BenchFixture fixture, BuildSummary build, string check, string text) =>
         fixture.Bench.EnterReadingAsync(build.Id, new ReadingRequest(check, text, "Ada", Guid.NewGuid()), default);
 

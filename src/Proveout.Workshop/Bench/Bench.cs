@@ -133,6 +133,15 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal) :
             : null;
 
     /// <inheritdoc/>
+    public IReadOnlyList<KindCoverage> Coverage(string machineId, IEnumerable<string> checkIds)
+    {
+        if (shelf.Find(machineId) is not { } machine)
+            return [];
+        var planned = desk.Of(machine);
+        return PlanViews.Coverage(planned, checkIds.Select(planned.Dictionary.IndexOfCheck).OfType<int>());
+    }
+
+    /// <inheritdoc/>
     public PlanView? Plan(string machineId) => shelf.Find(machineId) is { } machine ? PlanViews.Of(desk.Of(machine)) : null;
 
     private async Task FixPlanAsync(Build build, LoadedMachine machine, StartBuild request, CancellationToken cancellation)

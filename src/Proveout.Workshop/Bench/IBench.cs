@@ -45,6 +45,9 @@ public interface IBench
     /// <summary>The drawing of the places to touch for a check, as an SVG document; null when there is no such check.</summary>
     Task<string?> ProbeDrawingAsync(string buildId, string checkId, CancellationToken cancellation);
 
+    /// <summary>Faults of a machine by kind, and how many of them the given checks surely catch; empty when there is no such machine.</summary>
+    IReadOnlyList<KindCoverage> Coverage(string machineId, IEnumerable<string> checkIds);
+
     /// <summary>The plan of a machine with its coverage; null when there is no such machine.</summary>
     PlanView? Plan(string machineId);
 }

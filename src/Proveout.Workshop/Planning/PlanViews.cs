@@ -12,26 +12,36 @@ public static class PlanViews
     public static PlanView Of(PlannedMachine planned)
     {
         var plan = planned.Plan;
-        var caughtByPlan = plan.Caught.ToHashSet();
         return new PlanView(
             planned.Machine.Summary,
             Groups(planned),
-            [
-                .. WiringFaultRules.All
-                    .Select(rule => (rule.Words, Faults: FaultsOf(planned, rule.Kind)))
-                    .Where(kind => kind.Faults.Length > 0)
-                    .Select(kind => new KindCoverage(kind.Words, kind.Faults.Length, kind.Faults.Count(caughtByPlan.Contains))),
-            ],
+            Coverage(planned, plan.Checks),
             Uncovered(planned),
             planned.Dictionary.Checks.Count,
             planned.Dictionary.Faults.Count,
             plan.Caught.Count,
-            plan.Caught.Count,
+            Enumerable.Range(0, planned.Dictionary.Faults.Count).Count(fault => planned.Dictionary.ChecksThatCatch(fault).Any()),
             plan.Choice.CostSeconds / 60,
             OptimalityOf(plan.Choice))
         {
             Ambiguous = Ambiguous(planned),
         };
+    }
+
+    /// <summary>Faults by kind, and how many of them some checks surely catch.</summary>
+    /// <param name="planned">The machine.</param>
+    /// <param name="checks">Indices of the checks.</param>
+    public static IReadOnlyList<KindCoverage> Coverage(PlannedMachine planned, IEnumerable<int> checks)
+    {
+        var done = checks.ToHashSet();
+        return
+        [
+            .. WiringFaultRules.All
+                .Select(rule => (rule.Words, Faults: FaultsOf(planned, rule.Kind)))
+                .Where(kind => kind.Faults.Length > 0)
+                .Select(kind => new KindCoverage(
+                    kind.Words, kind.Faults.Length, kind.Faults.Count(fault => planned.Dictionary.ChecksThatCatch(fault).Any(done.Contains)))),
+        ];
     }
 
     /// <summary>What a check would catch, in a few words.</summary>

@@ -30,7 +30,7 @@ public sealed class ReportCase(IBench bench, IJournal journal, TimeProvider cloc
             [.. state.Steps.SelectMany(step => step.SetUp.Cautions).Distinct()],
             [.. state.Steps.Select(step => Row(step, entries))],
             await DeviationsAsync(state, id, cancellation),
-            [.. (plan?.Coverage ?? []).Select(kind => new ReportCoverage(kind.Kind, kind.Faults, kind.Caught))],
+            [.. bench.Coverage(state.Build.MachineId, Read(state)).Select(kind => new ReportCoverage(kind.Kind, kind.Faults, kind.Caught))],
             [.. (plan?.Uncovered ?? []).Select(group => new ReportGap(group.Sentence, SeverityWords.Of(group.Severity), group.OtherEvidence, group.Count))],
             [.. state.SignOffs.Select(signed => new ReportSignOff(signed.Person, signed.Role, signed.Statement, signed.When))],
             state.LastHash,
@@ -46,6 +46,10 @@ public sealed class ReportCase(IBench bench, IJournal journal, TimeProvider cloc
         PdfReport.Write(report, document);
         return document.ToArray();
     }
+
+    // Only what was read catches anything: a check left out or not reached yet counts for nothing.
+    private static IEnumerable<string> Read(BenchState state) =>
+        state.Steps.Where(step => step.Status is StepStatus.Passed or StepStatus.Failed).Select(step => step.Check.Id);
 
     private static string Instrument(InstrumentDeclared instrument) =>
         instrument.LeadsZeroed ? $"{instrument.Model}, leads zeroed" : instrument.Model;

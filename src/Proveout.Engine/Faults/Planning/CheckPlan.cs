@@ -4,7 +4,7 @@ namespace Proveout.Engine.Faults;
 /// <param name="Checks">Indices of the checks in the dictionary, in the order to do them.</param>
 /// <param name="Choice">How they were chosen.</param>
 /// <param name="Caught">Faults that the plan surely catches, by index, rising.</param>
-/// <param name="Uncaught">Faults that no candidate check surely catches, by index, rising.</param>
+/// <param name="Uncaught">Faults that it does not surely catch, by index, rising.</param>
 public sealed record CheckPlan(IReadOnlyList<int> Checks, PlanChoice Choice, IReadOnlyList<int> Caught, IReadOnlyList<int> Uncaught)
 {
     /// <summary>Makes the plan of a dictionary: chosen by <see cref="Planner"/>, ordered by set-up, then by the worst that a check would catch.</summary>
@@ -19,7 +19,7 @@ public sealed record CheckPlan(IReadOnlyList<int> Checks, PlanChoice Choice, IRe
         for (var fault = 0; fault < dictionary.Faults.Count; fault++)
         {
             var catching = dictionary.ChecksThatCatch(fault).ToArray();
-            (catching.Length > 0 ? caught : uncaught).Add(fault);
+            (catching.Any(chosen.Contains) ? caught : uncaught).Add(fault);
             foreach (var check in catching.Where(chosen.Contains))
             {
                 worst[check] = (Severity)Math.Max((int)worst[check], (int)dictionary.Faults[fault].Severity);

@@ -8,12 +8,12 @@ namespace Proveout.Engine.Machine;
 internal sealed class CircuitElementShape : Shape<CircuitElement>
 {
     private const string KindKey = "kind";
-    private const string Value = "value";
+    internal const string Value = "value";
 
     /// <summary>A node: a terminal of the part, or an inner node of any other name.</summary>
     public static readonly NameShape NodeName = new(NameRule.Mark("node"));
 
-    private static readonly ListShape<string> Ends = new(NodeName, 2);
+    internal static readonly ListShape<string> Ends = new(NodeName, 2);
 
     private static readonly Dictionary<string, (Type Type, RecordShape<CircuitElement> Shape)> Kinds = new(StringComparer.Ordinal)
     {
@@ -28,9 +28,13 @@ internal sealed class CircuitElementShape : Shape<CircuitElement>
                 End(fields, 0),
                 End(fields, 1),
                 fields.Get<ResistanceBand>(Value),
-                fields.Get<ElectricCurrent?>("rating")),
+                fields.Get<ElectricCurrent?>("rating"))
+            {
+                Curve = fields.Get<FuseCurve?>("curve"),
+            },
             Band(element => ((Fuse)element).Value),
-            Current("rating", "Rated current.", element => ((Fuse)element).Rating))),
+            Current("rating", "Rated current.", element => ((Fuse)element).Rating),
+            LiveElementShapes.Curve)),
         ["contact"] = (typeof(Contact), Kind(
             "contact",
             fields => new Contact(
@@ -70,13 +74,20 @@ internal sealed class CircuitElementShape : Shape<CircuitElement>
                 End(fields, 0),
                 End(fields, 1),
                 fields.Get<ElectricPotential>("voltage"),
-                fields.Get<ElectricCurrent?>("limit")),
-            Key<CircuitElement>.Needed(
-                "voltage",
-                "Voltage when energised; the first node is the positive pole, or line.",
-                Shapes.Voltage,
-                element => ((Source)element).Voltage),
-            Current("limit", "Highest current it delivers.", element => ((Source)element).Limit))),
+                fields.Get<ElectricCurrent?>("limit"))
+            {
+                Feed = LiveElementShapes.FeedOf(fields),
+                ShutsOff = fields.Get<bool>("shuts-off"),
+            },
+            [
+                Key<CircuitElement>.Needed(
+                    "voltage",
+                    "Voltage when energised; the first node is the positive pole, or line.",
+                    Shapes.Voltage,
+                    element => ((Source)element).Voltage),
+                Current("limit", "Highest current it delivers.", element => ((Source)element).Limit),
+                .. LiveElementShapes.Feed,
+            ])),
         ["unpredictable"] = (typeof(Unpredictable), Kind(
             "unpredictable",
             fields => new Unpredictable(fields.Name, End(fields, 0), End(fields, 1), fields.Get<ResistanceBand>(Value)),
@@ -89,6 +100,12 @@ internal sealed class CircuitElementShape : Shape<CircuitElement>
                 "Lowest insulation resistance of a sound part.",
                 Shapes.Resistance,
                 element => ((Insulation)element).AtLeast))),
+        ["switch"] = (typeof(SwitchedPath), Kind("switch", LiveElementShapes.NewSwitch, LiveElementShapes.Switch)),
+        ["drive"] = (typeof(Drive), Kind("drive", LiveElementShapes.NewDrive, LiveElementShapes.Drive)),
+        ["consumer"] = (typeof(Consumer), Kind("consumer", LiveElementShapes.NewConsumer, LiveElementShapes.Consumer)),
+        ["held-current"] = (typeof(HeldCurrent), Kind("held-current", LiveElementShapes.NewHeldCurrent, LiveElementShapes.HeldCurrent)),
+        ["filter"] = (typeof(FilterCapacitor), Kind("filter", LiveElementShapes.NewFilter, LiveElementShapes.Filter)),
+        ["residual-trip"] = (typeof(ResidualTrip), Kind("residual-trip", LiveElementShapes.NewResidualTrip, LiveElementShapes.ResidualTrip)),
     };
 
     private static readonly WordShape<string> KindWord = new("kind of element", [.. Kinds.Keys.Select(kind => (kind, kind))]);
@@ -136,13 +153,13 @@ internal sealed class CircuitElementShape : Shape<CircuitElement>
             ],
             make);
 
-    private static Key<CircuitElement> Band(Func<CircuitElement, ResistanceBand> get) =>
+    internal static Key<CircuitElement> Band(Func<CircuitElement, ResistanceBand> get) =>
         Key<CircuitElement>.Needed(Value, "Its resistance.", Shapes.Band, get);
 
     private static Key<CircuitElement> Current(string name, string meaning, Func<CircuitElement, ElectricCurrent?> get) =>
         Key<CircuitElement>.Optional(name, meaning, new OptionalShape<ElectricCurrent>(Shapes.Current), get);
 
-    private static string End(Fields fields, int index) => fields.Get<ValueList<string>>("between") is { Count: 2 } ends ? ends[index] : "";
+    internal static string End(Fields fields, int index) => fields.Get<ValueList<string>>("between") is { Count: 2 } ends ? ends[index] : "";
 
     private static Diode NewDiode(Fields fields, VoltageSpan forward) =>
         new(

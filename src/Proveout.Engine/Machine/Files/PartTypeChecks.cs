@@ -19,6 +19,7 @@ internal sealed class PartTypeChecks
         checks.CheckContacts();
         checks.CheckEnds();
         checks.CheckInnerNodes();
+        LiveElementChecks.Check(type, node, problems);
     }
 
     private void CheckConnectors()

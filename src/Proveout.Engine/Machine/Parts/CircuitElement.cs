@@ -22,7 +22,11 @@ public sealed record Resistor(string Name, string A, string B, ResistanceBand Va
 /// <param name="B">Second node.</param>
 /// <param name="Value">Its cold resistance.</param>
 /// <param name="Rating">Rated current; null when not said.</param>
-public sealed record Fuse(string Name, string A, string B, ResistanceBand Value, ElectricCurrent? Rating) : CircuitElement(Name, A, B);
+public sealed record Fuse(string Name, string A, string B, ResistanceBand Value, ElectricCurrent? Rating) : CircuitElement(Name, A, B)
+{
+    /// <summary>How fast it interrupts; null when not said.</summary>
+    public FuseCurve? Curve { get; init; }
+}
 
 /// <summary>A contact that a control opens and closes.</summary>
 /// <param name="Name">Name on the part.</param>
@@ -56,7 +60,14 @@ public sealed record Capacitor(string Name, string A, string B, ElectricCapacita
 /// <param name="B">Negative pole, or neutral.</param>
 /// <param name="Voltage">Voltage when energised.</param>
 /// <param name="Limit">Highest current it delivers; null when not limited.</param>
-public sealed record Source(string Name, string A, string B, ElectricPotential Voltage, ElectricCurrent? Limit) : CircuitElement(Name, A, B);
+public sealed record Source(string Name, string A, string B, ElectricPotential Voltage, ElectricCurrent? Limit) : CircuitElement(Name, A, B)
+{
+    /// <summary>What it lives on; null when it stands on its own.</summary>
+    public SourceFeed? Feed { get; init; }
+
+    /// <summary>True when it shuts off above its limit, false when it holds the current there.</summary>
+    public bool ShutsOff { get; init; }
+}
 
 /// <summary>
 /// A port that differs from design to design: any reading inside the band is possible, so a reading there says nothing else.

@@ -1,0 +1,132 @@
+namespace Proveout.Engine.Electrical;
+
+/// <summary>Solves the direct-current side: junctions and limits are piecewise linear, so it looks for modes that agree with the potentials.</summary>
+/// <remarks>
+/// Every mode that disagrees is changed at once; when that has not settled after some rounds only the first that disagrees is (as in
+/// principal pivoting with least index; Murty, Linear Complementarity, 1988, chapter 4), up to a bound.
+/// </remarks>
+internal sealed class DirectNetwork(LiveCircuit circuit)
+{
+    private const int MostRounds = 60;
+    private const int RoundsTogether = 25;
+
+    // What counts as disagreement: a milliamp in reverse, a millivolt above.
+    private const double ReverseAmperes = 1e-3;
+    private const double AboveVolts = 1e-3;
+
+    // A source at its limit keeps a conductance so small that it alters no current worth a figure, and the network stays regular.
+    private const double LimitingSiemens = 1e-6;
+
+    private readonly SparseSolver<double> _solver = new(circuit.Position);
+    private readonly LiveBranch[] _modal =
+        [.. circuit.Branches.Where(branch => branch.Kind is LiveBranchKind.Junction or LiveBranchKind.Supply or LiveBranchKind.Held)];
+
+    private readonly double[] _injected = new double[circuit.NodeCount];
+    private (int A, int B, double Siemens)[] _edges = new (int, int, double)[circuit.Branches.Length + 32];
+    private int _edgeCount;
+
+    /// <summary>Finds modes and potentials; false when none were found within the bound.</summary>
+    public bool Solve(ChangedCircuit changed, LivePoint point)
+    {
+        for (var round = 0; round < MostRounds; round++)
+        {
+            SolveOnce(changed, point);
+            if (!Flip(changed, point, together: round < RoundsTogether))
+                return true;
+        }
+
+        return false;
+    }
+
+    private void SolveOnce(ChangedCircuit changed, LivePoint point)
+    {
+        Array.Clear(_injected);
+        _edgeCount = 0;
+        if (_edges.Length < circuit.Branches.Length + changed.Joins.Length)
+            _edges = new (int, int, double)[circuit.Branches.Length + (2 * changed.Joins.Length)];
+        foreach (var (a, b, siemens) in changed.Joins)
+            Edge(a, b, siemens);
+        foreach (var branch in circuit.Branches)
+            Place(branch, changed.Siemens[branch.Index], point);
+        _solver.Solve(_edges.AsSpan(0, _edgeCount), LiveCircuit.LeakSiemens, _injected, point.DcVolts);
+    }
+
+    private void Place(LiveBranch branch, double siemens, LivePoint point)
+    {
+        switch (branch.Kind)
+        {
+            case LiveBranchKind.Path or LiveBranchKind.Contact or LiveBranchKind.Switch or LiveBranchKind.Mains:
+                if (LiveBalance.Conducts(branch, point))
+                    Edge(branch.A, branch.B, siemens);
+                break;
+            case LiveBranchKind.Input:
+                Edge(branch.A, branch.B, point.InputSiemens[branch.Index]);
+                break;
+            case LiveBranchKind.Junction when point.Mode[branch.Index] == LivePoint.On:
+                Edge(branch.A, branch.B, siemens);
+                Inject(branch.A, branch.B, siemens * branch.Volts);
+                break;
+            case LiveBranchKind.Supply or LiveBranchKind.Held when point.Mode[branch.Index] == LivePoint.On:
+                Edge(branch.A, branch.B, siemens);
+                Inject(branch.A, branch.B, siemens * LiveBalance.SetVolts(branch, point));
+                break;
+            case LiveBranchKind.Supply or LiveBranchKind.Held when point.Mode[branch.Index] == LivePoint.Limiting:
+                Edge(branch.A, branch.B, LimitingSiemens);
+                Inject(branch.A, branch.B, branch.LimitAmperes);
+                break;
+        }
+    }
+
+    private void Edge(int a, int b, double siemens)
+    {
+        if (siemens > 0 && a != b)
+            _edges[_edgeCount++] = (a, b, siemens);
+    }
+
+    private void Inject(int into, int outOf, double amperes)
+    {
+        if (into >= 0)
+            _injected[into] += amperes;
+        if (outOf >= 0)
+            _injected[outOf] -= amperes;
+    }
+
+    private bool Flip(ChangedCircuit changed, LivePoint point, bool together)
+    {
+        var flipped = false;
+        foreach (var branch in _modal)
+        {
+            var wanted = Wanted(branch, changed.Siemens[branch.Index], point);
+            if (wanted == point.Mode[branch.Index])
+                continue;
+            point.Mode[branch.Index] = wanted;
+            flipped = true;
+            if (!together)
+                break;
+        }
+
+        return flipped;
+    }
+
+    private static byte Wanted(LiveBranch branch, double siemens, LivePoint point)
+    {
+        var mode = point.Mode[branch.Index];
+        var across = LiveBalance.Dc(point, branch.A) - LiveBalance.Dc(point, branch.B);
+        if (branch.Kind == LiveBranchKind.Junction)
+            return mode == LivePoint.On
+                ? (across - branch.Volts) * siemens < -ReverseAmperes ? LivePoint.Off : LivePoint.On
+                : across > branch.Volts + AboveVolts && siemens > 0 ? LivePoint.On : LivePoint.Off;
+        if (!point.Alive[branch.Index])
+            return LivePoint.Off;
+        var set = LiveBalance.SetVolts(branch, point);
+        var given = (set - across) * siemens;
+        return mode switch
+        {
+            LivePoint.On when given > branch.LimitAmperes * 1.0001 => branch.ShutsOff ? LivePoint.Off : LivePoint.Limiting,
+            LivePoint.On when given < -ReverseAmperes => LivePoint.Off,
+            LivePoint.Limiting when across > set + AboveVolts => LivePoint.On,
+            LivePoint.Off when across < set - AboveVolts => LivePoint.On,
+            _ => mode,
+        };
+    }
+}

@@ -1,0 +1,66 @@
+using Proveout.Engine.Numerics;
+
+namespace Proveout.Engine.Electrical;
+
+/// <summary>The machine and the mains before it as one circuit of branches, for direct and for alternating current.</summary>
+internal sealed class LiveCircuit
+{
+    /// <summary>Conductance from every node to earth: a gigohm, as good insulation and air leave it. It gives floating metal a potential.</summary>
+    public const double LeakSiemens = 1e-9;
+
+    public LiveCircuit(
+        WiringContext context,
+        MainsSource? mains,
+        int nodeCount,
+        LiveBranch[] branches,
+        LiveControl[] controls,
+        LiveDrive[] drives,
+        LiveResidualTrip[] residualTrips,
+        IReadOnlyDictionary<(string Part, string Command), int> commands)
+    {
+        (Context, Mains, NodeCount, Branches) = (context, mains, nodeCount, branches);
+        (Controls, Drives, ResidualTrips, Commands) = (controls, drives, residualTrips, commands);
+        Protective = [.. branches.Where(branch => branch.RatedAmperes is not null)];
+        var (order, _) = EliminationOrder.MinimumDegree(
+            nodeCount, branches.Where(branch => branch is { A: >= 0, B: >= 0 } && branch.A != branch.B).Select(branch => (branch.A, branch.B)));
+        Position = new int[nodeCount];
+        for (var place = 0; place < nodeCount; place++)
+            Position[order[place]] = place;
+    }
+
+    public WiringContext Context { get; }
+
+    public MainsSource? Mains { get; }
+
+    /// <summary>Number of nodes; those of the wiring network come first, under their own numbers.</summary>
+    public int NodeCount { get; }
+
+    /// <summary>The branches; the elements of the wiring network come first, under their own numbers.</summary>
+    public LiveBranch[] Branches { get; }
+
+    /// <summary>Branches that interrupt an overcurrent.</summary>
+    public LiveBranch[] Protective { get; }
+
+    public LiveControl[] Controls { get; }
+
+    public LiveDrive[] Drives { get; }
+
+    public LiveResidualTrip[] ResidualTrips { get; }
+
+    public IReadOnlyDictionary<(string Part, string Command), int> Commands { get; }
+
+    /// <summary>Place of each node in the order of elimination.</summary>
+    public int[] Position { get; }
+
+    /// <summary>Angular frequency of the mains.</summary>
+    public double RadiansPerSecond => 2 * Math.PI * (Mains?.Hertz ?? 50);
+}
+
+/// <summary>A control of a part.</summary>
+internal sealed record LiveControl(string Part, string Name, string[] Positions, int Rest);
+
+/// <summary>A coil and what it moves.</summary>
+internal sealed record LiveDrive(int A, int B, int Control, int Position, double PullsInVolts, double DropsOutVolts);
+
+/// <summary>A residual-current trip: the contacts that it watches and opens.</summary>
+internal sealed record LiveResidualTrip(string Part, int[] Branches, double RatedAmperes);

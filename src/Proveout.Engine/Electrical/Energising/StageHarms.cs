@@ -1,0 +1,23 @@
+namespace Proveout.Engine.Electrical;
+
+/// <summary>What every fault does at one stage.</summary>
+internal static class StageHarms
+{
+    /// <summary>The worst finding of each fault; null where it does nothing there.</summary>
+    /// <param name="consequences">Computes them.</param>
+    /// <param name="stage">The stage.</param>
+    /// <param name="faults">The faults to look at.</param>
+    /// <param name="all">All faults, by index.</param>
+    /// <param name="cancellation">Stops it.</param>
+    public static LiveFinding?[] Of(
+        LiveConsequences consequences, LiveStage stage, IReadOnlyList<int> faults, IReadOnlyList<WiringFault> all, CancellationToken cancellation)
+    {
+        var worst = new LiveFinding?[faults.Count];
+        Parallel.For(
+            0,
+            faults.Count,
+            new ParallelOptions { CancellationToken = cancellation },
+            place => worst[place] = consequences.FindingsOf(all[faults[place]].Changes, stage) is [var first, ..] ? first : null);
+        return worst;
+    }
+}

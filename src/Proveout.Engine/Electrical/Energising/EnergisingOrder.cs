@@ -92,7 +92,7 @@ public sealed class EnergisingOrder
                select new ResidualRisk(fault, finding.Severity, finding.Sentence, Precautions.Against(finding, mains && IsOfMains(fault))),
         ];
         var checks = _checks.Of(_stages.Count + 1, plan, residuals, _excluded, cancellation);
-        var amperes = _model.Mains is null && plan.Stage.States is not { Count: > 0 } ? null : _checks.MostAmperes(plan);
+        var amperes = _checks.MostAmperes(plan);
         _stages.Add(new EnergisingStage(
             _stages.Count + 1,
             plan.Title,

@@ -8,9 +8,13 @@ namespace Proveout.Engine.Electrical;
 /// <param name="Name">Its connector or fuse.</param>
 /// <param name="IsFuse">True for a fuse or circuit-breaker, false for a plug.</param>
 /// <param name="Elements">Numbers of the elements that it opens.</param>
+/// <param name="Pins">Nodes of its pins; empty for a fuse.</param>
 /// <param name="Loads">Designations of the parts behind it.</param>
-public sealed record Gate(GateKind Kind, string Part, string Name, bool IsFuse, ValueList<int> Elements, ValueList<string> Loads)
+public sealed record Gate(GateKind Kind, string Part, string Name, bool IsFuse, ValueList<int> Elements, ValueList<int> Pins, ValueList<string> Loads)
 {
+    /// <summary>True when a node is one of its pins.</summary>
+    public bool Holds(int node) => Pins.Contains(node);
+
     /// <summary>How it is opened, in words.</summary>
     public string ToOpen => IsFuse ? $"take out or switch off {Name} of {Part}" : $"pull plug {Name} of {Part}";
 

@@ -38,7 +38,7 @@ internal sealed class Gates
         where terminals.Any(terminal => _context.ConductorsAt(terminal).Any())
         let elements = terminals.Select(terminal => _context.MatingOf(terminal).Index).ToValueList()
         let behind = Behind(elements)
-        select new Gate(KindOf(part, behind), part.Designation, connector.Name, IsFuse: false, elements, PartsOf(behind));
+        select new Gate(KindOf(part, behind), part.Designation, connector.Name, IsFuse: false, elements, [.. terminals.Select(_context.Wiring.TerminalNode)], PartsOf(behind));
 
     private IEnumerable<Gate> Fuses() =>
         from element in _context.Wiring.Elements
@@ -47,7 +47,7 @@ internal sealed class Gates
         where part.Type.Terminals.Count <= BoardTerminals
         let behind = Behind([element.Index])
         where behind.Length > 0 && behind.Length < Running().Length
-        select new Gate(KindOf(part, behind), part.Designation, element.Name, IsFuse: true, [element.Index], PartsOf(behind));
+        select new Gate(KindOf(part, behind), part.Designation, element.Name, IsFuse: true, [element.Index], [], PartsOf(behind));
 
     private LiveLoad[] Running()
     {

@@ -33,7 +33,7 @@ internal sealed class StageChecks(LiveModel model, IReadOnlyList<WiringFault> fa
         Parallel.ForEach(open, new ParallelOptions { CancellationToken = cancellation }, fault => Look(plan, measurements, fault, told));
         return
         [
-            .. Fewest(measurements, told).Select(index => VoltageCheck(number, measurements[index], [.. told[index].Order()])),
+            .. Fewest(plan, measurements, told).Select(index => VoltageCheck(number, measurements[index], [.. told[index].Order()])),
             .. CurrentChecks(number, plan),
             .. WarmthChecks(number, plan, residuals),
         ];
@@ -58,11 +58,12 @@ internal sealed class StageChecks(LiveModel model, IReadOnlyList<WiringFault> fa
         }
     }
 
-    // Supplies first, whatever they tell; then, each time, the reading that tells most of what is not told yet.
-    private static List<int> Fewest(LiveMeasurement[] measurements, List<int>[] told)
+    // What is measured whatever it tells: the supplies under the stage's load, and every output before its load is mated for the first time. Then, each
+    // time, the reading that tells most of what is not told yet.
+    private static List<int> Fewest(StagePlan plan, LiveMeasurement[] measurements, List<int>[] told)
     {
         var left = told.SelectMany(list => list).ToHashSet();
-        List<int> chosen = [.. measurements.Index().Where(item => item.Item.Probe.BlackPoint.Side.Length == 0 && !item.Item.Probe.IsAlternating).Select(item => item.Index)];
+        List<int> chosen = [.. measurements.Index().Where(item => item.Item.State == plan.States[^1] && IsAlwaysMeasured(plan, item.Item.Probe)).Select(item => item.Index)];
         foreach (var index in chosen)
             left.ExceptWith(told[index]);
         while (left.Count > 0)
@@ -74,6 +75,9 @@ internal sealed class StageChecks(LiveModel model, IReadOnlyList<WiringFault> fa
 
         return chosen;
     }
+
+    private static bool IsAlwaysMeasured(StagePlan plan, VoltageProbe probe) =>
+        !probe.IsAlternating && (probe.IsSupply || (plan.TriesOutputs && plan.Apart.Any(gate => gate.Kind > GateKind.Signal && gate.Part == probe.RedPoint.Subject && gate.Holds(probe.Red))));
 
     private static LiveCheck VoltageCheck(int number, LiveMeasurement measurement, ValueList<int> excludes)
     {

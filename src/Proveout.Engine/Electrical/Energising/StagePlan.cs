@@ -7,6 +7,9 @@ namespace Proveout.Engine.Electrical;
 /// <param name="States">States of the controls that are tried.</param>
 internal sealed record StagePlan(string Title, IReadOnlyList<Gate> Closed, IReadOnlyList<Gate> Apart, IReadOnlyList<ControlState> States)
 {
+    /// <summary>True when outputs are commanded while their loads are still apart.</summary>
+    public bool TriesOutputs => Closed.Count == 0 && States.Any(state => state.Kind == ControlStateKind.AllOutputs);
+
     /// <summary>The same for the live model.</summary>
     public LiveStage Stage { get; } = new(Title, Apart.SelectMany(gate => gate.Elements).ToHashSet(), States);
 }

@@ -13,6 +13,9 @@ internal sealed record VoltageProbe(int Red, int Black, CheckPoint RedPoint, Che
     // Input resistance of a hand-held meter on volts; common practice.
     private const double MeterOhms = 10e6;
 
+    /// <summary>True when it is across the poles of a supply.</summary>
+    public bool IsSupply => RedPoint.Side.Length == 0 && !IsAlternating;
+
     /// <summary>The meter as a part of the circuit.</summary>
     public Join Meter => new(Red, Black, MeterOhms, MeterOhms);
 

@@ -7,4 +7,10 @@ if (args is ["--compare"])
     return;
 }
 
+if (args is ["--sizes"])
+{
+    Sizes.Print(Console.Out);
+    return;
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

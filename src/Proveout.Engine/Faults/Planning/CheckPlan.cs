@@ -8,9 +8,15 @@ namespace Proveout.Engine.Faults;
 public sealed record CheckPlan(IReadOnlyList<int> Checks, PlanChoice Choice, IReadOnlyList<int> Caught, IReadOnlyList<int> Uncaught)
 {
     /// <summary>Makes the plan of a dictionary: chosen by <see cref="Planner"/>, ordered by set-up, then by the worst that a check would catch.</summary>
-    public static CheckPlan Of(FaultDictionary dictionary, bool onlyGreedy = false)
+    /// <param name="dictionary">What every check shows under every fault.</param>
+    /// <param name="onlyGreedy">True to leave out the exact solver.</param>
+    /// <param name="alsoCatch">Further demands: of each, at least one of the checks with these indices must be in the plan.</param>
+    /// <param name="mayUse">Which checks may be chosen, by index; all when null.</param>
+    /// <exception cref="ArgumentException">A further demand names no check that may be chosen.</exception>
+    public static CheckPlan Of(
+        FaultDictionary dictionary, bool onlyGreedy = false, IReadOnlyList<int[]>? alsoCatch = null, Func<int, bool>? mayUse = null)
     {
-        var choice = Planner.Choose(dictionary, onlyGreedy);
+        var choice = Planner.Choose(dictionary, onlyGreedy, alsoCatch, mayUse);
         var chosen = choice.Checks.ToHashSet();
         var worst = chosen.ToDictionary(check => check, _ => Severity.Hidden);
         var count = chosen.ToDictionary(check => check, _ => 0);

@@ -19,11 +19,12 @@ internal sealed class CoverProblem
     public int[] Columns { get; }
 
     /// <summary>Makes the problem of catching every fault that some check surely catches.</summary>
-    public static CoverProblem Of(FaultDictionary dictionary)
+    public static CoverProblem Of(FaultDictionary dictionary, IReadOnlyList<int[]> alsoCatch, Func<int, bool> mayUse)
     {
         var rows = Enumerable.Range(0, dictionary.Faults.Count)
-            .Select(fault => dictionary.ChecksThatCatch(fault).ToArray())
+            .Select(fault => dictionary.ChecksThatCatch(fault).Where(mayUse).ToArray())
             .Where(row => row.Length > 0)
+            .Concat(alsoCatch.Select(row => AtLeastOne(row, mayUse)))
             .DistinctBy(row => string.Join(',', row))
             .ToArray();
         for (var again = true; again;)
@@ -35,6 +36,12 @@ internal sealed class CoverProblem
         }
 
         return new CoverProblem(rows, [.. rows.SelectMany(row => row).Distinct().Order()]);
+    }
+
+    private static int[] AtLeastOne(int[] row, Func<int, bool> mayUse)
+    {
+        int[] usable = [.. row.Where(mayUse).Distinct().Order()];
+        return usable.Length > 0 ? usable : throw new ArgumentException("A plan cannot hold one of no checks.", nameof(row));
     }
 
     private static int[][] WithoutImpliedRows(int[][] rows)

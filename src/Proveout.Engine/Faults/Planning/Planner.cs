@@ -6,9 +6,13 @@ public static class Planner
     /// <summary>Chooses the cheapest checks that surely catch every fault that any check surely catches.</summary>
     /// <param name="dictionary">What every check shows under every fault.</param>
     /// <param name="onlyGreedy">True to leave out the exact solver.</param>
-    public static PlanChoice Choose(FaultDictionary dictionary, bool onlyGreedy = false)
+    /// <param name="alsoCatch">Further demands: of each, at least one of the checks with these indices must be chosen.</param>
+    /// <param name="mayUse">Which checks may be chosen, by index; all when null.</param>
+    /// <exception cref="ArgumentException">A further demand names no check that may be chosen.</exception>
+    public static PlanChoice Choose(
+        FaultDictionary dictionary, bool onlyGreedy = false, IReadOnlyList<int[]>? alsoCatch = null, Func<int, bool>? mayUse = null)
     {
-        var problem = CoverProblem.Of(dictionary);
+        var problem = CoverProblem.Of(dictionary, alsoCatch ?? [], mayUse ?? (_ => true));
         if (problem.Rows.Length == 0)
             return new PlanChoice([], 0, 0, "nothing to catch");
 

@@ -53,7 +53,10 @@ internal static class CandidateChecks
         "Ω",
         expectation,
         "",
-        mode == MeterMode.FourWire ? SecondsAFourWire : SecondsAResistance);
+        mode == MeterMode.FourWire ? SecondsAFourWire : SecondsAResistance)
+    {
+        MindsPolarity = mode != MeterMode.FourWire, // so little voltage that no junction conducts
+    };
 
     private static string Identifier(string setUp, ValueList<CheckPoint> points, HashSet<string> taken)
     {

@@ -31,9 +31,9 @@ public sealed record OrderCase(OrderedCheck[] Checks)
     }
 
     /// <summary>The least seconds of all orders that keep set-ups and severities, and of all ways round that checks allow.</summary>
-    public double LeastSecondsByExhaustion(FaultDictionary dictionary, BenchState from) => Least(dictionary, from, [.. Enumerable.Range(0, Checks.Length)]);
+    public double LeastSecondsByExhaustion(FaultDictionary dictionary, LeadPlacement from) => Least(dictionary, from, [.. Enumerable.Range(0, Checks.Length)]);
 
-    private double Least(FaultDictionary dictionary, BenchState state, int[] open)
+    private double Least(FaultDictionary dictionary, LeadPlacement state, int[] open)
     {
         if (open.Length == 0)
             return 0;
@@ -43,11 +43,11 @@ public sealed record OrderCase(OrderedCheck[] Checks)
             .Min(way => Step(dictionary, state, way.check, way.Item2) + Least(dictionary, state.After(dictionary.Checks[way.check], way.Item2), [.. open.Except([way.check])]));
     }
 
-    private (bool OtherSetUp, int SetUp, int Severity) RankOf(int check, BenchState state) =>
+    private (bool OtherSetUp, int SetUp, int Severity) RankOf(int check, LeadPlacement state) =>
         ($"s{Checks[check].SetUp}" != state.SetUp, Checks[check].SetUp, -(int)Checks[check].Severity);
 
-    private static double Step(FaultDictionary dictionary, BenchState state, int check, bool swapped) =>
-        BenchTime.Of(dictionary, [BenchStep.From(state, check, dictionary.Checks[check], swapped)], BenchCosts.ByHand).Seconds;
+    private static double Step(FaultDictionary dictionary, LeadPlacement state, int check, bool swapped) =>
+        BenchTime.Of(dictionary, [OrderStep.From(state, check, dictionary.Checks[check], swapped)], BenchCosts.ByHand).Seconds;
 }
 
 /// <summary>One of them: places and kind by number.</summary>

@@ -9,7 +9,7 @@ public sealed class PlanOrderTests
 {
     private static readonly Config Many = Config.QuickThrowOnFailure.WithMaxTest(200).WithReplay(20261127, 9);
 
-    private static readonly BenchState LeadsOnX1AndX5 = new("s0", "kind-0", new CheckPoint("X", "1", ""), new CheckPoint("X", "5", ""));
+    private static readonly LeadPlacement LeadsOnX1AndX5 = new("s0", "kind-0", new CheckPoint("X", "1", ""), new CheckPoint("X", "5", ""));
 
     [Fact]
     public void Up_to_six_checks_are_ordered_as_well_as_any_order_that_keeps_set_ups_and_severities() =>
@@ -38,7 +38,7 @@ public sealed class PlanOrderTests
             var one = new OrderCase([.. problem.Checks.Select(check => check with { SetUp = 0, Severity = Severity.Damage })]);
             var dictionary = one.Dictionary();
             var stops = new LeadStops(dictionary.Checks, BenchCosts.ByHand);
-            LeadWalk[] from = [new(stops.Number(BenchState.Empty), 0, -1, null)];
+            LeadWalk[] from = [new(stops.Number(LeadPlacement.Empty), 0, -1, null)];
             int[] checks = [.. Enumerable.Range(0, one.Checks.Length)];
             var best = ExactWalk.Through(stops, from, checks).Min(walk => walk.Units);
             var mended = LongWalk.Through(stops, from[0], checks);
@@ -76,7 +76,7 @@ public sealed class PlanOrderTests
         var problem = new OrderCase([new(0, 4, true, 0, 0, Severity.Damage), new(1, 5, true, 0, 0, Severity.Damage), new(1, 6, true, 0, 0, Severity.Damage)]);
         var dictionary = problem.Dictionary();
         var plan = CheckPlan.Of(dictionary);
-        var rest = BenchOrder.Next(dictionary, plan, new HashSet<string> { "c2" }, BenchState.Empty.After(dictionary.Checks[2]));
+        var rest = BenchOrder.Next(dictionary, plan, new HashSet<string> { "c2" }, LeadPlacement.Empty.After(dictionary.Checks[2]));
         Assert.Equal([1, 0], rest.Steps.Select(step => step.Check));
         Assert.Equal((false, true, false, false), (rest.Steps[0].MovesRed, rest.Steps[0].MovesBlack, rest.Steps[0].ChangesMeter, rest.Steps[0].ChangesSetUp));
     }
@@ -94,6 +94,6 @@ public sealed class PlanOrderTests
     {
         var dictionary = problem.Dictionary();
         var order = BenchOrder.Of(dictionary, Enumerable.Range(0, problem.Checks.Length));
-        return order.Time.Seconds == problem.LeastSecondsByExhaustion(dictionary, BenchState.Empty) && order.Gap == 0;
+        return order.Time.Seconds == problem.LeastSecondsByExhaustion(dictionary, LeadPlacement.Empty) && order.Gap == 0;
     }
 }

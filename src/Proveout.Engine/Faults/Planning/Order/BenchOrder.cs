@@ -8,7 +8,7 @@ namespace Proveout.Engine.Faults;
 /// <param name="Steps">The checks, with what changes for each.</param>
 /// <param name="Time">What they take.</param>
 /// <param name="LowerBoundSeconds">No order of the same checks, set-ups and classes kept, takes less.</param>
-public sealed record BenchOrder(IReadOnlyList<BenchStep> Steps, BenchTime Time, double LowerBoundSeconds)
+public sealed record BenchOrder(IReadOnlyList<OrderStep> Steps, BenchTime Time, double LowerBoundSeconds)
 {
     /// <summary>How far the order may be above the best one, as a fraction of its own time; 0 when it is proved to be the best.</summary>
     public double Gap => Time.Seconds <= 0 ? 0 : Math.Max(0, (Time.Seconds - LowerBoundSeconds) / Time.Seconds);
@@ -18,7 +18,7 @@ public sealed record BenchOrder(IReadOnlyList<BenchStep> Steps, BenchTime Time, 
     /// <param name="checks">Indices of the checks to do.</param>
     /// <param name="from">How the bench stands; empty when null.</param>
     /// <param name="costs">What changes cost; by hand when null.</param>
-    public static BenchOrder Of(FaultDictionary dictionary, IEnumerable<int> checks, BenchState? from = null, BenchCosts? costs = null)
+    public static BenchOrder Of(FaultDictionary dictionary, IEnumerable<int> checks, LeadPlacement? from = null, BenchCosts? costs = null)
     {
         int[] wanted = [.. checks];
         var catches = PlanCatches.Of(dictionary, wanted);
@@ -31,7 +31,7 @@ public sealed record BenchOrder(IReadOnlyList<BenchStep> Steps, BenchTime Time, 
     /// <param name="done">Identifiers of the checks that are done.</param>
     /// <param name="now">How the bench stands.</param>
     /// <param name="costs">What changes cost; by hand when null.</param>
-    public static BenchOrder Next(FaultDictionary dictionary, CheckPlan plan, IReadOnlySet<string> done, BenchState now, BenchCosts? costs = null) => Of(
+    public static BenchOrder Next(FaultDictionary dictionary, CheckPlan plan, IReadOnlySet<string> done, LeadPlacement now, BenchCosts? costs = null) => Of(
         dictionary,
         plan.Checks
             .Zip(plan.WorstCaught, (check, worst) => (Check: check, Worst: worst))
@@ -41,10 +41,10 @@ public sealed record BenchOrder(IReadOnlyList<BenchStep> Steps, BenchTime Time, 
         costs);
 
     /// <summary>Orders checks of which the worst that each would catch is known.</summary>
-    internal static BenchOrder Of(FaultDictionary dictionary, Dictionary<int, Severity> worst, BenchState? from, BenchCosts? costs)
+    internal static BenchOrder Of(FaultDictionary dictionary, Dictionary<int, Severity> worst, LeadPlacement? from, BenchCosts? costs)
     {
         var price = costs ?? BenchCosts.ByHand;
-        var state = from ?? BenchState.Empty;
+        var state = from ?? LeadPlacement.Empty;
         int[] checks = [.. worst.Keys.Order()];
         var search = new OrderSearch([.. checks.Select(check => dictionary.Checks[check])], price, state);
         foreach (var setUp in SetUpsInOrder(dictionary, checks, state))
@@ -60,7 +60,7 @@ public sealed record BenchOrder(IReadOnlyList<BenchStep> Steps, BenchTime Time, 
         return new BenchOrder(steps, time, time.SetUpSeconds + time.ReadingSeconds + (search.LowerUnits / CoverProblem.UnitsASecond));
     }
 
-    private static IEnumerable<IGrouping<string, int>> SetUpsInOrder(FaultDictionary dictionary, int[] checks, BenchState state)
+    private static IEnumerable<IGrouping<string, int>> SetUpsInOrder(FaultDictionary dictionary, int[] checks, LeadPlacement state)
     {
         var order = dictionary.SetUps.Index().ToDictionary(item => item.Item.Id, item => item.Index, StringComparer.Ordinal);
         return Enumerable.Range(0, checks.Length)
@@ -69,13 +69,13 @@ public sealed record BenchOrder(IReadOnlyList<BenchStep> Steps, BenchTime Time, 
             .ThenBy(group => order[group.Key]);
     }
 
-    private static List<BenchStep> StepsAlong(FaultDictionary dictionary, int[] checks, IReadOnlyList<int> stops, BenchState state)
+    private static List<OrderStep> StepsAlong(FaultDictionary dictionary, int[] checks, IReadOnlyList<int> stops, LeadPlacement state)
     {
-        List<BenchStep> steps = [];
+        List<OrderStep> steps = [];
         foreach (var stop in stops)
         {
             var (index, swapped) = (checks[stop / 2], stop % 2 == 1);
-            steps.Add(BenchStep.From(state, index, dictionary.Checks[index], swapped));
+            steps.Add(OrderStep.From(state, index, dictionary.Checks[index], swapped));
             state = state.After(dictionary.Checks[index], swapped);
         }
 

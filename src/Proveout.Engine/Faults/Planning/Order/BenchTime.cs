@@ -14,7 +14,7 @@ public sealed record BenchTime(
     public double Seconds => SetUpSeconds + ReadingSeconds + LeadMoveSeconds + MeterChangeSeconds;
 
     /// <summary>Adds up some steps.</summary>
-    internal static BenchTime Of(FaultDictionary dictionary, IReadOnlyList<BenchStep> steps, BenchCosts costs)
+    internal static BenchTime Of(FaultDictionary dictionary, IReadOnlyList<OrderStep> steps, BenchCosts costs)
     {
         var setUps = dictionary.SetUps.ToDictionary(setUp => setUp.Id, setUp => setUp.CostSeconds, StringComparer.Ordinal);
         var moves = steps.Sum(step => step.LeadMoves);

@@ -17,7 +17,7 @@ internal sealed class LeadStops
     {
         (MoveUnits, ChangeUnits) = (ToUnits(costs.LeadMoveSeconds), ToUnits(costs.MeterChangeSeconds));
         _mayExchange = [.. checks.Select(check => !check.MindsPolarity && check.Points.Count == 2)];
-        _stops = [.. checks.SelectMany(check => new[] { BenchState.Empty.After(check), BenchState.Empty.After(check, swapped: true) }).Select(Number)];
+        _stops = [.. checks.SelectMany(check => new[] { LeadPlacement.Empty.After(check), LeadPlacement.Empty.After(check, swapped: true) }).Select(Number)];
     }
 
     /// <summary>Cost of moving one lead, in thousandths of a second.</summary>
@@ -36,7 +36,7 @@ internal sealed class LeadStops
     public LeadState this[int stop] => _stops[stop];
 
     /// <summary>The numbers of a state of the bench.</summary>
-    public LeadState Number(BenchState state) => new(Number(state.Red), Number(state.Black), state.Kind is null ? LeadState.None : Number(_kinds, state.Kind));
+    public LeadState Number(LeadPlacement state) => new(Number(state.Red), Number(state.Black), state.Kind is null ? LeadState.None : Number(_kinds, state.Kind));
 
     /// <summary>Cost of going from a state to a stop.</summary>
     public long Cost(LeadState from, int stop)

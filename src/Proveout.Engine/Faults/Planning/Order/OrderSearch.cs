@@ -16,7 +16,7 @@ internal sealed class OrderSearch
     /// <param name="checks">The checks.</param>
     /// <param name="costs">What changes cost.</param>
     /// <param name="state">How the bench stands.</param>
-    public OrderSearch(IReadOnlyList<Check> checks, BenchCosts costs, BenchState state)
+    public OrderSearch(IReadOnlyList<Check> checks, BenchCosts costs, LeadPlacement state)
     {
         (_checks, _stops) = (checks, new LeadStops(checks, costs));
         _walks = _bounds = [new LeadWalk(_stops.Number(state), 0, -1, null)];

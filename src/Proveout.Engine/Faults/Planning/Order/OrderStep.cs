@@ -7,17 +7,17 @@ namespace Proveout.Engine.Faults;
 /// <param name="MovesBlack">True when the black lead goes to another place.</param>
 /// <param name="ChangesMeter">True when the meter is to be set to another kind of measurement.</param>
 /// <param name="ChangesSetUp">True when another set-up begins.</param>
-public sealed record BenchStep(int Check, bool Swapped, bool MovesRed, bool MovesBlack, bool ChangesMeter, bool ChangesSetUp)
+public sealed record OrderStep(int Check, bool Swapped, bool MovesRed, bool MovesBlack, bool ChangesMeter, bool ChangesSetUp)
 {
     /// <summary>Number of leads that move.</summary>
     public int LeadMoves => (MovesRed ? 1 : 0) + (MovesBlack ? 1 : 0);
 
     /// <summary>The step from one state of the bench to a check.</summary>
-    internal static BenchStep From(BenchState state, int index, Check check, bool swapped)
+    internal static OrderStep From(LeadPlacement state, int index, Check check, bool swapped)
     {
         var another = state.SetUp != check.SetUp;
         var after = state.After(check, swapped);
-        return new BenchStep(
+        return new OrderStep(
             index,
             swapped,
             after.Red is not null && (another || after.Red != state.Red),

@@ -68,7 +68,7 @@ public static class PlanViews
                         .. group.Select(check => new PlannedCheck(
                             ++number,
                             planned.Explained(check),
-                            ReadingWords.Of(planned.Dictionary.Checks[check].Expectation),
+                            CheckWords.Expected(planned.Dictionary.Checks[check]),
                             counts[check])),
                     ])),
         ];

@@ -9,5 +9,5 @@ public sealed record BenchCosts(double LeadMoveSeconds, double MeterChangeSecond
     public static BenchCosts ByHand { get; } = new(4, 15);
 
     /// <summary>What a check takes with its leads in place and its meter set: its time without the lead moves that it counts.</summary>
-    public double ReadingSeconds(Check check) => Math.Max(0, check.CostSeconds - (LeadMoveSeconds * check.Points.Count));
+    public double ReadingSeconds(Check check) => Math.Max(0, check.CostSeconds - (LeadMoveSeconds * Math.Min(check.Points.Count, 2)));
 }

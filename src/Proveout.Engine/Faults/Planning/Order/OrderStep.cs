@@ -12,6 +12,14 @@ public sealed record OrderStep(int Check, bool Swapped, bool MovesRed, bool Move
     /// <summary>Number of leads that move.</summary>
     public int LeadMoves => (MovesRed ? 1 : 0) + (MovesBlack ? 1 : 0);
 
+    /// <summary>Which leads stay, in a sentence; empty when both move or none is used.</summary>
+    /// <param name="check">The check of this step.</param>
+    public string LeadWords(Check check) =>
+        check.Points.Count < 2 || LeadMoves == 2 ? ""
+        : LeadMoves == 0 ? "Both leads stay where they are."
+        : Swapped ? $"The lead on {check.Points[MovesRed ? 0 : 1]} stays where it is; which lead is which does not matter here."
+        : $"The {(MovesRed ? "black" : "red")} lead stays where it is, on {check.Points[MovesRed ? 1 : 0]}.";
+
     /// <summary>The step from one state of the bench to a check.</summary>
     internal static OrderStep From(LeadPlacement state, int index, Check check, bool swapped)
     {

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Proveout.Engine.Electrical;
 using Proveout.Engine.Faults;
-using Proveout.Engine.Machine;
 
 namespace Proveout.Benchmarks;
 
@@ -10,24 +9,30 @@ internal static class PlanComparison
 {
     public static void Print(TextWriter output)
     {
-        Print(output, "flagship", Flagship.Read());
+        Print(output, "flagship", new WiringCampaign(Flagship.Read()).Run());
         foreach (var terminals in new[] { 500, 2_000 })
-            Print(output, string.Create(CultureInfo.InvariantCulture, $"generated, {terminals} terminals"), GeneratedMachine.Of(Flagship.Catalogue(), terminals));
+            Print(output, Named($"generated, {terminals} terminals"), new WiringCampaign(GeneratedMachine.Of(Flagship.Catalogue(), terminals)).Run());
+        foreach (var (faults, checks) in new[] { (2_000, 1_800), (8_000, 7_000), (40_000, 35_000) })
+            Print(output, "scattered", ScatteredDictionary.Of(faults, checks, seed: 1));
     }
 
-    private static void Print(TextWriter output, string name, MachineDesign design)
+    private static void Print(TextWriter output, string name, FaultDictionary dictionary)
     {
-        var dictionary = new WiringCampaign(design).Run();
-        Line(output, $"{name}: {dictionary.Faults.Count} faults, {dictionary.Checks.Count} checks in {dictionary.SetUps.Count} set-ups");
+        output.WriteLine(Named($"{name}: {dictionary.Faults.Count} faults, {dictionary.Checks.Count} checks in {dictionary.SetUps.Count} set-ups"));
         foreach (var onlyGreedy in new[] { true, false })
         {
-            CheckPlan? plan = null;
-            var time = ProcessorTime.Of(1, () => plan = CheckPlan.Of(dictionary, onlyGreedy));
-            Line(output, $"  {plan!.Choice.Method}: {time.Elapsed:0.00} s elapsed ({time.Processor:0.00} s of processor time)");
-            Line(output, $"    {plan.Checks.Count} checks, {plan.Choice.CostSeconds:0} s, not under {plan.Choice.LowerBoundSeconds:0} s, gap {plan.Choice.Gap:0.00 %}; {plan.Choice.Size}");
-            Line(output, $"    in order {plan.Order.Time.Seconds:0} s, not under {plan.Order.LowerBoundSeconds:0} s, gap {plan.Order.Gap:0.00 %}; {plan.Order.Time}");
+            PlanChoice? choice = null;
+            var choosing = ProcessorTime.Of(1, () => choice = Planner.Choose(dictionary, onlyGreedy));
+            output.WriteLine(Named($"  {choice!.Method}: {choosing.Elapsed:0.00} s elapsed ({choosing.Processor:0.00} s of processor time), {choice.Checks.Count} checks, {choice.CostSeconds:0} s, not under {choice.LowerBoundSeconds:0} s, gap {choice.Gap:0.00 %}"));
+            output.WriteLine(Named($"    {choice.Size}"));
+            if (onlyGreedy)
+                continue;
+            BenchOrder? order = null;
+            var ordering = ProcessorTime.Of(1, () => order = BenchOrder.Of(dictionary, choice.Checks));
+            output.WriteLine(Named($"  ordered: {ordering.Elapsed:0.00} s elapsed ({ordering.Processor:0.00} s of processor time), {order!.Time.Seconds:0} s, not under {order.LowerBoundSeconds:0} s, gap {order.Gap:0.00 %}"));
+            output.WriteLine(Named($"    {order.Time}"));
         }
     }
 
-    private static void Line(TextWriter output, FormattableString text) => output.WriteLine(text.ToString(CultureInfo.InvariantCulture));
+    private static string Named(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -11,7 +11,7 @@ internal static class PlanProofWords
     private static string Claim(PlanChoice choice) => choice.Gap == 0
         ? "Proved: no other choice of the checks considered catches the same mistakes in less time, each check counted with its leads moved and each set-up once."
         : FormattableString.Invariant(
-            $"Not proved to the last second: this choice takes {choice.CostSeconds / 60:0.0} min, and none that catches the same mistakes takes less than {Math.Floor(choice.LowerBoundSeconds / 6) / 10:0.0} min, each check counted with its leads moved and each set-up once.");
+            $"Not proved to the last second: this choice takes {Math.Ceiling(choice.CostSeconds / 6) / 10:0.0} min, and none that catches the same mistakes takes less than {Math.Floor(choice.LowerBoundSeconds / 6) / 10:0.0} min, each check counted with its leads moved and each set-up once.");
 
     private static string Way(CoverSize size) => FormattableString.Invariant(
         $"{size.Candidates} checks catch something, {size.DifferentChecks} of them differ; {size.Decided} follow without a search")

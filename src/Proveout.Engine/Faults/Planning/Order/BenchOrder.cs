@@ -13,6 +13,9 @@ public sealed record BenchOrder(IReadOnlyList<OrderStep> Steps, BenchTime Time, 
     /// <summary>How far the order may be above the best one, as a fraction of its own time; 0 when it is proved to be the best.</summary>
     public double Gap => Time.Seconds <= 0 ? 0 : Math.Max(0, (Time.Seconds - LowerBoundSeconds) / Time.Seconds);
 
+    /// <summary>What the checks take in this order, split by what takes it, in sentences.</summary>
+    public string Words => BenchOrderWords.Of(this);
+
     /// <summary>Orders checks.</summary>
     /// <param name="dictionary">What every check shows under every fault.</param>
     /// <param name="checks">Indices of the checks to do.</param>

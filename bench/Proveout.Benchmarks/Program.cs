@@ -13,4 +13,10 @@ if (args is ["--sizes"])
     return;
 }
 
+if (args is ["--plans"])
+{
+    PlanComparison.Print(Console.Out);
+    return;
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

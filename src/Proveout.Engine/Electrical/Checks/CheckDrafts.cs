@@ -28,7 +28,10 @@ internal sealed class CheckDrafts(int setUpIndex, string setUp, ProbePlaces plac
             mode.Unit,
             expectation,
             "",
-            mode.Seconds);
+            mode.Seconds)
+        {
+            MindsPolarity = mode != MeterMode.FourWire, // so little voltage that no junction conducts
+        };
         return new CandidateCheck(check, setUpIndex, red, black, mode, tied);
     }
 

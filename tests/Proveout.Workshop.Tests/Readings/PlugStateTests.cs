@@ -2,6 +2,8 @@ namespace Proveout.Workshop.Tests.Readings;
 
 public sealed class PlugStateTests
 {
+    private static LoadedMachine Alderbrook { get; } = Samples.Load("alderbrook");
+
     // Common practice: a sensor of 100 kilohms that is plugged in reads a few kilohms, for the input's pull-up resistor lies beside it.
     [Fact]
     public void A_sensor_that_is_plugged_in_reads_its_inputs_pull_up()
@@ -44,11 +46,11 @@ public sealed class PlugStateTests
     [Fact]
     public void A_terminal_that_does_not_exist_is_refused()
     {
-        var refused = ReadingsBetween.InPlugStates(Samples.Alderbrook.Machine, "B1.1", "B1.9", null);
+        var refused = ReadingsBetween.InPlugStates(Alderbrook, "B1.1", "B1.9", null);
 
         Assert.Equal("no-such-terminal", Assert.Single(refused.Diagnostics).Rule);
     }
 
     private static PlugStateAnswer Of(string red, string black, double? ohms) =>
-        ReadingsBetween.InPlugStates(Samples.Alderbrook.Machine, red, black, ohms).Value!;
+        ReadingsBetween.InPlugStates(Alderbrook, red, black, ohms).Value!;
 }

@@ -44,9 +44,8 @@ public sealed class BenchTests
         var build = await fixture.StartAsync();
         // The paste sensor (1.1 kilohms) with its plug left in its socket: the input's pull-up and supply lie beside it.
         var check = Samples.Pennywort.Dictionary.Checks.First(candidate =>
-            candidate.SetUp == "apart" && candidate.Kind == "resistance" && candidate.Points.All(point => point.Subject == "B1"));
-        var mated = ReadingsBetween.Of(Samples.Pennywort.Machine, "B1.1", "B1.2", "mated").Value!.One.Ohms;
-        var state = (await EnterAsync(fixture, build, check.Id, mated.Low.ToString("F0", System.Globalization.CultureInfo.InvariantCulture))).Value!;
+            candidate.SetUp == "apart" && candidate.Kind == "resistance" && candidate.Points.All(point => point.Place is "TEMP0-S" or "TEMP0-0V" && point.Side == "plug"));
+        var state = (await EnterAsync(fixture, build, check.Id, "500")).Value!;
 
         Assert.Equal(StepStatus.Failed, state.FindStep(check.Id)!.Status);
         Assert.Contains("All plugs mated", state.PlugHint, StringComparison.Ordinal);

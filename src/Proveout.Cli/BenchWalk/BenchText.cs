@@ -33,7 +33,7 @@ internal sealed class BenchText(Terminal terminal)
 
     public void Help()
     {
-        terminal.Say(ReadingText.Help);
+        terminal.Say(ReadingText.HelpFor(step.Check.Unit));
         terminal.Say("Or: skip REASON, note TEXT, back, next (the check worth most when something is off), list, quit.");
     }
 

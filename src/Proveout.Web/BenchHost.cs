@@ -11,6 +11,7 @@ using Microsoft.Extensions.Logging;
 using Proveout.Web.Hosting;
 using Proveout.Web.Pages.Check;
 using Proveout.Web.Pages.CheckList;
+using Proveout.Web.Pages.Energise;
 using Proveout.Web.Pages.Front;
 using Proveout.Web.Pages.Live;
 using Proveout.Web.Pages.Photo;
@@ -95,6 +96,7 @@ public static class BenchHost
         PhotoEndpoints.Map(routes);
         LiveEndpoints.Map(routes);
         PlanEndpoints.Map(routes);
+        EnergiseEndpoints.Map(routes);
         if (reports is not null)
             ReportEndpoints.Map(routes, reports);
         TroubleEndpoints.Map(routes);

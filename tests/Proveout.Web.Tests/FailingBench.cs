@@ -38,5 +38,7 @@ internal sealed class FailingBench(IBench inner) : IBench
 
     public PlanView? Plan(string machineId) => throw Failure();
 
+    public EnergisingView? Energising(string machineId) => throw Failure();
+
     private static InvalidOperationException Failure() => new(Secret);
 }

@@ -10,6 +10,7 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(ReviewShape))]
 [JsonSerializable(typeof(PlanShape))]
 [JsonSerializable(typeof(CheckTableShape))]
+[JsonSerializable(typeof(EnergisingShape))]
 [JsonSerializable(typeof(BothWaysShape))]
 [JsonSerializable(typeof(PlugStatesShape))]
 [JsonSerializable(typeof(DiagnosisShape))]

@@ -19,5 +19,7 @@ internal static class Addresses
 
     public static string Photo(string buildId, string sha256) => $"{Build(buildId)}/photos/{Uri.EscapeDataString(sha256)}";
 
+    public static string Energise(string machineId) => $"/machines/{Uri.EscapeDataString(machineId)}/energise";
+
     public static string Plan(string machineId) => $"/machines/{Uri.EscapeDataString(machineId)}/plan";
 }

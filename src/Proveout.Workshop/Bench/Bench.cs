@@ -144,6 +144,9 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal) :
     /// <inheritdoc/>
     public PlanView? Plan(string machineId) => shelf.Find(machineId) is { } machine ? PlanViews.Of(desk.Of(machine)) : null;
 
+    /// <inheritdoc/>
+    public EnergisingView? Energising(string machineId) => shelf.Find(machineId) is { } machine ? desk.EnergisingOf(machine) : null;
+
     private async Task FixPlanAsync(Build build, LoadedMachine machine, StartBuild request, CancellationToken cancellation)
     {
         var planned = desk.Of(machine);

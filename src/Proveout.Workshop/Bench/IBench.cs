@@ -50,4 +50,7 @@ public interface IBench
 
     /// <summary>The plan of a machine with its coverage; null when there is no such machine.</summary>
     PlanView? Plan(string machineId);
+
+    /// <summary>The order in which a machine is energised for the first time; null when there is no such machine.</summary>
+    EnergisingView? Energising(string machineId);
 }

@@ -7,9 +7,12 @@ namespace Proveout.Workshop;
 /// <summary>A machine with its fault dictionary and check plan.</summary>
 /// <param name="Machine">The machine.</param>
 /// <param name="Campaign">The campaign that simulated its faults.</param>
-/// <param name="Dictionary">What every check shows under every fault.</param>
+/// <param name="Live">The machine while it is energised.</param>
+/// <param name="Consequences">What mistakes then do.</param>
+/// <param name="Dictionary">What every check shows under every fault, with the consequence of each as computed.</param>
 /// <param name="Plan">The checks to do.</param>
-public sealed record PlannedMachine(LoadedMachine Machine, WiringCampaign Campaign, FaultDictionary Dictionary, CheckPlan Plan)
+public sealed record PlannedMachine(
+    LoadedMachine Machine, WiringCampaign Campaign, LiveModel Live, LiveConsequences Consequences, FaultDictionary Dictionary, CheckPlan Plan)
 {
     private readonly ConcurrentDictionary<int, Check> _explained = new();
     private readonly ConcurrentDictionary<int, string> _catches = new();
@@ -21,8 +24,11 @@ public sealed record PlannedMachine(LoadedMachine Machine, WiringCampaign Campai
     public static PlannedMachine Of(LoadedMachine machine, bool onlyGreedy = false, CancellationToken cancellation = default)
     {
         var campaign = new WiringCampaign(machine.Design);
+        var live = new LiveModel(campaign.Context);
+        var consequences = new LiveConsequences(live);
         var dictionary = campaign.Run(cancellation);
-        return new PlannedMachine(machine, campaign, dictionary, CheckPlan.Of(dictionary, onlyGreedy));
+        dictionary = dictionary.WithFaults([.. dictionary.Faults.Zip(consequences.OfAll(campaign.Faults, cancellation), Weighed)]);
+        return new PlannedMachine(machine, campaign, live, consequences, dictionary, CheckPlan.Of(dictionary, onlyGreedy));
     }
 
     /// <summary>The check with an identifier with the reason for its expectation, or null.</summary>
@@ -34,4 +40,7 @@ public sealed record PlannedMachine(LoadedMachine Machine, WiringCampaign Campai
 
     /// <summary>What the check at an index would catch, in a few words.</summary>
     public string CatchesShort(int index) => _catches.GetOrAdd(index, check => PlanViews.CatchesOf(this, check));
+
+    private static Fault Weighed(Fault fault, Consequence consequence) =>
+        fault with { Severity = consequence.Severity, Consequence = consequence.Sentence };
 }

@@ -7,4 +7,10 @@ if (args is ["--compare"])
     return;
 }
 
+if (args is ["--diagnosis"])
+{
+    DiagnosisComparison.Print(Console.Out);
+    return;
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

@@ -13,4 +13,7 @@ internal static class ReadingScale
     /// <summary>Place of a value: rising, 0 at 0, equal for opposite signs but for the sign.</summary>
     public static double Of(double value) =>
         Math.Sign(value) * Math.Log10(1 + (Math.Min(Math.Abs(value), LargestShown) / Resolution));
+
+    /// <summary>The value at a place.</summary>
+    public static double ValueAt(double place) => Math.Sign(place) * Resolution * (Math.Pow(10, Math.Abs(place)) - 1);
 }

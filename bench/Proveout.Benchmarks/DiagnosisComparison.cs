@@ -53,7 +53,7 @@ internal static class DiagnosisComparison
 
     private static void Fare(TextWriter output, string machine, WiringCampaign campaign)
     {
-        var builders = new SimulatedBuilders(campaign.Run(), new TogetherSimulator(campaign));
+        var builders = new SimulatedBuilders(campaign.Run(), () => new TogetherSimulator(campaign));
         var trials = Enumerable.Range(0, Builders).AsParallel().AsOrdered()
             .Select(seed => builders.Try(seed % EveryHowManyMakesTwo == 0 ? 2 : 1, seed))
             .ToArray();

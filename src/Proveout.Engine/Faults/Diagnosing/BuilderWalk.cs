@@ -1,11 +1,14 @@
 namespace Proveout.Engine.Faults;
 
 /// <summary>One simulated builder at the bench.</summary>
-internal sealed class BuilderWalk(FaultDictionary dictionary, IFaultSimulator simulator, SimulatedBuilders builders, int[] made, Random random)
+internal sealed class BuilderWalk(
+    FaultDictionary dictionary, IFaultSimulator built, IFaultSimulator? diagnosing, SimulatedBuilders builders, int[] made, Random random)
 {
     // A group of suspects that no check tells apart and that holds this much of the probability is taken for found.
     private const double Found = 0.95;
-    private const int MostChecksOnceOff = 200;
+
+    // A check that tells less than this is dearer than a look at the likeliest place.
+    private const double LeastBits = 0.05;
 
     private readonly List<int> _left = [.. made];
     private readonly OrderedDictionary<string, Reading> _readings = new(StringComparer.Ordinal);
@@ -21,7 +24,7 @@ internal sealed class BuilderWalk(FaultDictionary dictionary, IFaultSimulator si
     {
         while (_left.Count > 0 && _worstRank == 1)
         {
-            var posterior = Diagnosis.Of(dictionary, [.. _readings.Values], simulator);
+            var posterior = Diagnosis.Of(dictionary, [.. _readings.Values], diagnosing);
             if (posterior.IsOff)
                 Follow(posterior);
             else if (builders.WhileAllPass.FirstOrDefault(check => !_readings.ContainsKey(dictionary.Checks[check].Id), -1) is >= 0 and var check)
@@ -40,10 +43,10 @@ internal sealed class BuilderWalk(FaultDictionary dictionary, IFaultSimulator si
         _alwaysSuspected &= rank > 0;
         if (double.IsNaN(_bitsOnceOff))
             _bitsOnceOff = FaultGroups.Entropy(suspects.Select(suspect => suspect.Probability));
-        var next = suspects.Count > 0 && suspects[0].Probability < Found && _onceOff < MostChecksOnceOff
+        var next = suspects.Count > 0 && suspects[0].Probability < Found
             ? NextCheck.Of(dictionary, posterior, _readings.Keys.ToHashSet(StringComparer.Ordinal), _position)
             : null;
-        if (next is not null)
+        if (next is { Bits: >= LeastBits })
         {
             _mostBits = Math.Max(_mostBits, next.Bits);
             _onceOff++;
@@ -58,7 +61,7 @@ internal sealed class BuilderWalk(FaultDictionary dictionary, IFaultSimulator si
     private void Read(int check)
     {
         var about = dictionary.Checks[check];
-        var shown = _left.Count == 1 ? dictionary.IntervalOf(_left[0], check) : simulator.Shown([.. _left], check)!.Value;
+        var shown = _left.Count == 1 ? dictionary.IntervalOf(_left[0], check) : built.Shown([.. _left], check)!.Value;
         _readings[about.Id] = new(about.Id, RandomReading.Draw(shown, random));
         _position = BenchPosition.After(about);
         _checks++;

@@ -85,12 +85,14 @@ internal sealed class Evidence
     /// <summary>The same without one item.</summary>
     public Evidence Without(int item) => new(_dictionary, [.. Items.Where((_, index) => index != item)], Rates);
 
+    // The last reading of a check counts.
     private static IEnumerable<EvidenceItem> ItemsOf(FaultDictionary dictionary, IReadOnlyList<Reading> readings, DiagnosisRates rates) =>
         from reading in readings
         let index = dictionary.IndexOfCheck(reading.CheckId)
         where index is not null && dictionary.Checks[index.Value].Expectation != ReadingInterval.Anything
-        let check = dictionary.Checks[index.Value]
-        select new EvidenceItem(index.Value, reading.Value, Symptom.Is(check), check.Expectation, rates);
+        group reading by index.Value into ofCheck
+        let check = dictionary.Checks[ofCheck.Key]
+        select new EvidenceItem(ofCheck.Key, ofCheck.Last().Value, Symptom.Is(check), check.Expectation, rates);
 
     private ulong[] Bits(Func<EvidenceItem, bool> isIn)
     {
@@ -104,17 +106,26 @@ internal sealed class Evidence
     private void Compare()
     {
         double[] sound = [.. Items.Select(item => item.LogLikelihood(item.Sound))];
+        var itemOf = new int[_dictionary.Checks.Count];
+        Array.Fill(itemOf, -1);
         for (var item = 0; item < Items.Count; item++)
+            itemOf[Items[item].Check] = item;
+        for (var fault = 0; fault < _dictionary.Faults.Count; fault++)
         {
-            var (word, bit) = (item / BitsAWord, 1UL << (item % BitsAWord));
-            for (var fault = 0; fault < _dictionary.Faults.Count; fault++)
-                if (_dictionary.ResponseOf(fault).At(Items[item].Check) is { } shown)
-                {
-                    _changed[(fault * Words) + word] |= bit;
-                    if (shown.Contains(Items[item].Value))
-                        _fitting[(fault * Words) + word] |= bit;
-                    _logRatio[fault] += Items[item].LogLikelihood(shown) - sound[item];
-                }
+            var response = _dictionary.ResponseOf(fault);
+            for (var place = 0; place < response.Checks.Length; place++)
+                if (itemOf[response.Checks[place]] is >= 0 and var item)
+                    Compare(fault, item, response.Intervals[place], sound[item]);
         }
+    }
+
+    private void Compare(int fault, int item, ReadingInterval shown, double sound)
+    {
+        var word = (fault * Words) + (item / BitsAWord);
+        var bit = 1UL << (item % BitsAWord);
+        _changed[word] |= bit;
+        if (shown.Contains(Items[item].Value))
+            _fitting[word] |= bit;
+        _logRatio[fault] += Items[item].LogLikelihood(shown) - sound;
     }
 }

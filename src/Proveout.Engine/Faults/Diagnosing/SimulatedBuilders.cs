@@ -8,15 +8,17 @@ namespace Proveout.Engine.Faults;
 public sealed class SimulatedBuilders
 {
     private readonly FaultDictionary _dictionary;
-    private readonly IFaultSimulator _simulator;
+    private readonly Func<IFaultSimulator> _builds;
+    private readonly Func<IFaultSimulator>? _diagnoses;
     private readonly int[] _catchable;
 
     /// <summary>Works out the order of checks while all pass.</summary>
     /// <param name="dictionary">What every check shows under every fault.</param>
-    /// <param name="simulator">What several faults show together.</param>
-    public SimulatedBuilders(FaultDictionary dictionary, IFaultSimulator simulator)
+    /// <param name="builds">Makes a simulator of what several mistakes show together, for each builder its own.</param>
+    /// <param name="diagnoses">Makes the simulator that the diagnosis may use; null when it has to do without.</param>
+    public SimulatedBuilders(FaultDictionary dictionary, Func<IFaultSimulator> builds, Func<IFaultSimulator>? diagnoses = null)
     {
-        (_dictionary, _simulator) = (dictionary, simulator);
+        (_dictionary, _builds, _diagnoses) = (dictionary, builds, diagnoses);
         _catchable = [.. Enumerable.Range(0, dictionary.Faults.Count).Where(fault => dictionary.ChecksThatCatch(fault).Any())];
         Groups = FaultGroups.Of(dictionary);
         WhileAllPass = SoundWalk.Of(dictionary);
@@ -38,11 +40,12 @@ public sealed class SimulatedBuilders
     public BuilderTrial Try(int mistakes, int seed)
     {
         var random = new Random(seed);
+        var built = _builds();
         int[] made;
         do
             made = [.. Enumerable.Range(0, mistakes).Select(_ => Draw(random)).Distinct().Order()];
-        while (made.Length < mistakes || _simulator.Shown(made, 0) is null);
-        return new BuilderWalk(_dictionary, _simulator, this, made, random).Run();
+        while (made.Length < mistakes || built.Shown(made, 0) is null);
+        return new BuilderWalk(_dictionary, built, _diagnoses?.Invoke(), this, made, random).Run();
     }
 
     private int Draw(Random random)

@@ -27,4 +27,7 @@ internal static class Flagship
             folder = folder.Parent;
         return folder?.FullName ?? throw new InvalidOperationException("The benchmarks do not run inside the repository.");
     }
+
+    /// <summary>Another sample machine.</summary>
+    public static MachineDesign Sample(string name) => Value(MachineReader.Read(Texts("samples", name), Value(CatalogueReader.Read(Texts("catalogue")))));
 }

@@ -1,22 +1,21 @@
 using BenchmarkDotNet.Running;
 using Proveout.Benchmarks;
 
-if (args is ["--compare"])
+switch (args)
 {
-    Comparison.Print(Console.Out);
-    return;
+    case ["--compare"]:
+        Comparison.Print(Console.Out);
+        break;
+    case ["--sizes"]:
+        Sizes.Print(Console.Out);
+        break;
+    case ["--plans"]:
+        PlanComparison.Print(Console.Out);
+        break;
+    case ["--diagnosis"]:
+        DiagnosisComparison.Print(Console.Out);
+        break;
+    default:
+        BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+        break;
 }
-
-if (args is ["--sizes"])
-{
-    Sizes.Print(Console.Out);
-    return;
-}
-
-if (args is ["--plans"])
-{
-    PlanComparison.Print(Console.Out);
-    return;
-}
-
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

@@ -14,6 +14,9 @@ namespace Proveout.Workshop;
 public sealed record PlannedMachine(
     LoadedMachine Machine, WiringCampaign Campaign, LiveModel Live, LiveConsequences Consequences, FaultDictionary Dictionary, CheckPlan Plan)
 {
+    /// <summary>Simulates several faults at once; null where nothing does, and then a check that two of them change says nothing.</summary>
+    public IFaultSimulator? Simulator { get; init; }
+
     private readonly ConcurrentDictionary<int, Check> _explained = new();
     private readonly ConcurrentDictionary<int, string> _catches = new();
 

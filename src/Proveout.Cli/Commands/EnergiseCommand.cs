@@ -38,7 +38,7 @@ internal static class EnergiseCommand
 
     private static void Show(Terminal terminal, EnergisingView view)
     {
-        terminal.Say(view.Premise, Meaning.Caution);
+        terminal.Say(EnergisingView.Premise, Meaning.Caution);
         IReadOnlyList<string> before = [];
         foreach (var stage in view.Stages)
         {

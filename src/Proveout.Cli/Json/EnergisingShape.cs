@@ -6,7 +6,7 @@ namespace Proveout.Cli;
 internal sealed record EnergisingShape(string Format, string Machine, string Premise, IReadOnlyList<StageShape> Stages)
 {
     public static EnergisingShape Of(EnergisingView view) =>
-        new("proveout-energising 1", view.Machine.Name, view.Premise, [.. view.Stages.Select(StageShape.Of)]);
+        new("proveout-energising 1", view.Machine.Name, EnergisingView.Premise, [.. view.Stages.Select(StageShape.Of)]);
 }
 
 /// <summary>One stage.</summary>

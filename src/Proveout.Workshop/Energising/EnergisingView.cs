@@ -6,6 +6,6 @@ namespace Proveout.Workshop;
 public sealed record EnergisingView(MachineSummary Machine, IReadOnlyList<StageView> Stages)
 {
     /// <summary>What it rests on, in a sentence.</summary>
-    public string Premise =>
+    public static string Premise =>
         "This order holds only after every check of the dead plan has passed on this very machine. It says which harm those checks exclude and which they do not; it never says that a machine is safe.";
 }

@@ -1,5 +1,3 @@
-using Proveout.Engine.Faults;
-
 namespace Proveout.Workshop;
 
 /// <summary>One stage of energising, for people.</summary>

@@ -7,4 +7,16 @@ if (args is ["--compare"])
     return;
 }
 
+if (args is ["--sizes"])
+{
+    Sizes.Print(Console.Out);
+    return;
+}
+
+if (args is ["--plans"])
+{
+    PlanComparison.Print(Console.Out);
+    return;
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

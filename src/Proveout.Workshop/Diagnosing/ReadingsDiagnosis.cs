@@ -31,7 +31,7 @@ public static class ReadingsDiagnosis
     {
         var check = planned.FindCheck(reading.CheckId)!;
         return check.Judge(reading.Value) == Verdict.Fail
-            ? new FailedReading(check, ReadingWords.Of(reading.Value), ReadingWords.Of(check.Expectation))
+            ? new FailedReading(check, CheckWords.Shown(check, reading.Value), CheckWords.Expected(check))
             : null;
     }
 

@@ -8,7 +8,7 @@ namespace Proveout.Engine.Faults;
 internal sealed class LeadStops
 {
     private readonly LeadState[] _stops;
-    private readonly bool[] _mayExchange;
+    private readonly int[][] _ways;
     private readonly Dictionary<CheckPoint, int> _places = [];
     private readonly Dictionary<string, int> _kinds = new(StringComparer.Ordinal);
 
@@ -16,7 +16,7 @@ internal sealed class LeadStops
     public LeadStops(IReadOnlyList<Check> checks, BenchCosts costs)
     {
         (MoveUnits, ChangeUnits) = (ToUnits(costs.LeadMoveSeconds), ToUnits(costs.MeterChangeSeconds));
-        _mayExchange = [.. checks.Select(check => !check.MindsPolarity && check.Points.Count == 2)];
+        _ways = [.. checks.Select((check, index) => !check.MindsPolarity && check.Points.Count == 2 ? new[] { 2 * index, (2 * index) + 1 } : [2 * index])];
         _stops = [.. checks.SelectMany(check => new[] { LeadPlacement.Empty.After(check), LeadPlacement.Empty.After(check, swapped: true) }).Select(Number)];
     }
 
@@ -27,10 +27,10 @@ internal sealed class LeadStops
     public long ChangeUnits { get; }
 
     /// <summary>The ways of doing a check.</summary>
-    public int[] Of(int check) => _mayExchange[check] ? [2 * check, (2 * check) + 1] : [2 * check];
+    public int[] Of(int check) => _ways[check];
 
     /// <summary>The same check the other way round; the same stop when it minds.</summary>
-    public int Exchanged(int stop) => _mayExchange[stop / 2] ? stop ^ 1 : stop;
+    public int Exchanged(int stop) => _ways[stop / 2].Length == 2 ? stop ^ 1 : stop;
 
     /// <summary>How leads and meter stand at a stop.</summary>
     public LeadState this[int stop] => _stops[stop];

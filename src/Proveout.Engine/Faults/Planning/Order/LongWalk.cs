@@ -9,6 +9,7 @@ internal sealed class LongWalk
 {
     private const int LongestMoved = 3;
     private const int MostRounds = 40;
+    private const long MostWork = 200_000_000;
 
     private readonly LeadStops _stops;
     private readonly LeadState _from;
@@ -41,7 +42,8 @@ internal sealed class LongWalk
 
     private void Mend()
     {
-        for (var round = 0; round < MostRounds && (TurnEach() | ReverseStretches() | MoveStretches()); round++)
+        var rounds = Math.Clamp(MostWork / Math.Max(1, (long)_way.Length * _way.Length), 1, MostRounds);
+        for (var round = 0; round < rounds && (TurnEach() | ReverseStretches() | MoveStretches()); round++)
         {
             // Each change may make room for the next.
         }

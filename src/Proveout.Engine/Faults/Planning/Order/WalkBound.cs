@@ -9,9 +9,13 @@ internal sealed class WalkBound
 {
     private const int MostRounds = 100;
     private const long MostWork = 60_000_000;
+    private const int LargestTable = 3000;
 
     private readonly int _count;
-    private readonly double[,] _cost;
+    private readonly LeadStops _stops;
+    private readonly IReadOnlyList<LeadWalk> _from;
+    private readonly IReadOnlyList<int> _checks;
+    private readonly double[,]? _table;
     private readonly double[] _weight;
     private readonly int[] _degree;
     private readonly long _grain;
@@ -19,26 +23,36 @@ internal sealed class WalkBound
     // Number 0 is the beginning; it has one neighbour, and so has the last check, whichever that is.
     private WalkBound(LeadStops stops, IReadOnlyList<LeadWalk> from, IReadOnlyList<int> checks)
     {
-        _count = checks.Count + 1;
-        (_cost, _weight, _degree) = (new double[_count, _count], new double[_count], new int[_count]);
+        (_stops, _from, _checks, _count) = (stops, from, checks, checks.Count + 1);
+        (_weight, _degree) = (new double[_count], new int[_count]);
         _grain = (long)System.Numerics.BigInteger.GreatestCommonDivisor(stops.MoveUnits, stops.ChangeUnits);
-        for (var one = 1; one < _count; one++)
-        {
-            _cost[0, one] = _cost[one, 0] = stops.Of(checks[one - 1]).Min(stop => from.Min(walk => walk.Units + stops.Cost(walk.End, stop)));
-            for (var two = 1; two < one; two++)
-                _cost[one, two] = _cost[two, one] = LeastBetween(stops, checks[one - 1], checks[two - 1]);
-        }
+        _table = _count <= LargestTable ? Table() : null;
     }
 
     /// <summary>Cost, that of the walks so far included, that no way on through all of the checks comes below.</summary>
     public static long Of(LeadStops stops, IReadOnlyList<LeadWalk> from, IReadOnlyList<int> checks) => new WalkBound(stops, from, checks).Best();
 
-    private static long LeastBetween(LeadStops stops, int one, int two)
+    private double[,] Table()
+    {
+        var table = new double[_count, _count];
+        for (var one = 1; one < _count; one++)
+            for (var two = 0; two < one; two++)
+                table[one, two] = table[two, one] = Computed(two, one);
+        return table;
+    }
+
+    private double Cost(int one, int two) => _table is { } table ? table[one, two] : Computed(Math.Min(one, two), Math.Max(one, two));
+
+    private long Computed(int one, int two)
     {
         var least = long.MaxValue;
-        foreach (var here in stops.Of(one))
-            foreach (var there in stops.Of(two))
-                least = Math.Min(least, Math.Min(stops.Cost(here, there), stops.Cost(there, here)));
+        foreach (var there in _stops.Of(_checks[two - 1]))
+            if (one == 0)
+                foreach (var walk in _from)
+                    least = Math.Min(least, walk.Units + _stops.Cost(walk.End, there));
+            else
+                foreach (var here in _stops.Of(_checks[one - 1]))
+                    least = Math.Min(least, Math.Min(_stops.Cost(here, there), _stops.Cost(there, here)));
         return least;
     }
 
@@ -79,7 +93,7 @@ internal sealed class WalkBound
             if (turn > 0)
                 (_degree[next], _degree[by[next]]) = (_degree[next] + 1, _degree[by[next]] + 1);
             for (var node = 0; node < _count; node++)
-                if (!isIn[node] && _cost[next, node] + _weight[next] + _weight[node] is var cost && cost < nearest[node])
+                if (!isIn[node] && Cost(next, node) + _weight[next] + _weight[node] is var cost && cost < nearest[node])
                     (nearest[node], by[node]) = (cost, next);
         }
 

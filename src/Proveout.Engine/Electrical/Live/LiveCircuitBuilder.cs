@@ -10,6 +10,9 @@ internal sealed class LiveCircuitBuilder
     private const double SupplyOhms = 0.01;
     private const double HeldOhms = 0.3;
 
+    // A motor driver locks itself out below this feed; from memory.
+    private const double DriverVolts = 7;
+
     private readonly WiringContext _context;
     private readonly Dictionary<(string Part, string Node), int> _nodes = [];
     private readonly Dictionary<(string Part, string Command), int> _commands = [];
@@ -182,7 +185,7 @@ internal sealed class LiveCircuitBuilder
         Add(part, held, LiveBranchKind.Held, 1 / HeldOhms, branch => branch with
         {
             LimitAmperes = held.Current.Amperes,
-            Port = PortOf(part, held.Feed[0], held.Feed[1], 0),
+            Port = PortOf(part, held.Feed[0], held.Feed[1], DriverVolts),
             Input = input,
             Command = Command(part, held.Command),
         });

@@ -10,14 +10,12 @@ namespace Proveout.Engine.Tests.Samples;
 [Collection(nameof(AloneCollection))]
 public sealed class SimulatedBuilderTests
 {
-    private const int EveryHowManyMakesTwo = 3;
-
     [Theory]
-    [InlineData("pennywort", 700)]
-    [InlineData("alderbrook", 300)]
-    public void Builders_find_their_mistakes_in_few_checks(string sample, int builders)
+    [InlineData("pennywort", 700, 3)]
+    [InlineData("alderbrook", 300, 15)]
+    public void Builders_find_their_mistakes_in_few_checks(string sample, int builders, int everyHowManyMakesTwo)
     {
-        var trials = Trials(sample, builders);
+        var trials = Trials(sample, builders, everyHowManyMakesTwo);
         var single = trials.Where(trial => trial.Made.Count == 1).ToArray();
         var two = trials.Where(trial => trial.Made.Count == 2).ToArray();
 
@@ -31,10 +29,10 @@ public sealed class SimulatedBuilderTests
 
     private static double Bound(BuilderTrial[] trials) => trials.Average(trial => trial.BitsOnceOff) / trials.Max(trial => trial.MostBits);
 
-    private static BuilderTrial[] Trials(string sample, int builders)
+    private static BuilderTrial[] Trials(string sample, int builders, int everyHowManyMakesTwo)
     {
         var campaign = new WiringCampaign(Repository.Design(sample));
         var simulated = new SimulatedBuilders(campaign.Run(), () => new TogetherSimulator(campaign));
-        return [.. Enumerable.Range(0, builders).AsParallel().AsOrdered().Select(seed => simulated.Try(seed % EveryHowManyMakesTwo == 0 ? 2 : 1, seed))];
+        return [.. Enumerable.Range(0, builders).AsParallel().AsOrdered().Select(seed => simulated.Try(seed % everyHowManyMakesTwo == 0 ? 2 : 1, seed))];
     }
 }

@@ -41,8 +41,10 @@ internal sealed class VignetteCase
     private TypedReading ReadingOf(YamlMappingNode reading)
     {
         var (red, black, side) = (Names(reading, "red"), Names(reading, "black"), Names(reading, "side"));
+        var setUp = Names(reading, "set-up");
         var check = Planned.Dictionary.Checks.FirstOrDefault(check =>
             check.Points.Count == 2
+            && (setUp.Length == 0 || setUp.Contains(check.SetUp))
             && (Touches(check, red, 0, side) && Touches(check, black, 1, side) || Touches(check, red, 1, side) && Touches(check, black, 0, side)));
         return check is null
             ? throw new InvalidOperationException($"No check between {string.Join('/', red)} and {string.Join('/', black)}.")

@@ -34,7 +34,7 @@ internal static class DiagnosisComparison
         Row(output, "weigh all faults, nothing read", ProcessorTime.Of(Turns, () => Diagnosis.Of(dictionary, [])));
         Row(output, "next check, nothing read, every fault possible", ProcessorTime.Of(Turns, () => NextCheck.Of(dictionary, nothing, none, BenchPosition.Start)));
         var plan = CheckPlan.Of(dictionary, onlyGreedy: true);
-        Reading[] passed = [.. plan.Checks.Select(check => new Reading(dictionary.Checks[check].Id, dictionary.Checks[check].Expectation.High))];
+        Reading[] passed = [.. plan.Checks.Select(check => new Reading(dictionary.Checks[check].Id, Middle(dictionary.Checks[check].Expectation)))];
         var off = Off(dictionary, plan, passed);
         Row(output, FormattableString.Invariant($"explain {off.Length} readings, two of them off"), ProcessorTime.Of(Turns, () => Diagnosis.Of(dictionary, off)));
         var posterior = Diagnosis.Of(dictionary, off);
@@ -47,9 +47,11 @@ internal static class DiagnosisComparison
         var readings = passed.ToDictionary(reading => reading.CheckId);
         foreach (var fault in new[] { plan.Caught[0], plan.Caught[^1] })
             foreach (var check in plan.Checks.Where(check => dictionary.IsSurelyCaught(fault, check)))
-                readings[dictionary.Checks[check].Id] = new(dictionary.Checks[check].Id, dictionary.IntervalOf(fault, check).High);
+                readings[dictionary.Checks[check].Id] = new(dictionary.Checks[check].Id, Middle(dictionary.IntervalOf(fault, check)));
         return [.. readings.Values];
     }
+
+    private static double Middle(ReadingInterval shown) => double.IsPositiveInfinity(shown.High) ? shown.High : (shown.Low + shown.High) / 2;
 
     private static void Fare(TextWriter output, string machine, WiringCampaign campaign)
     {

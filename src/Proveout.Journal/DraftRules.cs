@@ -49,6 +49,10 @@ internal static class DraftRules
             case Deviation deviation:
                 RequireText(deviation.Note, "What differs");
                 break;
+            case MistakeFound mistake:
+                RequireText(mistake.FaultKind, "The kind of the mistake");
+                RequireText(mistake.FaultId, "The mistake that was found");
+                break;
             case SignedOff signed:
                 RequireText(signed.Person, "The name of the person who signs");
                 RequireText(signed.Statement, "The statement that is signed");

@@ -24,6 +24,8 @@ internal sealed class FailingBench(IBench inner) : IBench
 
     public Task<Outcome<BenchState>> NoteDeviationAsync(string buildId, DeviationRequest request, CancellationToken cancellation) => throw Failure();
 
+    public Task<Outcome<BenchState>> NoteMistakeAsync(string buildId, MistakeRequest request, CancellationToken cancellation) => throw Failure();
+
     public Task<Outcome<BenchState>> AttachPhotoAsync(string buildId, PhotoRequest request, CancellationToken cancellation) => throw Failure();
 
     public Task<PhotoContent?> PhotoAsync(string buildId, string sha256, CancellationToken cancellation) => throw Failure();

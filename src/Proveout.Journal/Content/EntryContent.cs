@@ -16,6 +16,7 @@ namespace Proveout.Journal;
 [JsonDerivedType(typeof(PhotoAttached), "photo-attached")]
 [JsonDerivedType(typeof(NoteWritten), "note-written")]
 [JsonDerivedType(typeof(SignedOff), "signed-off")]
+[JsonDerivedType(typeof(MistakeFound), "mistake-found")]
 public abstract record EntryContent
 {
     private protected EntryContent()
@@ -81,3 +82,9 @@ public sealed record NoteWritten(string Text) : EntryContent;
 /// <param name="Role">In which capacity.</param>
 /// <param name="Statement">What they state.</param>
 public sealed record SignedOff(string Person, string Role, string Statement) : EntryContent;
+
+/// <summary>A mistake that was found in this build and mended; the journals of a workshop teach from these how often each kind is made.</summary>
+/// <param name="FaultKind">Kind of the fault, as the fault list of the machine names it.</param>
+/// <param name="FaultId">Identifier of the fault in the fault list of the machine.</param>
+/// <param name="Note">How it was found or mended; may be empty.</param>
+public sealed record MistakeFound(string FaultKind, string FaultId, string Note) : EntryContent;

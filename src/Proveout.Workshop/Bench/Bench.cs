@@ -16,6 +16,7 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal) :
     private const string DefaultInstrument = "hand-held meter";
 
     private readonly ConcurrentDictionary<Guid, BenchState> _latest = new();
+    private readonly WorkshopExperience _experience = new(shelf, desk, journal);
 
     /// <inheritdoc/>
     public IReadOnlyList<MachineSummary> Machines() => [.. shelf.Machines.Select(machine => machine.Summary)];
@@ -92,6 +93,19 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal) :
                 buildId,
                 new EntryDraft(request.Key, request.Person.Trim(), "", new Deviation(request.Subject.Trim(), request.Note.Trim())),
                 cancellation);
+
+    /// <inheritdoc/>
+    public async Task<Outcome<BenchState>> NoteMistakeAsync(string buildId, MistakeRequest request, CancellationToken cancellation)
+    {
+        if (await FindAsync(buildId, cancellation) is not { } found)
+            return Outcome.Refused<BenchState>([Refusals.NoSuchBuild(buildId)]);
+        if (found.Planned.Dictionary.Faults.FirstOrDefault(fault => fault.Id == request.FaultId) is not { } fault)
+            return Outcome.Refused<BenchState>([Refusals.NoSuchMistake(request.FaultId)]);
+        var content = new MistakeFound(fault.Kind, fault.Id, request.Note.Trim());
+        var noted = await AppendAsync(found, new EntryDraft(request.Key, request.Person.Trim(), "", content), cancellation);
+        _experience.Forget();
+        return noted;
+    }
 
     /// <inheritdoc/>
     public Task<Outcome<BenchState>> AttachPhotoAsync(string buildId, PhotoRequest request, CancellationToken cancellation) =>
@@ -177,7 +191,8 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal) :
         if (known is not null && (await journal.ReadAsync(found.Build.Id, (int)known.LastSequence, cancellation)).Count == 0)
             return known;
         var entries = await journal.ReadAsync(found.Build.Id, 0, cancellation);
-        return _latest[found.Build.Id] = BenchFold.Of(Summarise(found.Build), found.Planned, entries);
+        var learned = await _experience.OfOthersAsync(found.Build.Id, cancellation);
+        return _latest[found.Build.Id] = BenchFold.Of(Summarise(found.Build), learned.Applied(found.Planned), entries);
     }
 
     private async Task<Outcome<BenchState>> AppendAsync(string buildId, EntryDraft draft, CancellationToken cancellation) =>

@@ -14,7 +14,7 @@ internal static class BenchFold
     {
         var last = LastWords(entries);
         var readings = ReadingsOf(planned, last.Values);
-        var posterior = Diagnosis.Of(planned.Dictionary, readings, planned.Simulator);
+        var posterior = Diagnosis.Of(planned.Dictionary, readings, planned.Simulators?.Invoke());
         var order = Order(planned, entries, last.Keys);
         var current = order.FirstOrDefault(check => !last.ContainsKey(check));
         var next = posterior.IsOff ? NextBest(planned, posterior, last.Keys, last.Keys.LastOrDefault()) : null;
@@ -31,6 +31,7 @@ internal static class BenchFold
             entries.Count == 0 ? 0 : entries[^1].Sequence,
             entries.Count == 0 ? "" : entries[^1].Hash)
         {
+            UnknownMistake = posterior.Unknown,
             SignOffs = SignOffs(entries),
             LastReadCheckId = lastRead.Key,
             PlugHint = lastRead.Key is null ? "" : PlugHintOf(planned, ReadingOf(lastRead.Value.Content)!),

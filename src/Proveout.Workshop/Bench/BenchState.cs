@@ -19,6 +19,9 @@ public sealed record BenchState(
     long LastSequence,
     string LastHash)
 {
+    /// <summary>Probability that none of the mistakes that Proveout knows explains the readings, but another one, 0 to 1.</summary>
+    public double UnknownMistake { get; init; }
+
     /// <summary>Signatures so far, oldest first.</summary>
     public IReadOnlyList<SignOff> SignOffs { get; init; } = [];
 

@@ -30,6 +30,9 @@ public interface IBench
     /// <summary>Notes that the build differs from the guide or the machine file.</summary>
     Task<Outcome<BenchState>> NoteDeviationAsync(string buildId, DeviationRequest request, CancellationToken cancellation);
 
+    /// <summary>Notes that a mistake was found and mended, so that the next builds know how often its kind is made.</summary>
+    Task<Outcome<BenchState>> NoteMistakeAsync(string buildId, MistakeRequest request, CancellationToken cancellation);
+
     /// <summary>Attaches a photograph.</summary>
     Task<Outcome<BenchState>> AttachPhotoAsync(string buildId, PhotoRequest request, CancellationToken cancellation);
 

@@ -14,6 +14,9 @@ internal static class Refusals
     public static Diagnostic NoSuchCheck(string checkId) =>
         Of("no-such-check", $"This machine has no check `{checkId}`.", "Choose one from the list of checks.");
 
+    public static Diagnostic NoSuchMistake(string faultId) =>
+        Of("no-such-mistake", $"No mistake of this machine is called `{faultId}`.", "Choose one of the suspects, or one from the machine's list of mistakes.");
+
     public static Diagnostic UnreadableReading(string text, string unit) =>
         Of("unreadable-reading", $"`{text}` is not a reading.", ReadingText.HelpFor(unit));
 

@@ -9,7 +9,7 @@ internal static class Suspects
     public static IReadOnlyList<Suspect> Of(PlannedMachine planned, Posterior posterior, IReadOnlyList<Reading> readings, int most)
     {
         var dictionary = planned.Dictionary;
-        var reasons = new SuspectReasonWords(dictionary, new WhySuspected(dictionary, posterior, readings, planned.Simulator));
+        var reasons = new SuspectReasonWords(dictionary, new WhySuspected(dictionary, posterior, readings, planned.Simulators?.Invoke()));
         var hypotheses = posterior.IsOff ? posterior.Hypotheses : [];
         var groupOf = AmbiguityGroup.Of(dictionary, hypotheses.SelectMany(hypothesis => hypothesis.Faults).Distinct())
             .SelectMany((group, number) => group.Faults.Select(fault => (fault, number)))

@@ -1,4 +1,3 @@
-using Proveout.Engine.Electrical;
 using Proveout.Engine.Faults;
 
 namespace Proveout.Workshop;
@@ -12,12 +11,15 @@ public static class ReadingsDiagnosis
     public static DiagnosisView Of(PlannedMachine planned, IReadOnlyList<TypedReading> readings)
     {
         var evidence = ReadingsFile.AsEvidence(planned.Dictionary, readings.Select(reading => (reading.CheckId, reading.Text)));
-        var posterior = Diagnosis.Of(planned.Dictionary, evidence, planned.Simulator);
+        var posterior = Diagnosis.Of(planned.Dictionary, evidence, planned.Simulators?.Invoke());
         return new DiagnosisView(
             evidence.Count,
             [.. evidence.Select(reading => FailedOf(planned, reading)).OfType<FailedReading>()],
             Suspects.Of(planned, posterior, evidence, MostSuspects),
-            NextOf(planned, posterior, evidence));
+            NextOf(planned, posterior, evidence))
+        {
+            Unknown = posterior.Unknown,
+        };
     }
 
     /// <summary>What the readings of a build say.</summary>
@@ -25,7 +27,10 @@ public static class ReadingsDiagnosis
         state.Steps.Count(step => step.ReadingText.Length > 0),
         [.. state.Steps.Where(step => step.Status == StepStatus.Failed).Select(step => new FailedReading(step.Check, step.ReadingShown, step.Expected))],
         state.Suspects,
-        state.NextBestCheckId is { } next ? state.FindStep(next)?.Check : null);
+        state.NextBestCheckId is { } next ? state.FindStep(next)?.Check : null)
+    {
+        Unknown = state.UnknownMistake,
+    };
 
     private static FailedReading? FailedOf(PlannedMachine planned, Reading reading)
     {

@@ -27,13 +27,13 @@ internal sealed class SuspectReasonWords(FaultDictionary dictionary, WhySuspecte
     private string Fits(FittingReading reading)
     {
         var check = dictionary.Checks[reading.Check];
-        return $"{check.Title}: {ShownWords.Of(check, reading.Value)} is what this gives ({ShownWords.Of(check, reading.Shown)}). "
-            + $"A sound machine shows {ShownWords.Of(check, check.Expectation)}.";
+        return $"{check.Title}: {CheckWords.Shown(check, reading.Value)} is what this gives ({CheckWords.Interval(check, reading.Shown)}). "
+            + $"A sound machine shows {CheckWords.Interval(check, check.Expectation)}.";
     }
 
     private string RulesOut(RulingCheck ruling)
     {
         var check = dictionary.Checks[ruling.Check];
-        return $"{check.Title}: if it shows {ShownWords.Of(check, ruling.Otherwise)}, it is not this. With this it shows {ShownWords.Of(check, ruling.Shown)}.";
+        return $"{check.Title}: if it shows {CheckWords.Interval(check, ruling.Otherwise)}, it is not this. With this it shows {CheckWords.Interval(check, ruling.Shown)}.";
     }
 }

@@ -14,11 +14,11 @@ namespace Proveout.Workshop;
 public sealed record PlannedMachine(
     LoadedMachine Machine, WiringCampaign Campaign, LiveModel Live, LiveConsequences Consequences, FaultDictionary Dictionary, CheckPlan Plan)
 {
-    /// <summary>Simulates several faults at once; null where nothing does, and then a check that two of them change says nothing.</summary>
-    public IFaultSimulator? Simulator { get; init; }
-
     private readonly ConcurrentDictionary<int, Check> _explained = new();
     private readonly ConcurrentDictionary<int, string> _catches = new();
+
+    /// <summary>Makes a simulator of several faults at once, for one thread; null where there is none, and then a check that two of them change says nothing.</summary>
+    public Func<IFaultSimulator>? Simulators { get; init; }
 
     /// <summary>Simulates and plans a machine.</summary>
     /// <param name="machine">The machine.</param>

@@ -3,7 +3,7 @@ using Proveout.Engine.Faults;
 namespace Proveout.Engine.Tests.Faults;
 
 /// <summary>
-/// Posteriors worked out on paper. Prior odds 1 : 99 for a fault and for an unknown mistake; a reading is misread at 0.005, and what is then shown
+/// Posteriors worked out on paper. Prior odds 1 : 99 for a fault and for an unknown mistake; a reading is misread at 0.002, and what is then shown
 /// is over range at 0.5; a symptom is false at 0.02. All weights below are multiplied by 99.
 /// </summary>
 public sealed class BayesByHandTests
@@ -14,10 +14,10 @@ public sealed class BayesByHandTests
     public void One_open_check_and_one_fault_that_opens_it()
     {
         var posterior = Diagnosis.Of(HandMade.Of(1, 0, [new() { ["c0"] = HandMade.Open }]), [new("c0", Over)]);
-        // The fault 1 x 0.995 x 1; sound and misread 99 x 0.005 x 0.5; unknown 1 x B(2, 19) / B(1, 19) x 0.5 = 0.5 / 20.
-        const double total = 0.995 + 0.2475 + 0.025;
-        Assert.Equal(0.995 / total, Of(posterior, 0), 9);
-        Assert.Equal(0.2475 / total, posterior.Hypotheses.Single(hypothesis => hypothesis.Faults.Count == 0).Probability, 9);
+        // The fault 1 x 0.998 x 1; sound and misread 99 x 0.002 x 0.5; unknown 1 x B(2, 19) / B(1, 19) x 0.5 = 0.5 / 20.
+        const double total = 0.998 + 0.099 + 0.025;
+        Assert.Equal(0.998 / total, Of(posterior, 0), 9);
+        Assert.Equal(0.099 / total, posterior.Hypotheses.Single(hypothesis => hypothesis.Faults.Count == 0).Probability, 9);
         Assert.Equal(0.025 / total, posterior.Unknown, 9);
         Assert.Equal(0, posterior.Sound);
     }
@@ -35,13 +35,13 @@ public sealed class BayesByHandTests
         var dictionary = HandMade.Of(
             2, 0, new() { ["c0"] = HandMade.Open }, new() { ["c1"] = HandMade.Open }, new() { ["c0"] = HandMade.Open, ["c1"] = HandMade.Open });
         var posterior = Diagnosis.Of(dictionary, [new("c0", Over), new("c1", Over)]);
-        // Fault 2: 0.995^2. Both 0 and 1: 0.995^2 / 99. Either of them and the other reading misread: 0.995 x 0.0025.
+        // Fault 2: 0.998^2. Both 0 and 1: 0.998^2 / 99. Either of them and the other reading misread: 0.998 x 0.001.
         // Unknown: B(3, 19) / B(1, 19) x 0.25 = 2 / 420 x 0.25.
-        const double both = 0.995 * 0.995;
-        const double total = both + (both / 99) + (2 * 0.995 * 0.0025) + (0.25 * 2 / 420);
+        const double both = 0.998 * 0.998;
+        const double total = both + (both / 99) + (2 * 0.998 * 0.001) + (0.25 * 2 / 420);
         Assert.Equal(both / total, Of(posterior, 2), 9);
         Assert.Equal(both / 99 / total, Of(posterior, 0, 1), 9);
-        Assert.Equal(0.995 * 0.0025 / total, Of(posterior, 0), 9);
+        Assert.Equal(0.998 * 0.001 / total, Of(posterior, 0), 9);
         Assert.Equal(0.25 * 2 / 420 / total, posterior.Unknown, 9);
     }
 

@@ -7,30 +7,44 @@ namespace Proveout.Engine.Electrical;
 public static class CheckWords
 {
     /// <summary>What the machine as designed shows at a check.</summary>
-    public static string Expected(Check check) => Interval(check.Unit, check.Expectation);
+    public static string Expected(Check check) => Interval(check, check.Expectation);
 
     /// <summary>A reading of a check; over range as <c>OL</c>.</summary>
-    public static string Shown(Check check, double value) => Value(check.Unit, value);
-
-    /// <summary>An interval in a unit.</summary>
-    public static string Interval(string unit, ReadingInterval interval) => unit switch
+    public static string Shown(Check check, double value) => check switch
     {
-        "Ω" => ReadingWords.Of(interval),
-        "V" => DiodeWords.Of(interval),
-        _ when interval == ReadingInterval.Anything => "anything: this says nothing",
-        _ when interval.IsOverRangeOnly => "OL (over range)",
-        _ when double.IsPositiveInfinity(interval.High) => $"{Plain(interval.Low)} {unit} or more, or OL",
-        _ => $"{Plain(interval.Low)} to {Plain(interval.High)} {unit}",
-    };
-
-    /// <summary>A value in a unit; over range as <c>OL</c>.</summary>
-    public static string Value(string unit, double value) => unit switch
-    {
+        { Unit: "" } => Answer(value),
+        { Unit: "Ω" } => ReadingWords.Of(value),
+        { Kind: "diode-test" } => DiodeWords.Of(value),
         _ when double.IsPositiveInfinity(value) => "OL",
-        "Ω" => ReadingWords.Of(value),
-        "V" => DiodeWords.Of(value),
-        _ => $"{Plain(value)} {unit}",
+        _ => $"{Write(value, Math.Round)} {check.Unit}",
     };
 
-    private static string Plain(double value) => value.ToString("0.###", CultureInfo.InvariantCulture);
+    /// <summary>What a check may show; limits are rounded inward, so that what looks right is right.</summary>
+    public static string Interval(Check check, ReadingInterval interval) => check switch
+    {
+        { Unit: "Ω" } => ReadingWords.Of(interval),
+        { Kind: "diode-test" } => DiodeWords.Of(interval),
+        _ when interval == ReadingInterval.Anything => "anything: this says nothing",
+        { Unit: "" } => interval.Low < interval.High ? "either" : Answer(interval.Low),
+        _ when interval.IsOverRangeOnly => "OL (over range)",
+        _ when double.IsPositiveInfinity(interval.High) => $"{Write(interval.Low, Math.Ceiling)} {check.Unit} or more, or OL",
+        _ when interval.Low == 0 => $"{Write(interval.High, Math.Floor)} {check.Unit} or less",
+        _ => $"{Write(interval.Low, Math.Ceiling)} to {Write(interval.High, Math.Floor)} {check.Unit}",
+    };
+
+    private static string Answer(double value) => value switch
+    {
+        1 => "as it should be",
+        0 => "not as it should be",
+        _ => $"outcome {Write(value, Math.Round)}",
+    };
+
+    // Three digits, as a person reads them off.
+    private static string Write(double value, Func<double, double> round)
+    {
+        var decimals = Math.Abs(value) switch { < 9.995 => 2, < 99.95 => 1, _ => 0 };
+        var scale = Math.Pow(10, decimals);
+        var rounded = round(value * scale) / scale;
+        return (rounded == 0 ? 0 : rounded).ToString("0." + new string('0', decimals), CultureInfo.InvariantCulture);
+    }
 }

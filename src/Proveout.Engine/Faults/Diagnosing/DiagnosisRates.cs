@@ -8,7 +8,7 @@ namespace Proveout.Engine.Faults;
 /// The defaults are orders of magnitude from memory. They keep one slip of the person at the bench from excluding the truth; they never take
 /// part in deciding coverage.
 /// </remarks>
-public sealed record DiagnosisRates(double Misread = 0.005, double FalseSymptom = 0.02, double Unknown = 0.01)
+public sealed record DiagnosisRates(double Misread = 0.002, double FalseSymptom = 0.02, double Unknown = 0.01)
 {
     /// <summary>The rates that are assumed where nobody states others.</summary>
     public static DiagnosisRates Assumed { get; } = new();

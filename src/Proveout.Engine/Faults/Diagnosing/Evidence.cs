@@ -10,6 +10,7 @@ internal sealed class Evidence
     private readonly FaultDictionary _dictionary;
     private readonly ulong[] _changed;
     private readonly ulong[] _fitting;
+    private readonly ulong[] _unexplained;
     private readonly double[] _logRatio;
 
     public Evidence(FaultDictionary dictionary, IReadOnlyList<Reading> readings, DiagnosisRates rates)
@@ -28,6 +29,7 @@ internal sealed class Evidence
         _fitting = new ulong[dictionary.Faults.Count * Words];
         _logRatio = new double[dictionary.Faults.Count];
         Compare();
+        _unexplained = [.. _changed.Select((changed, place) => (changed & ~_fitting[place]) | (Off[place % Words] & ~changed))];
         Touching = [.. Enumerable.Range(0, dictionary.Faults.Count).Where(fault => Changed(fault).ContainsAnyExcept(0UL))];
     }
 
@@ -58,9 +60,8 @@ internal sealed class Evidence
     /// <summary>The items that a fault changes and explains.</summary>
     public ReadOnlySpan<ulong> Fitting(int fault) => _fitting.AsSpan(fault * Words, Words);
 
-    /// <summary>The items that a fault, made alone, leaves unexplained, a word of them.</summary>
-    public ulong Unexplained(int fault, int word) =>
-        (Changed(fault)[word] & ~Fitting(fault)[word]) | (Off[word] & ~Changed(fault)[word]);
+    /// <summary>The items that a fault, made alone, leaves unexplained.</summary>
+    public ReadOnlySpan<ulong> Unexplained(int fault) => _unexplained.AsSpan(fault * Words, Words);
 
     /// <summary>Natural logarithm of the likelihood under a fault alone, over that of the sound machine.</summary>
     public double LogRatio(int fault) => _logRatio[fault];
@@ -85,13 +86,14 @@ internal sealed class Evidence
     /// <summary>The same without one item.</summary>
     public Evidence Without(int item) => new(_dictionary, [.. Items.Where((_, index) => index != item)], Rates);
 
-    // The last reading of a check counts.
+    // The last reading of a check counts. Readings that are off stand first, so that most pairs fail at the first word of bits.
     private static IEnumerable<EvidenceItem> ItemsOf(FaultDictionary dictionary, IReadOnlyList<Reading> readings, DiagnosisRates rates) =>
         from reading in readings
         let index = dictionary.IndexOfCheck(reading.CheckId)
         where index is not null && dictionary.Checks[index.Value].Expectation != ReadingInterval.Anything
         group reading by index.Value into ofCheck
         let check = dictionary.Checks[ofCheck.Key]
+        orderby check.Expectation.Contains(ofCheck.Last().Value)
         select new EvidenceItem(ofCheck.Key, ofCheck.Last().Value, Symptom.Is(check), check.Expectation, rates);
 
     private ulong[] Bits(Func<EvidenceItem, bool> isIn)

@@ -34,7 +34,7 @@ internal sealed class ExplanationSearch(Evidence evidence, int together)
         var explains = false;
         for (var word = 0; word < evidence.Words; word++)
         {
-            if ((evidence.Unexplained(fault, word) & ~evidence.Off[word] & evidence.Measured[word]) != 0)
+            if ((evidence.Unexplained(fault)[word] & ~evidence.Off[word] & evidence.Measured[word]) != 0)
                 return false;
             explains |= (evidence.Fitting(fault)[word] & evidence.Off[word] & evidence.Measured[word]) != 0;
         }

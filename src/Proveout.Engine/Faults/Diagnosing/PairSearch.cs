@@ -54,26 +54,31 @@ internal sealed class PairSearch(Evidence evidence, IFaultSimulator? simulator)
 
     private IEnumerable<int> Changing(int item) => evidence.Touching.Where(fault => Evidence.Has(evidence.Changed(fault), item));
 
+    // All readings are explained, and each of the two explains something that the other leaves unexplained.
     private bool Explains(int one, int other, bool strict)
     {
-        var changedOne = evidence.Changed(one);
-        var changedOther = evidence.Changed(other);
-        var fittingOne = evidence.Fitting(one);
-        var fittingOther = evidence.Fitting(other);
-        ulong oneLacks = 0;
-        ulong otherLacks = 0;
-        for (var word = 0; word < changedOne.Length; word++)
+        var oneLacks = evidence.Unexplained(one);
+        var otherLacks = evidence.Unexplained(other);
+        var oneNeeded = false;
+        var otherNeeded = false;
+        for (var word = 0; word < oneLacks.Length; word++)
         {
-            var asked = strict ? changedOne[word] | changedOther[word] : changedOne[word] ^ changedOther[word];
-            var unexplained = (asked & ~(fittingOne[word] | fittingOther[word])) | (evidence.Off[word] & ~(changedOne[word] | changedOther[word]));
-            if ((unexplained & evidence.Measured[word]) != 0)
+            // What both change is for the simulator to judge, where there is one.
+            var both = strict ? 0 : evidence.Changed(one)[word] & evidence.Changed(other)[word];
+            var open = Open(one, other, word) & ~both;
+            if ((open & evidence.Measured[word]) != 0)
                 return false;
-            oneLacks |= evidence.Unexplained(one, word) & ~unexplained;
-            otherLacks |= evidence.Unexplained(other, word) & ~unexplained;
+            oneNeeded |= (otherLacks[word] & ~open) != 0;
+            otherNeeded |= (oneLacks[word] & ~open) != 0;
         }
 
-        return oneLacks != 0 && otherLacks != 0;
+        return oneNeeded && otherNeeded;
     }
+
+    // What one of them changes without fitting and the other does not make fit, and what is off and neither changes.
+    private ulong Open(int one, int other, int word) =>
+        ((evidence.Changed(one)[word] | evidence.Changed(other)[word]) | evidence.Off[word])
+        & ~(evidence.Fitting(one)[word] | evidence.Fitting(other)[word]);
 
     private Explanation Weigh(int one, int other)
     {

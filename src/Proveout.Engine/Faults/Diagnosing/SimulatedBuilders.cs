@@ -44,7 +44,7 @@ public sealed class SimulatedBuilders
         int[] made;
         do
             made = [.. Enumerable.Range(0, mistakes).Select(_ => Draw(random)).Distinct().Order()];
-        while (made.Length < mistakes || built.Shown(made, 0) is null);
+        while (made.Length < mistakes || (mistakes > 1 && built.Shown(made, 0) is null));
         return new BuilderWalk(_dictionary, built, _diagnoses?.Invoke(), this, made, random).Run();
     }
 

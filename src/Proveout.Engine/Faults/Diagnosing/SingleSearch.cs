@@ -12,36 +12,39 @@ internal sealed class SingleSearch(Evidence evidence, int faultCount)
     /// <summary>The explanations, the sound machine first when it is one.</summary>
     public IEnumerable<Explanation> Run()
     {
-        if (MeasuredIn(word => evidence.Off[word]) <= 1)
-            yield return new([], evidence.LogSound, Aside(word => evidence.Off[word]));
+        if (Measured(evidence.Off) <= 1)
+            yield return new([], evidence.LogSound, Aside(evidence.Off));
         for (var fault = 0; fault < faultCount; fault++)
-        {
-            var one = fault;
-            if ((!_isOff || IsNeeded(one)) && MeasuredIn(word => evidence.Unexplained(one, word)) <= 1)
+            if ((!_isOff || IsNeeded(fault)) && Measured(evidence.Unexplained(fault)) <= 1)
                 yield return new(
-                    [one],
-                    evidence.LogOdds(one) + evidence.LogSound + evidence.LogRatio(one),
-                    Aside(word => evidence.Unexplained(one, word)));
-        }
+                    [fault],
+                    evidence.LogOdds(fault) + evidence.LogSound + evidence.LogRatio(fault),
+                    Aside(evidence.Unexplained(fault)));
     }
 
     // A fault is needed when it explains something that the sound machine does not.
     private bool IsNeeded(int fault)
     {
-        for (var word = 0; word < evidence.Words; word++)
-            if ((evidence.Off[word] & ~evidence.Unexplained(fault, word)) != 0)
+        var unexplained = evidence.Unexplained(fault);
+        for (var word = 0; word < unexplained.Length; word++)
+            if ((evidence.Off[word] & ~unexplained[word]) != 0)
                 return true;
         return false;
     }
 
-    private int MeasuredIn(Func<int, ulong> set)
+    private int Measured(ReadOnlySpan<ulong> set)
     {
         var count = 0;
-        for (var word = 0; word < evidence.Words; word++)
-            count += BitOperations.PopCount(set(word) & evidence.Measured[word]);
+        for (var word = 0; word < set.Length; word++)
+            count += BitOperations.PopCount(set[word] & evidence.Measured[word]);
         return count;
     }
 
-    private int[] Aside(Func<int, ulong> set) =>
-        [.. Enumerable.Range(0, evidence.Words).SelectMany(word => Evidence.ItemsIn(set(word), word)).Select(item => evidence.Items[item].Check)];
+    private int[] Aside(ReadOnlySpan<ulong> set)
+    {
+        List<int> checks = [];
+        for (var word = 0; word < set.Length; word++)
+            checks.AddRange(Evidence.ItemsIn(set[word], word).Select(item => evidence.Items[item].Check));
+        return [.. checks];
+    }
 }

@@ -1,3 +1,4 @@
+using Proveout.Engine.Electrical;
 using Proveout.Engine.Faults;
 
 namespace Proveout.Workshop;

@@ -1,3 +1,4 @@
+using Proveout.Engine.Faults;
 using Proveout.Engine.Machine;
 
 namespace Proveout.Engine.Electrical;
@@ -28,7 +29,12 @@ internal sealed class BodyContact : IWiringFaultRule
             $"{terminal}:{body}",
             $"The lead of {part.Designation} ({part.Name}) at {terminal.Terminal} touches its metal body.",
             [part.Designation],
-            context.OfJoining(context.Wiring.TerminalNode(terminal), context.Wiring.PartNode(part.Designation, body)),
+            OfContact(context, terminal, context.Wiring.PartNode(part.Designation, body)),
             "Ohms from each lead to the body, cold, hot and while wiggling; insulation test.",
             new Join(context.Wiring.TerminalNode(terminal), context.Wiring.PartNode(part.Designation, body), LowOhms, HighOhms));
+
+    // A body that nothing is wired to carries nothing as designed; at mains it is then live.
+    private static Consequence OfContact(WiringContext context, TerminalReference terminal, int body) => context.ClassOf(terminal) is NetClass.Line or NetClass.Neutral
+        ? Consequence.Worse(new(Severity.Shock, "The body of the part becomes live."), context.OfJoining(context.Wiring.TerminalNode(terminal), body))
+        : context.OfJoining(context.Wiring.TerminalNode(terminal), body);
 }

@@ -67,7 +67,7 @@ internal static class HeatObservations
             "computed from power over heat capacity",
             60,
             sites => sites.Letters("E"),
-            ["parts-exchanged", "connectors-exchanged", "wrong-value", "switch-shorted", "ends-exchanged"],
+            ["parts-exchanged", "connectors-exchanged", "wrong-value", "switch-shorted", "ends-exchanged", "element-open", "element-shorted"],
             [
                 new("zone-misassigned", "heaters assigned to another sensor", 5e-3, Severity.Fire, "{0} is assigned to another sensor than its own.", "It runs away until a limit ends it."),
                 new("power-limit-unset", "oversized heaters without limit", 5e-3, Severity.Damage, "The power of {0} is not limited to what supply and material bear.", "The supply trips, or material scorches."),

@@ -65,10 +65,10 @@ internal static class MainsObservations
             "No raw edge touches a conductor.",
             "common practice",
             6,
-            sites => sites.Parts.Where(site => site.Part!.Type.ExposedConductivePart),
+            sites => sites.Parts.Where(site => MetalPlaces.MetalOf(site.Part!) is not null),
             ["bridge-to-metal", "bond-extra", "body-contact"],
             [
-                new("edge-unprotected", "raw edges at conductors", 3e-3, Severity.Shock, "A conductor lies on a raw edge of {0}.", "It chafes through: the metal becomes live, or a supply is shorted."),
+                new("edge-unprotected", "raw edges at conductors", 3e-3, Severity.Shock, "A conductor lies on a raw edge of {0}.", "It chafes through: the metal becomes live, or a supply is shorted.", site => site.Part!.Type.ExposedConductivePart),
             ]),
         new(
             "separation-look",

@@ -122,6 +122,19 @@ internal static class MotionObservations
                 new("homing-direction", "axes that home away from their switch", 5e-3, Severity.Damage, "The axis of {0} homes away from its switch.", "It runs into the other end."),
             ]),
         new(
+            "relays-log",
+            ObservationKinds.Log,
+            "Every relay, contactor and switch at work",
+            "Command each relay and contactor, throw each switch, and see that what hangs on each of its contacts comes on and goes off.",
+            "Everything behind it comes on and goes off with it.",
+            "A load that stays on or off; no click.",
+            "Every contact, both ways.",
+            "common practice",
+            20,
+            sites => sites.Parts.Where(site => site.Part!.Type.Controls.Count > 0 || site.Part.Type.ClassLetter is "K" or "R"),
+            ["contact-stuck-closed", "contact-never-closes", "element-open", "element-shorted", "wrong-value", "ahead-of-switch"],
+            []),
+        new(
             "data-log",
             ObservationKinds.Log,
             "Data for an hour",
@@ -132,7 +145,7 @@ internal static class MotionObservations
             "ISO 11898-2 for the line; common practice for the count",
             60,
             sites => sites.DataParts,
-            ["terminator-extra", "jumper-extra", "jumper-missing", "data-cores-missing", "ends-swapped", "conductors-exchanged", "conductor-missing", "poor-joint"],
+            ["terminator-extra", "jumper-extra", "jumper-missing", "data-cores-missing", "ends-swapped", "conductors-exchanged", "conductor-missing", "poor-joint", "element-open", "element-shorted"],
             [
                 new("bit-rate-wrong", "nodes with another rate or a double address", 5e-3, Severity.DoesNotWork, "{0} has another rate than the line, or an address twice.", "It never answers, or two vanish by turns."),
                 new("data-topology", "stubs, stars and untwisted pairs", 5e-3, Severity.DoesNotWork, "The data line at {0} has a long stub, a star or an untwisted run.", "Errors grow with rate and length."),

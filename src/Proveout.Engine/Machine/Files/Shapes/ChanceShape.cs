@@ -29,7 +29,8 @@ internal sealed class ChanceShape : Shape<MistakeSetting>
         return value is not null;
     }
 
-    public override Node Write(MistakeSetting value) => Scalar(value.Prior?.ToString("R", CultureInfo.InvariantCulture).ToLowerInvariant() ?? Off);
+    public override Node Write(MistakeSetting value) =>
+        new ScalarNode(default, value.Prior?.ToString("R", CultureInfo.InvariantCulture).ToLowerInvariant() ?? Off, plain: true);
 
     public override JsonObject Describe(SchemaDefinitions definitions) => new()
     {

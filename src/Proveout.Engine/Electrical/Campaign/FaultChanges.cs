@@ -9,6 +9,11 @@ internal sealed class FaultChanges(WiringNetwork wiring, StateNetwork state, boo
     // A thousand times below what counts as a change of a reading.
     private const double Unseen = 1e-15;
 
+    private readonly ILookup<int, int> _besides = wiring.Elements
+        .Where(element => element.Part is not Contact)
+        .SelectMany(element => new[] { (Node: element.A, element.Index), (Node: element.B, element.Index) })
+        .ToLookup(item => item.Node, item => item.Index);
+
     private readonly LimitNetwork _limit = atHigh ? state.High : state.Low;
 
     /// <summary>Adds the changes that a fault makes.</summary>
@@ -32,19 +37,21 @@ internal sealed class FaultChanges(WiringNetwork wiring, StateNetwork state, boo
     public EdgeChange Operate(NetworkElement element) =>
         Switch(element, state.Conducts(element) ? 0 : 1 / Pick(element.LowOhms, element.HighOhms));
 
-    /// <summary>A change too small to see, at one of two nodes: the ports around them are then asked; null when nothing stands there.</summary>
-    /// <remarks>A contact that never closes alters nothing at rest, yet every port that it should alter once operated.</remarks>
-    public EdgeChange? Touch(int a, int b)
+    /// <summary>A change too small to see, at an element: the ports around it are then asked; null when nothing else stands there.</summary>
+    /// <remarks>A contact that never closes alters nothing at rest, yet every port that it should alter once operated. No other contact is touched: a control may move it.</remarks>
+    public EdgeChange? Touch(NetworkElement element)
     {
-        foreach (var node in new[] { a, b })
-            if (_limit.Network.StepsFrom(node) is [var (index, _), ..])
+        if (_limit.EdgeOf(element.Index) is >= 0 and var own)
+            return EdgeChange.Set(own, _limit.Network.EdgeOf(own), _limit.Network.EdgeOf(own).Conductance * (1 + Unseen));
+        foreach (var beside in _besides[element.A].Concat(_besides[element.B]))
+            if (_limit.EdgeOf(beside) is >= 0 and var index)
                 return EdgeChange.Set(index, _limit.Network.EdgeOf(index), _limit.Network.EdgeOf(index).Conductance * (1 + Unseen));
         return null;
     }
 
     private EdgeChange? Of(ElementChange change) => change switch
     {
-        Cut cut when wiring.Elements[cut.Element] is { Part: Contact } contact && !state.Conducts(contact) => Touch(contact.A, contact.B),
+        Cut cut when wiring.Elements[cut.Element] is { Part: Contact } contact && !state.Conducts(contact) => Touch(contact),
         Cut cut => Switch(wiring.Elements[cut.Element], 0),
         Join join when join.A != join.B && !(join.ByPlug && state.State.PlugsApart) =>
             EdgeChange.Add(join.A, join.B, 1 / Pick(join.LowOhms, join.HighOhms)),

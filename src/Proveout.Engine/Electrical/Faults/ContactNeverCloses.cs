@@ -14,7 +14,7 @@ internal sealed class ContactNeverCloses : IWiringFaultRule
 
     public IEnumerable<WiringFault> Generate(WiringContext context) =>
         from element in context.Wiring.Elements
-        where element.Part is Contact
+        where element.Part is Contact && context.IsInUse(element)
         select WiringContext.Fault(
             this,
             $"{element.Subject}.{element.Name}",

@@ -39,7 +39,7 @@ internal sealed class ContactSense : IWiringFaultRule
     // A button or switch with single contacts: the block of the other sense was fitted.
     private IEnumerable<WiringFault> OtherBlock(WiringContext context) =>
         from element in context.Wiring.Elements
-        where element.Part is Contact
+        where element.Part is Contact && context.IsInUse(element)
         let part = context.Design.FindPart(element.Subject)!
         where part.Type.ClassLetter is "S" or "B" && !Throws(part).Any()
         where !part.Type.Terminals.Any(terminal => terminal.Role is TerminalRole.Line or TerminalRole.Neutral)

@@ -50,6 +50,9 @@ public sealed class WiringContext
     /// <summary>True when a conductor lands on the terminal.</summary>
     public bool IsWired(TerminalReference terminal) => _conductorsAt.Contains(terminal);
 
+    /// <summary>True when something is wired to an end of an element.</summary>
+    public bool IsInUse(NetworkElement element) => ClassOf(element.A) != NetClass.Spare || ClassOf(element.B) != NetClass.Spare;
+
     /// <summary>True when two terminals are one metal whatever the switches do, so that exchanging them changes nothing.</summary>
     public bool AreSame(TerminalReference a, TerminalReference b) => _classes.AreSame(Wiring.TerminalNode(a), Wiring.TerminalNode(b));
 

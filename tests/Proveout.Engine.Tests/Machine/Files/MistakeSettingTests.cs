@@ -34,7 +34,7 @@ public sealed class MistakeSettingTests
     {
         var design = Sample.Read(Sample.MachineText).Value!;
 
-        Assert.Contains("mistakes: {bridge: off, poor-joint: 0.004}", MachineWriter.Write(design, Sample.Catalogue), StringComparison.Ordinal);
+        Assert.Contains("\nmistakes:\n  bridge: off\n  poor-joint: 0.004\n", MachineWriter.Write(design, Sample.Catalogue), StringComparison.Ordinal);
         Assert.DoesNotContain("mistakes", MachineWriter.Write(design with { Mistakes = [] }, Sample.Catalogue), StringComparison.Ordinal);
     }
 

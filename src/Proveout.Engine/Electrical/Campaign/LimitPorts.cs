@@ -32,9 +32,8 @@ internal sealed class LimitPorts
         Changes = new FaultChanges(wiring, rest, atHigh);
         Ports = new Ports((atHigh ? rest.High : rest.Low).Network, pairs);
         Masks = new PortMasks(Ports);
-        Controls = [.. operated.Select(Changes.Operate).Where(change => change.DeltaConductance.High != 0)];
-        if (tied is var (one, two))
-            Controls = [.. Controls, EdgeChange.Add(one, two, 1 / JointBands.Joint.High)];
+        Operated = [.. operated.Select(element => (element, Changes.Operate(element))).Where(item => item.Item2.DeltaConductance.High != 0)];
+        Tied = tied is var (one, two) ? [EdgeChange.Add(one, two, 1 / JointBands.Joint.High)] : [];
         _holdsIsland = new bool[Ports.Network.Islands.Count];
         Array.Fill(_holdsIsland, everyIsland);
         foreach (var node in Ports.Nodes.Concat(operated.SelectMany(element => new[] { element.A, element.B })))
@@ -53,8 +52,32 @@ internal sealed class LimitPorts
     /// <summary>What faults change.</summary>
     public FaultChanges Changes { get; }
 
-    /// <summary>What the operated control and a lead between two places change.</summary>
-    public EdgeChange[] Controls { get; }
+    /// <summary>True when a control is operated that switches something, or a lead lies between two places.</summary>
+    public bool HasControls => Operated.Length > 0 || Tied.Length > 0;
+
+    /// <summary>What the operated control and the lead change in the sound machine.</summary>
+    public EdgeChange[] Controls => [.. Operated.Select(item => item.Change), .. Tied];
+
+    /// <summary>The elements that the operated control switches, each with what that changes.</summary>
+    private (NetworkElement Element, EdgeChange Change)[] Operated { get; }
+
+    /// <summary>What a lead between two places changes.</summary>
+    private EdgeChange[] Tied { get; }
+
+    /// <summary>Adds what the operated control and a lead between two places change in a machine with a fault.</summary>
+    /// <remarks>A contact that is not there does not move; one of the other sense then stands as the sound one does at rest.</remarks>
+    public void AddControls(WiringFault fault, List<EdgeChange> changes)
+    {
+        changes.AddRange(Tied);
+        foreach (var (element, change) in Operated)
+        {
+            var found = fault.Changes.FirstOrDefault(candidate => candidate is Cut cut ? cut.Element == element.Index : candidate is Invert invert && invert.Element == element.Index);
+            if (found is null)
+                changes.Add(change);
+            else if (found is Invert && changes.Remove(change) && Changes.Touch(element) is { } touch)
+                changes.Add(touch);
+        }
+    }
 
     /// <summary>True when a change can alter a port.</summary>
     public bool IsReachedBy(List<EdgeChange> changes)

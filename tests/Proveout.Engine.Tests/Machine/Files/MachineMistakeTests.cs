@@ -29,6 +29,19 @@ public sealed class MachineMistakeTests
         Mistake.IsReported(Sample.MachineText, right, wrong, "missing-key", key, $"Add `{key}`.");
 
     [Theory]
+    [InlineData("bridge: off", "^brigde: off", "unknown-key", "brigde", "`bridge`")]
+    [InlineData("bridge: off", "bridge: ^of", "not-a-number", "of", "`off`")]
+    [InlineData("bridge: off", "bridge: ^never", "not-a-number", "never", "`0.004`")]
+    [InlineData("poor-joint: 0.004", "poor-joint: ^4 %", "not-a-number", "4 %", "`0.004`")]
+    [InlineData("poor-joint: 0.004", "poor-joint: ^0", "out-of-range", "0", "`0.004`")]
+    [InlineData("poor-joint: 0.004", "poor-joint: ^1", "out-of-range", "1", "`0.004`")]
+    [InlineData("poor-joint: 0.004", "poor-joint: ^-0.1", "out-of-range", "-0.1", "`0.004`")]
+    [InlineData("bridge: off", "bridge: off, ^bridge: 0.1", "duplicate-key", "bridge", "Keep one")]
+    [InlineData("mistakes: {bridge: off, poor-joint: 0.004}", "^mistakes: off", "wrong-type", "off", "")]
+    public void A_wrong_setting_of_a_kind_of_mistake_is_reported_with_the_nearest(string right, string wrong, string rule, string offending, string mend) =>
+        Mistake.IsReported(Sample.MachineText, right, wrong, rule, offending, mend);
+
+    [Theory]
     [InlineData("type: inlet", "type: ^inlte", "unknown-type", "inlte", "`inlet`")]
     [InlineData("from: X1.N,", "from: ^X2.N,", "unknown-part", "X2", "`X1`, `A1` and `E1`")]
     [InlineData("from: X1.L-OUT", "from: ^X1.L-OTU", "unknown-terminal", "L-OTU", "`L-OUT`")]

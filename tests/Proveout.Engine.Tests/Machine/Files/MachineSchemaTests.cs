@@ -23,6 +23,9 @@ public sealed class MachineSchemaTests
     [InlineData("105.8 ohm +-7 %", "105.8 ohm")]
     [InlineData("frequency: 50 Hz", "frequency: 50 HZ")]
     [InlineData("between: [A, B]", "between: [A]")]
+    [InlineData("bridge: off", "bridge: of")]
+    [InlineData("bridge: off", "brigde: off")]
+    [InlineData("poor-joint: 0.004", "poor-joint: 4 %")]
     [InlineData("format: proveout-machine 1", "format: proveout-machine 2")]
     public async Task It_refuses_what_the_reader_refuses(string right, string wrong)
     {

@@ -21,7 +21,10 @@ internal sealed class RandomMachine(int seed)
         var parts = Many(1, 5, number => Part(number, Pick(types)));
         var terminals = parts.SelectMany(part => part.Type.Terminals.Select(terminal => new TerminalReference(part.Designation, terminal.Name))).ToList();
         var mains = Chance() ? new MainsSupply(ElectricPotential.FromVolts(Number()), Frequency.FromHertz(Number()), Any<SystemEarthing>()) : null;
-        return new(Text(), TextOrNone(), mains, parts, Many(0, 6, number => Conductor(number, terminals, routes)), routes);
+        return new(Text(), TextOrNone(), mains, parts, Many(0, 6, number => Conductor(number, terminals, routes)), routes)
+        {
+            Mistakes = Chance() ? [] : MistakeKinds.All.Where(_ => _random.Next(9) == 0).Select(kind => new MistakeSetting(kind, Maybe(() => Math.Pow(_random.NextDouble(), 3) + 1e-9))).ToValueList(),
+        };
     }
 
     public Catalogue SomeOf(MachineDesign design) =>

@@ -66,6 +66,7 @@ internal static class Sample
         conductors:
           W1: {from: X1.L-OUT, to: E1.A, section: 1.0 mm2, colour: brown, length: 350 mm, route: [bay-duct]}
           W2: {from: X1.N, to: E1.B, section: AWG 18, colour: blue, length: 0.4 m}
+        mistakes: {bridge: off, poor-joint: 0.004}
         """;
 
     public static Catalogue Catalogue { get; } = CatalogueReader.Read([new("parts.yaml", CatalogueText)]).Value!;

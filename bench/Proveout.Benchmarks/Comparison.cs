@@ -69,16 +69,16 @@ internal static class Comparison
         var plan = CheckPlan.Of(dictionary, onlyGreedy: true);
         var step = plan.Caught.Count / DiagnosisSample;
         var benches = Enumerable.Range(0, DiagnosisSample).Select(index => Readings(dictionary, plan, plan.Caught[index * step])).ToArray();
-        var found = new IReadOnlyList<Hypothesis>[benches.Length];
+        var found = new Posterior[benches.Length];
         Row(output, $"explain a bench of {plan.Checks.Count} readings", ProcessorTime.Of(5, () =>
         {
             for (var index = 0; index < benches.Length; index++)
-                found[index] = Diagnosis.Explain(dictionary, benches[index]);
+                found[index] = Diagnosis.Of(dictionary, benches[index]);
         }), benches.Length);
         Row(output, "choose the next check", ProcessorTime.Of(5, () =>
         {
             for (var index = 0; index < benches.Length; index++)
-                NextCheck.Of(dictionary, found[index], benches[index].Select(reading => reading.CheckId).ToHashSet(), dictionary.SetUps[0].Id);
+                NextCheck.Of(dictionary, found[index], benches[index].Select(reading => reading.CheckId).ToHashSet(), BenchPosition.Start);
         }), benches.Length);
     }
 

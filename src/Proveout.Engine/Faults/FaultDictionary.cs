@@ -6,6 +6,7 @@ public sealed class FaultDictionary
 {
     private readonly FaultResponse[] _responses;
     private readonly Dictionary<string, int> _checkIndex;
+    private readonly Lazy<ShownTable> _shown;
 
     /// <summary>Makes a dictionary.</summary>
     /// <param name="setUps">The set-ups that checks refer to, in the order to do them.</param>
@@ -17,6 +18,13 @@ public sealed class FaultDictionary
         ArgumentOutOfRangeException.ThrowIfNotEqual(responses.Length, faults.Count);
         (SetUps, Checks, Faults, _responses) = (setUps, checks, faults, responses);
         _checkIndex = Enumerable.Range(0, checks.Count).ToDictionary(index => checks[index].Id, StringComparer.Ordinal);
+        _shown = new(() => ShownTable.Of(checks, responses));
+    }
+
+    private FaultDictionary(FaultDictionary other, IReadOnlyList<Fault> faults)
+    {
+        (SetUps, Checks, Faults, _responses) = (other.SetUps, other.Checks, faults, other._responses);
+        (_checkIndex, _shown) = (other._checkIndex, other._shown);
     }
 
     /// <summary>The set-ups, in the order to do them.</summary>
@@ -27,6 +35,13 @@ public sealed class FaultDictionary
 
     /// <summary>Every fault.</summary>
     public IReadOnlyList<Fault> Faults { get; }
+
+    /// <summary>The same intervals sorted into classes, for choosing checks; made at first use.</summary>
+    internal ShownTable Shown => _shown.Value;
+
+    /// <summary>The same dictionary with other prior rates.</summary>
+    /// <param name="priorOf">Probability of each fault, above 0 and below 1.</param>
+    public FaultDictionary WithPriors(Func<Fault, double> priorOf) => new(this, [.. Faults.Select(fault => fault with { Prior = priorOf(fault) })]);
 
     /// <summary>Index of the check with an identifier, or null.</summary>
     public int? IndexOfCheck(string id) => _checkIndex.TryGetValue(id, out var index) ? index : null;

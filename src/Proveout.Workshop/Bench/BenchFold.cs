@@ -14,10 +14,10 @@ internal static class BenchFold
     {
         var last = LastWords(entries);
         var readings = ReadingsOf(planned, last.Values);
-        var hypotheses = Diagnosis.Explain(planned.Dictionary, readings);
+        var posterior = Diagnosis.Of(planned.Dictionary, readings, planned.Simulator);
         var order = Order(planned, entries, last.Keys);
         var current = order.FirstOrDefault(check => !last.ContainsKey(check));
-        var next = NextBest(planned, hypotheses, last.Keys, last.Keys.LastOrDefault());
+        var next = posterior.IsOff ? NextBest(planned, posterior, last.Keys, last.Keys.LastOrDefault()) : null;
         if (next is not null && !order.Contains(next))
             order.Add(next);
         var lastRead = last.LastOrDefault(pair => ReadingOf(pair.Value.Content) is not null);
@@ -25,7 +25,7 @@ internal static class BenchFold
             build,
             Steps(planned, order, last),
             current,
-            Suspects.Of(planned.Dictionary, hypotheses, MostSuspects),
+            Suspects.Of(planned, posterior, readings, MostSuspects),
             next,
             Notes(entries),
             entries.Count == 0 ? 0 : entries[^1].Sequence,
@@ -90,12 +90,11 @@ internal static class BenchFold
         return order;
     }
 
-    private static string? NextBest(PlannedMachine planned, IReadOnlyList<Hypothesis> hypotheses, IEnumerable<string> done, string? lastCheck)
+    private static string? NextBest(PlannedMachine planned, Posterior posterior, IEnumerable<string> done, string? lastCheck)
     {
-        if (hypotheses.Count == 0)
-            return null;
-        var setUp = lastCheck is not null && planned.Dictionary.IndexOfCheck(lastCheck) is { } index ? planned.Dictionary.Checks[index].SetUp : "";
-        return NextCheck.Of(planned.Dictionary, hypotheses, done.ToHashSet(StringComparer.Ordinal), setUp) is { } check ? planned.Dictionary.Checks[check].Id : null;
+        var position = BenchPosition.After(planned.Dictionary, lastCheck);
+        var next = NextCheck.Of(planned.Dictionary, posterior, done.ToHashSet(StringComparer.Ordinal), position);
+        return next is null ? null : planned.Dictionary.Checks[next.Check].Id;
     }
 
     /// <summary>The step of a check that is not among the build's steps, as if it came last; null when the machine has no such check.</summary>

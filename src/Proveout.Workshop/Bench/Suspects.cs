@@ -5,19 +5,23 @@ namespace Proveout.Workshop;
 /// <summary>Puts explanations of readings into words, those that no check tells apart in one.</summary>
 internal static class Suspects
 {
-    /// <summary>The likeliest suspects.</summary>
-    public static IReadOnlyList<Suspect> Of(FaultDictionary dictionary, IReadOnlyList<Hypothesis> hypotheses, int most)
+    /// <summary>The likeliest suspects; none while nothing is off.</summary>
+    public static IReadOnlyList<Suspect> Of(PlannedMachine planned, Posterior posterior, IReadOnlyList<Reading> readings, int most)
     {
+        var dictionary = planned.Dictionary;
+        var reasons = new SuspectReasonWords(dictionary, new WhySuspected(dictionary, posterior, readings, planned.Simulator));
+        var hypotheses = posterior.IsOff ? posterior.Hypotheses : [];
         var groupOf = AmbiguityGroup.Of(dictionary, hypotheses.SelectMany(hypothesis => hypothesis.Faults).Distinct())
             .SelectMany((group, number) => group.Faults.Select(fault => (fault, number)))
             .ToDictionary(item => item.fault, item => item.number);
         return
         [
             .. hypotheses
-                .GroupBy(hypothesis => (string.Join('+', hypothesis.Faults.Select(fault => groupOf[fault]).Order()), hypothesis.SetAside))
-                .Select(group => InWords(dictionary, [.. group]))
-                .OrderByDescending(suspect => suspect.Probability)
-                .Take(most),
+                .GroupBy(hypothesis => (string.Join('+', hypothesis.Faults.Select(fault => groupOf[fault]).Order()), string.Join('+', hypothesis.SetAside)))
+                .Select(group => group.ToArray())
+                .OrderByDescending(alike => alike.Sum(hypothesis => hypothesis.Probability))
+                .Take(most)
+                .Select(alike => reasons.Add(InWords(dictionary, alike), alike)),
         ];
     }
 
@@ -32,8 +36,9 @@ internal static class Suspects
             [.. alike.SelectMany(hypothesis => hypothesis.Faults).Distinct().Select(fault => dictionary.Faults[fault].Id)]);
     }
 
-    private static string Misreading(FaultDictionary dictionary, string? check) =>
-        check is null ? "" : $"The reading of {dictionary.Checks[dictionary.IndexOfCheck(check)!.Value].Title} is misread. ";
+    private static string Misreading(FaultDictionary dictionary, IReadOnlyList<string> checks) => string.Concat(
+        checks.Select(id => dictionary.Checks[dictionary.IndexOfCheck(id)!.Value])
+            .Select(check => Symptom.Is(check) ? $"\"{check.Title}\" is not as reported. " : $"The reading of {check.Title} is misread. "));
 
     // What all have in common once, and then what no check tells apart.
     private static string SentenceOf(FaultDictionary dictionary, Hypothesis[] alike)

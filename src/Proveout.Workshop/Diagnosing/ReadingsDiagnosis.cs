@@ -12,12 +12,12 @@ public static class ReadingsDiagnosis
     public static DiagnosisView Of(PlannedMachine planned, IReadOnlyList<TypedReading> readings)
     {
         var evidence = ReadingsFile.AsEvidence(planned.Dictionary, readings.Select(reading => (reading.CheckId, reading.Text)));
-        var hypotheses = Diagnosis.Explain(planned.Dictionary, evidence);
+        var posterior = Diagnosis.Of(planned.Dictionary, evidence, planned.Simulator);
         return new DiagnosisView(
             evidence.Count,
             [.. evidence.Select(reading => FailedOf(planned, reading)).OfType<FailedReading>()],
-            Suspects.Of(planned.Dictionary, hypotheses, MostSuspects),
-            NextOf(planned, hypotheses, evidence));
+            Suspects.Of(planned, posterior, evidence, MostSuspects),
+            NextOf(planned, posterior, evidence));
     }
 
     /// <summary>What the readings of a build say.</summary>
@@ -35,13 +35,13 @@ public static class ReadingsDiagnosis
             : null;
     }
 
-    private static Check? NextOf(PlannedMachine planned, IReadOnlyList<Hypothesis> hypotheses, IReadOnlyList<Reading> evidence)
+    private static Check? NextOf(PlannedMachine planned, Posterior posterior, IReadOnlyList<Reading> evidence)
     {
-        if (hypotheses.Count == 0)
+        if (!posterior.IsOff)
             return null;
-        var setUp = planned.FindCheck(evidence[^1].CheckId)!.SetUp;
-        return NextCheck.Of(planned.Dictionary, hypotheses, evidence.Select(reading => reading.CheckId).ToHashSet(), setUp) is { } check
-            ? planned.Explained(check)
+        var done = evidence.Select(reading => reading.CheckId).ToHashSet(StringComparer.Ordinal);
+        return NextCheck.Of(planned.Dictionary, posterior, done, BenchPosition.After(planned.Dictionary, evidence[^1].CheckId)) is { } next
+            ? planned.Explained(next.Check)
             : null;
     }
 }

@@ -11,6 +11,9 @@ namespace Proveout.Workshop;
 /// <param name="Plan">The checks to do.</param>
 public sealed record PlannedMachine(LoadedMachine Machine, WiringCampaign Campaign, FaultDictionary Dictionary, CheckPlan Plan)
 {
+    /// <summary>Simulates several faults at once; null where nothing does, and then a check that two of them change says nothing.</summary>
+    public IFaultSimulator? Simulator { get; init; }
+
     private readonly ConcurrentDictionary<int, Check> _explained = new();
     private readonly ConcurrentDictionary<int, string> _catches = new();
 

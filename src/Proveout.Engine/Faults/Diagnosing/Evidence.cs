@@ -1,82 +1,120 @@
+using System.Numerics;
+
 namespace Proveout.Engine.Faults;
 
-/// <summary>Readings, and the faults that might have a part in them.</summary>
+/// <summary>Readings and symptoms, and for each fault which of them it changes and which of those it explains, as sets of bits.</summary>
 internal sealed class Evidence
 {
+    private const int BitsAWord = 64;
+
     private readonly FaultDictionary _dictionary;
-    private readonly (int Check, double Value)[] _items;
+    private readonly ulong[] _changed;
+    private readonly ulong[] _fitting;
+    private readonly double[] _logRatio;
 
-    public Evidence(FaultDictionary dictionary, IReadOnlyList<Reading> readings)
+    public Evidence(FaultDictionary dictionary, IReadOnlyList<Reading> readings, DiagnosisRates rates)
+        : this(dictionary, [.. ItemsOf(dictionary, readings, rates)], rates)
     {
-        _dictionary = dictionary;
-        _items =
-        [
-            .. from reading in readings
-               let check = dictionary.IndexOfCheck(reading.CheckId)
-               where check is not null && dictionary.Checks[check.Value].Expectation != ReadingInterval.Anything
-               select (check.Value, reading.Value),
-        ];
-        Failed = [.. Enumerable.Range(0, _items.Length).Where(item => !Good(item).Contains(_items[item].Value))];
-        Partners = [.. Enumerable.Range(0, dictionary.Faults.Count).Where(IsPossiblePartner)];
     }
 
-    /// <summary>Indices of the readings that a sound machine cannot show.</summary>
-    public IReadOnlyList<int> Failed { get; }
-
-    /// <summary>Faults that explain some failed reading and that no passed reading speaks against.</summary>
-    public IReadOnlyList<int> Partners { get; }
-
-    /// <summary>Identifier of the check of a reading.</summary>
-    public string CheckOf(int item) => _dictionary.Checks[_items[item].Check].Id;
-
-    /// <summary>Prior rate of a fault.</summary>
-    public double Prior(int fault) => _dictionary.Faults[fault].Prior;
-
-    /// <summary>True when the fault alone may show the reading.</summary>
-    public bool Explains(int fault, int item) => Response(fault, item) is { } interval && interval.Contains(_items[item].Value);
-
-    /// <summary>True when the faults together may show the reading.</summary>
-    public bool Allows(ReadOnlySpan<int> faults, int item) => Together(faults, item).Contains(_items[item].Value);
-
-    /// <summary>Likelihood of all readings under the faults together.</summary>
-    public double Likelihood(ReadOnlySpan<int> faults)
+    private Evidence(FaultDictionary dictionary, EvidenceItem[] items, DiagnosisRates rates)
     {
-        var likelihood = 1.0;
-        for (var item = 0; item < _items.Length && likelihood > 0; item++)
-            likelihood *= ReadingLikelihood.Of(_items[item].Value, Together(faults, item));
-        return likelihood;
+        (_dictionary, Items, Rates) = (dictionary, items, rates);
+        Words = (items.Length + BitsAWord - 1) / BitsAWord;
+        Off = Bits(item => item.IsOff);
+        Measured = Bits(item => !item.IsSymptom);
+        LogSound = items.Sum(item => item.LogLikelihood(item.Sound));
+        _changed = new ulong[dictionary.Faults.Count * Words];
+        _fitting = new ulong[dictionary.Faults.Count * Words];
+        _logRatio = new double[dictionary.Faults.Count];
+        Compare();
+        Touching = [.. Enumerable.Range(0, dictionary.Faults.Count).Where(fault => Changed(fault).ContainsAnyExcept(0UL))];
     }
 
-    private ReadingInterval Together(ReadOnlySpan<int> faults, int item)
-    {
-        ReadingInterval? only = null;
-        foreach (var fault in faults)
-            if (Response(fault, item) is { } interval)
-            {
-                if (only is not null)
-                    return ReadingInterval.Anything;
-                only = interval;
-            }
+    /// <summary>The readings and symptoms that can say anything.</summary>
+    public IReadOnlyList<EvidenceItem> Items { get; }
 
-        return only ?? Good(item);
+    /// <summary>How often people are wrong.</summary>
+    public DiagnosisRates Rates { get; }
+
+    /// <summary>Words of a set of items.</summary>
+    public int Words { get; }
+
+    /// <summary>The items that the sound machine cannot show.</summary>
+    public ulong[] Off { get; }
+
+    /// <summary>The items that are readings of an instrument.</summary>
+    public ulong[] Measured { get; }
+
+    /// <summary>Natural logarithm of the likelihood of all items in the sound machine.</summary>
+    public double LogSound { get; }
+
+    /// <summary>The faults that change any of the items.</summary>
+    public IReadOnlyList<int> Touching { get; }
+
+    /// <summary>The items that a fault changes.</summary>
+    public ReadOnlySpan<ulong> Changed(int fault) => _changed.AsSpan(fault * Words, Words);
+
+    /// <summary>The items that a fault changes and explains.</summary>
+    public ReadOnlySpan<ulong> Fitting(int fault) => _fitting.AsSpan(fault * Words, Words);
+
+    /// <summary>The items that a fault, made alone, leaves unexplained, a word of them.</summary>
+    public ulong Unexplained(int fault, int word) =>
+        (Changed(fault)[word] & ~Fitting(fault)[word]) | (Off[word] & ~Changed(fault)[word]);
+
+    /// <summary>Natural logarithm of the likelihood under a fault alone, over that of the sound machine.</summary>
+    public double LogRatio(int fault) => _logRatio[fault];
+
+    /// <summary>Natural logarithm of the prior odds of a fault.</summary>
+    public double LogOdds(int fault) => Math.Log(_dictionary.Faults[fault].Prior / (1 - _dictionary.Faults[fault].Prior));
+
+    /// <summary>True when an item is in a set.</summary>
+    public static bool Has(ReadOnlySpan<ulong> set, int item) => (set[item / BitsAWord] >> (item % BitsAWord) & 1) != 0;
+
+    /// <summary>The items of a word of a set, rising.</summary>
+    public static IEnumerable<int> ItemsIn(ulong set, int word)
+    {
+        for (; set != 0; set &= set - 1)
+            yield return (word * BitsAWord) + BitOperations.TrailingZeroCount(set);
     }
 
-    private ReadingInterval? Response(int fault, int item) => _dictionary.ResponseOf(fault).At(_items[item].Check);
+    /// <summary>What a fault alone lets an item's check show; null when it does not change it.</summary>
+    public ReadingInterval? Response(int fault, int item) =>
+        Has(Changed(fault), item) ? _dictionary.ResponseOf(fault).At(Items[item].Check) : null;
 
-    private ReadingInterval Good(int item) => _dictionary.Checks[_items[item].Check].Expectation;
+    /// <summary>The same without one item.</summary>
+    public Evidence Without(int item) => new(_dictionary, [.. Items.Where((_, index) => index != item)], Rates);
 
-    private bool IsPossiblePartner(int fault)
+    private static IEnumerable<EvidenceItem> ItemsOf(FaultDictionary dictionary, IReadOnlyList<Reading> readings, DiagnosisRates rates) =>
+        from reading in readings
+        let index = dictionary.IndexOfCheck(reading.CheckId)
+        where index is not null && dictionary.Checks[index.Value].Expectation != ReadingInterval.Anything
+        let check = dictionary.Checks[index.Value]
+        select new EvidenceItem(index.Value, reading.Value, Symptom.Is(check), check.Expectation, rates);
+
+    private ulong[] Bits(Func<EvidenceItem, bool> isIn)
     {
-        var explains = false;
-        for (var item = 0; item < _items.Length; item++)
-            if (Response(fault, item) is { } interval)
-            {
-                var passed = Good(item).Contains(_items[item].Value);
-                if (passed && !interval.Contains(_items[item].Value))
-                    return false;
-                explains |= !passed && interval.Contains(_items[item].Value);
-            }
+        var set = new ulong[Words];
+        for (var item = 0; item < Items.Count; item++)
+            if (isIn(Items[item]))
+                set[item / BitsAWord] |= 1UL << (item % BitsAWord);
+        return set;
+    }
 
-        return explains;
+    private void Compare()
+    {
+        double[] sound = [.. Items.Select(item => item.LogLikelihood(item.Sound))];
+        for (var item = 0; item < Items.Count; item++)
+        {
+            var (word, bit) = (item / BitsAWord, 1UL << (item % BitsAWord));
+            for (var fault = 0; fault < _dictionary.Faults.Count; fault++)
+                if (_dictionary.ResponseOf(fault).At(Items[item].Check) is { } shown)
+                {
+                    _changed[(fault * Words) + word] |= bit;
+                    if (shown.Contains(Items[item].Value))
+                        _fitting[(fault * Words) + word] |= bit;
+                    _logRatio[fault] += Items[item].LogLikelihood(shown) - sound[item];
+                }
+        }
     }
 }

@@ -1,72 +1,55 @@
 namespace Proveout.Engine.Faults;
 
 /// <summary>Chooses the check that is worth most now.</summary>
+/// <remarks>
+/// Worth is expected information a minute: the mutual information of hypothesis and reading (Shannon 1948; for choosing tests de Kleer and
+/// Williams, Artificial Intelligence 32 (1987) 97-130), with readings even over the interval of each hypothesis. Hypotheses that may show
+/// anything at a check, because two of their faults change it, count as telling nothing there.
+/// </remarks>
 public static class NextCheck
 {
-    private const int MostSuspects = 40;
+    // Less than this is not worth touching the machine for.
+    private const double LeastBits = 1e-4;
 
-    /// <summary>The check that is expected to tell most about the suspects a second; null when no check tells any two of them apart.</summary>
+    /// <summary>The check worth most; null when no allowed check tells any two hypotheses apart.</summary>
     /// <param name="dictionary">What every check shows under every fault.</param>
-    /// <param name="suspects">Explanations of the readings so far, most likely first.</param>
-    /// <param name="done">Identifiers of checks already read.</param>
-    /// <param name="currentSetUp">The set-up that stands now.</param>
-    public static int? Of(FaultDictionary dictionary, IReadOnlyList<Hypothesis> suspects, IReadOnlySet<string> done, string currentSetUp)
+    /// <param name="posterior">What is believed after the readings so far; of none too.</param>
+    /// <param name="done">Identifiers of checks already read or left out.</param>
+    /// <param name="position">Where the bench stands.</param>
+    /// <param name="allowed">Which checks may be proposed, such as dead ones only; all when null.</param>
+    public static CheckWorth? Of(
+        FaultDictionary dictionary, Posterior posterior, IReadOnlySet<string> done, BenchPosition position, Func<Check, bool>? allowed = null) =>
+        Worths(dictionary, posterior, done, position, allowed).MaxBy(worth => worth.BitsAMinute);
+
+    /// <summary>The check worth most of the first phase in which any check is worth something: dead checks before live ones.</summary>
+    /// <param name="dictionary">What every check shows under every fault.</param>
+    /// <param name="posterior">What is believed after the readings so far; of none too.</param>
+    /// <param name="done">Identifiers of checks already read or left out.</param>
+    /// <param name="position">Where the bench stands.</param>
+    /// <param name="phaseOf">Phase of a check: lower ones come first, whatever they cost.</param>
+    public static CheckWorth? InPhases(
+        FaultDictionary dictionary, Posterior posterior, IReadOnlySet<string> done, BenchPosition position, Func<Check, int> phaseOf) =>
+        Worths(dictionary, posterior, done, position, null)
+            .OrderBy(worth => phaseOf(dictionary.Checks[worth.Check]))
+            .ThenByDescending(worth => worth.BitsAMinute)
+            .FirstOrDefault();
+
+    private static List<CheckWorth> Worths(
+        FaultDictionary dictionary, Posterior posterior, IReadOnlySet<string> done, BenchPosition position, Func<Check, bool>? allowed)
     {
-        var singles = Members(suspects);
-        var setUpCost = dictionary.SetUps.ToDictionary(setUp => setUp.Id, setUp => setUp.CostSeconds, StringComparer.Ordinal);
-        int? best = null;
-        var bestWorth = 0.0;
-        foreach (var check in singles.SelectMany(suspect => dictionary.ResponseOf(suspect.Fault).Checks).Distinct())
+        var beliefs = new CheckBeliefs(dictionary, posterior);
+        var scratch = new double[beliefs.ScratchSize];
+        var found = new List<CheckWorth>();
+        foreach (var check in beliefs.Checks)
         {
-            if (done.Contains(dictionary.Checks[check].Id))
+            var about = dictionary.Checks[check];
+            if (done.Contains(about.Id) || about.Expectation == ReadingInterval.Anything || allowed?.Invoke(about) == false)
                 continue;
-            var seconds = dictionary.Checks[check].CostSeconds + (dictionary.Checks[check].SetUp == currentSetUp ? 0 : setUpCost[dictionary.Checks[check].SetUp]);
-            var worth = Gain(dictionary, singles, check) / seconds;
-            if (worth > bestWorth + 1e-12)
-                (best, bestWorth) = (check, worth);
+            var bits = beliefs.Information(check, scratch);
+            if (bits > LeastBits)
+                found.Add(new(check, bits, position.SecondsOf(dictionary, check)));
         }
 
-        return best;
-    }
-
-    // A fault of a set is suspected as much as all sets that it is in.
-    private static (int Fault, double Probability)[] Members(IReadOnlyList<Hypothesis> suspects)
-    {
-        var members = suspects
-            .SelectMany(suspect => suspect.Faults.Select(fault => (Fault: fault, suspect.Probability)))
-            .GroupBy(item => item.Fault)
-            .Select(group => (Fault: group.Key, Probability: group.Sum(item => item.Probability)))
-            .OrderByDescending(item => item.Probability)
-            .Take(MostSuspects)
-            .ToArray();
-        if (members.Length == 0)
-            return [];
-        var total = members.Sum(item => item.Probability);
-        return [.. members.Select(item => (item.Fault, item.Probability / total))];
-    }
-
-    // Suspects whose intervals overlap may show the same; the information is the entropy of the groups that surely show different readings.
-    private static double Gain(FaultDictionary dictionary, (int Fault, double Probability)[] suspects, int check)
-    {
-        var ordered = suspects
-            .Select(suspect => (Interval: dictionary.IntervalOf(suspect.Fault, check), suspect.Probability))
-            .OrderBy(item => item.Interval.Low)
-            .ToArray();
-        var entropy = 0.0;
-        var mass = 0.0;
-        var end = double.NegativeInfinity;
-        foreach (var (interval, probability) in ordered)
-        {
-            if (interval.Low > end && mass > 0)
-            {
-                entropy -= mass * Math.Log2(mass);
-                mass = 0;
-            }
-
-            mass += probability;
-            end = Math.Max(end, interval.High);
-        }
-
-        return mass is > 0 and < 1 ? entropy - (mass * Math.Log2(mass)) : entropy;
+        return found;
     }
 }

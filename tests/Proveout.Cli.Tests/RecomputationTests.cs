@@ -88,6 +88,7 @@ public sealed class RecomputationTests
         return (change.ValueKind == JsonValueKind.Undefined ? "" : change.GetProperty("what").GetString()) switch
         {
             "cut" => double.PositiveInfinity,
+            "invert" => isOpen ? Number(element, limit) : double.PositiveInfinity,
             _ when isOpen => double.PositiveInfinity,
             "add-in-series" => Number(element, limit) + Number(change, limit),
             "replace" => Number(change, limit),

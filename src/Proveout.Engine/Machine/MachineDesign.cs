@@ -15,6 +15,15 @@ public sealed record MachineDesign(
     ValueList<Conductor> Conductors,
     ValueList<Route> Routes)
 {
+    /// <summary>Kinds of mistake that are switched off, or whose probability is given anew; the others stand as they are.</summary>
+    public ValueList<MistakeSetting> Mistakes { get; init; } = [];
+
+    /// <summary>True unless a kind of mistake is switched off.</summary>
+    public bool IsImagined(string kind) => Mistakes.All(setting => setting.Kind != kind || setting.Prior is not null);
+
+    /// <summary>The probability that this machine gives anew for each mistake of a kind; null when it gives none.</summary>
+    public double? PriorOf(string kind) => Mistakes.FirstOrDefault(setting => setting.Kind == kind)?.Prior;
+
     /// <summary>The part with a designation, or null.</summary>
     public Part? FindPart(string designation) => Parts.FirstOrDefault(part => part.Designation == designation);
 

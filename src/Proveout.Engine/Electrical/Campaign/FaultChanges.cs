@@ -1,3 +1,4 @@
+using Proveout.Engine.Machine;
 using Proveout.Engine.Numerics;
 
 namespace Proveout.Engine.Electrical;
@@ -5,6 +6,9 @@ namespace Proveout.Engine.Electrical;
 /// <summary>Turns what a fault does to the wiring into changes of the network at one of its limits.</summary>
 internal sealed class FaultChanges(WiringNetwork wiring, StateNetwork state, bool atHigh)
 {
+    // A thousand times below what counts as a change of a reading.
+    private const double Unseen = 1e-15;
+
     private readonly LimitNetwork _limit = atHigh ? state.High : state.Low;
 
     /// <summary>Adds the changes that a fault makes.</summary>
@@ -28,11 +32,23 @@ internal sealed class FaultChanges(WiringNetwork wiring, StateNetwork state, boo
     public EdgeChange Operate(NetworkElement element) =>
         Switch(element, state.Conducts(element) ? 0 : 1 / Pick(element.LowOhms, element.HighOhms));
 
+    /// <summary>A change too small to see, at one of two nodes: the ports around them are then asked; null when nothing stands there.</summary>
+    /// <remarks>A contact that never closes alters nothing at rest, yet every port that it should alter once operated.</remarks>
+    public EdgeChange? Touch(int a, int b)
+    {
+        foreach (var node in new[] { a, b })
+            if (_limit.Network.StepsFrom(node) is [var (index, _), ..])
+                return EdgeChange.Set(index, _limit.Network.EdgeOf(index), _limit.Network.EdgeOf(index).Conductance * (1 + Unseen));
+        return null;
+    }
+
     private EdgeChange? Of(ElementChange change) => change switch
     {
+        Cut cut when wiring.Elements[cut.Element] is { Part: Contact } contact && !state.Conducts(contact) => Touch(contact.A, contact.B),
         Cut cut => Switch(wiring.Elements[cut.Element], 0),
         Join join when join.A != join.B && !(join.ByPlug && state.State.PlugsApart) =>
             EdgeChange.Add(join.A, join.B, 1 / Pick(join.LowOhms, join.HighOhms)),
+        Invert invert => Operate(wiring.Elements[invert.Element]),
         AddInSeries series when _limit.EdgeOf(series.Element) >= 0 => InSeries(wiring.Elements[series.Element], series),
         Replace replace when state.Conducts(wiring.Elements[replace.Element]) =>
             Switch(wiring.Elements[replace.Element], 1 / Pick(replace.LowOhms, replace.HighOhms)),

@@ -23,7 +23,7 @@ internal sealed class LimitPorts
         Changes = new FaultChanges(wiring, rest, atHigh);
         Ports = new Ports((atHigh ? rest.High : rest.Low).Network, pairs);
         Masks = new PortMasks(Ports);
-        Controls = [.. operated.Select(Changes.Operate).Where(change => change.DeltaConductance.High != 0)];
+        Operated = [.. operated.Select(element => (element.Index, Changes.Operate(element))).Where(item => item.Item2.DeltaConductance.High != 0)];
         _holdsIsland = new bool[Ports.Network.Islands.Count];
         foreach (var node in Ports.Nodes.Concat(operated.SelectMany(element => new[] { element.A, element.B })))
             _holdsIsland[Ports.Network.Islands.Of(node)] = true;
@@ -41,8 +41,27 @@ internal sealed class LimitPorts
     /// <summary>What faults change.</summary>
     public FaultChanges Changes { get; }
 
-    /// <summary>What the operated control changes.</summary>
-    public EdgeChange[] Controls { get; }
+    /// <summary>True when a control is operated that switches something.</summary>
+    public bool HasControls => Operated.Length > 0;
+
+    /// <summary>The elements that the operated control switches, each with what that changes.</summary>
+    private (int Element, EdgeChange Change)[] Operated { get; }
+
+    /// <summary>Adds what the operated control changes in a machine with a fault.</summary>
+    /// <remarks>A contact that is not there does not move; one of the other sense then stands as the sound one does at rest.</remarks>
+    public void AddControls(WiringFault fault, List<EdgeChange> changes)
+    {
+        foreach (var (element, change) in Operated)
+        {
+            var found = fault.Changes.FirstOrDefault(candidate => candidate is Cut cut ? cut.Element == element : candidate is Invert invert && invert.Element == element);
+            if (found is Invert)
+                changes.Remove(change);
+            else if (found is null)
+                changes.Add(change);
+            if (changes.Count == 0 && Changes.Touch(change.A, change.B) is { } touch)
+                changes.Add(touch);
+        }
+    }
 
     /// <summary>True when a change can alter a port.</summary>
     public bool IsReachedBy(List<EdgeChange> changes)

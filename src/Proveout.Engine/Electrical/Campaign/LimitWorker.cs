@@ -20,7 +20,7 @@ internal sealed class LimitWorker(LimitPorts ports)
         _reached = ports.IsReachedBy(_changes);
         if (!_reached)
             return false;
-        _changes.AddRange(ports.Controls);
+        ports.AddControls(fault, _changes);
         Network.Apply(_changes);
         _movesStrays = ports.HasStrays && !Network.HasPiecesAsBefore;
         return true;
@@ -42,13 +42,13 @@ internal sealed class LimitWorker(LimitPorts ports)
         return Network.Alters(port, out ohms) || (AsksAnyway && StillMatters(port, out ohms));
     }
 
-    private bool AsksAnyway => _movesStrays || ports.Controls.Length > 0;
+    private bool AsksAnyway => _movesStrays || ports.HasControls;
 
     // The resistances read as with all controls at rest. The machine as designed may not, with one operated; and other junctions and
     // insulation may lie beside them now.
     private bool StillMatters(int port, out double ohms)
     {
         ohms = ports.Ports.Ohms(port);
-        return ports.Controls.Length > 0 || (ohms >= StrayPieces.NegligibleOhms && Network.Touches(port));
+        return ports.HasControls || (ohms >= StrayPieces.NegligibleOhms && Network.Touches(port));
     }
 }

@@ -18,6 +18,7 @@ internal static class TogetherSimulation
     private static int? ElementOf(ElementChange change) => change switch
     {
         Cut cut => cut.Element,
+        Invert invert => invert.Element,
         AddInSeries series => series.Element,
         Replace replace => replace.Element,
         _ => null,

@@ -20,7 +20,7 @@ public sealed class WiringCampaign
         _states = [.. _setUps.AsParallel().AsOrdered().Select(setUp => new StateNetwork(Context.Wiring, setUp.State))];
         _reasons = [.. _setUps.Select((_, index) => new Lazy<ReadingReason>(() => new ReadingReason(Context.Wiring, _states[index])))];
         _candidates = [.. CandidateChecks.Of(Context, _setUps, _states)];
-        Faults = [.. WiringFaultRules.All.SelectMany(rule => rule.Generate(Context))];
+        Faults = [.. WiringFaultRules.Generate(Context)];
     }
 
     /// <summary>The machine's wiring.</summary>

@@ -9,6 +9,8 @@ internal sealed class BondMissing : IWiringFaultRule
 
     public string Words => "protective conductors missing or without contact";
 
+    public double Prior => Priors.BondMissing;
+
     public IEnumerable<WiringFault> Generate(WiringContext context) =>
         from conductor in context.Design.Conductors
         where context.ClassOf(conductor) == NetClass.ProtectiveEarth
@@ -18,7 +20,6 @@ internal sealed class BondMissing : IWiringFaultRule
             $"Protective conductor {conductor.Id} from {conductor.From} to {conductor.To} is missing or makes no contact.",
             [conductor.Id, conductor.From.Part, conductor.To.Part],
             new Consequence(Severity.Shock, "Metal that a person touches is not bonded: an insulation fault leaves it live."),
-            Priors.BondMissing,
             "Eye and tug: bare metal under the lug, toothed washer, screw tight; measure with the parallel metal path taken away.",
             new Cut(context.CopperOf(conductor).Index));
 }

@@ -11,6 +11,8 @@ internal sealed class Bridge : IWiringFaultRule
 
     public string Words => "bridges between neighbouring terminals";
 
+    public double Prior => Priors.Bridge;
+
     public IEnumerable<WiringFault> Generate(WiringContext context) =>
         from pair in context.Neighbours
         let nodes = (A: context.Wiring.LandingNode(pair.A), B: context.Wiring.LandingNode(pair.B))
@@ -20,7 +22,6 @@ internal sealed class Bridge : IWiringFaultRule
             $"A strand bridges {pair.A} and {pair.B}.",
             [pair.A.Part, pair.B.Part],
             context.OfJoining(context.Wiring.TerminalNode(pair.A), context.Wiring.TerminalNode(pair.B)),
-            Priors.Bridge,
             "Eye with a lens and a light: no strand outside its ferrule or contact.",
             new Join(nodes.A, nodes.B, LowOhms, HighOhms));
 }

@@ -7,6 +7,8 @@ internal sealed class ConductorMissing : IWiringFaultRule
 
     public string Words => "conductors missing or broken";
 
+    public double Prior => Priors.ConductorMissing;
+
     public IEnumerable<WiringFault> Generate(WiringContext context) =>
         from conductor in context.Design.Conductors
         where context.ClassOf(conductor) != NetClass.ProtectiveEarth
@@ -16,7 +18,6 @@ internal sealed class ConductorMissing : IWiringFaultRule
             $"Conductor {WiringContext.Name(conductor)} from {conductor.From} to {conductor.To} is missing or broken.",
             [conductor.Id, conductor.From.Part, conductor.To.Part],
             context.OfOpening(conductor, poorOnly: false),
-            Priors.ConductorMissing,
             "Eye: count the conductors at both terminals against the wire list.",
             new Cut(context.CopperOf(conductor).Index));
 }

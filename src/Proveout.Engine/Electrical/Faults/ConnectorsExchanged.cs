@@ -9,6 +9,8 @@ internal sealed class ConnectorsExchanged : IWiringFaultRule
 
     public string Words => "like plugs exchanged";
 
+    public double Prior => Priors.ConnectorsExchanged;
+
     public IEnumerable<WiringFault> Generate(WiringContext context) =>
         from part in context.Design.Parts
         let used = part.Type.Connectors.Where(connector => connector.Pluggable && IsUsed(context, part, connector)).ToArray()
@@ -42,7 +44,6 @@ internal sealed class ConnectorsExchanged : IWiringFaultRule
             $"The plugs of {one.Name} and {two.Name} on {part.Designation} are exchanged.",
             [part.Designation, one.Name, two.Name],
             worst!,
-            Priors.ConnectorsExchanged,
             "Eye: the label on each plug against its socket.",
             [.. changes]);
     }

@@ -15,6 +15,10 @@ public sealed record Cut(int Element) : ElementChange;
 /// <param name="ByPlug">True when it is a plug in a wrong socket, and so only there while plugs are mated.</param>
 public sealed record Join(int A, int B, double LowOhms, double HighOhms, bool ByPlug = false) : ElementChange;
 
+/// <summary>A contact of the other sense: it conducts wherever it should not, and only there.</summary>
+/// <param name="Element">Number of the element.</param>
+public sealed record Invert(int Element) : ElementChange;
+
 /// <summary>Resistance is added in series with an element.</summary>
 /// <param name="Element">Number of the element.</param>
 /// <param name="LowOhms">Least that is added.</param>

@@ -10,6 +10,8 @@ internal sealed class FuseOpen : IWiringFaultRule
 
     public string Words => "fuses and cut-offs missing or operated";
 
+    public double Prior => Priors.FuseOpen;
+
     public IEnumerable<WiringFault> Generate(WiringContext context) =>
         from element in context.Wiring.Elements
         where element.Part is Fuse
@@ -19,7 +21,6 @@ internal sealed class FuseOpen : IWiringFaultRule
             $"{element.Name} of {element.Subject} is missing, has operated or makes no contact.",
             [element.Subject],
             new Consequence(Severity.DoesNotWork, "What it feeds stays dead."),
-            Priors.FuseOpen,
             "Eye: the fuse in its holder.",
             new Cut(element.Index));
 }

@@ -9,6 +9,9 @@ public interface IWiringFaultRule
     /// <summary>The kind in plain words, plural.</summary>
     string Words { get; }
 
+    /// <summary>Probability that a careful builder makes one particular mistake of this kind in one build, 0 to 1.</summary>
+    double Prior { get; }
+
     /// <summary>Generates the faults.</summary>
     IEnumerable<WiringFault> Generate(WiringContext context);
 }

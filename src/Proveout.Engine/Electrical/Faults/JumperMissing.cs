@@ -9,6 +9,8 @@ internal sealed class JumperMissing : IWiringFaultRule
 
     public string Words => "jumpers missing";
 
+    public double Prior => Priors.JumperMissing;
+
     public IEnumerable<WiringFault> Generate(WiringContext context) =>
         from element in context.Wiring.Elements
         where element.Kind == ElementKind.Jumper
@@ -18,7 +20,6 @@ internal sealed class JumperMissing : IWiringFaultRule
             $"Jumper {element.Name} of {element.Subject} is not fitted.",
             [element.Subject],
             new Consequence(Severity.DoesNotWork, "What it selects gets no supply."),
-            Priors.JumperMissing,
             "Eye: jumper map with a photograph.",
             new Cut(element.Index));
 }

@@ -11,6 +11,8 @@ internal sealed class JumperWrong : IWiringFaultRule
 
     public string Words => "jumpers in a wrong position";
 
+    public double Prior => Priors.JumperWrong;
+
     public IEnumerable<WiringFault> Generate(WiringContext context) =>
         from part in context.Design.Parts
         from setting in part.Jumpers
@@ -29,7 +31,6 @@ internal sealed class JumperWrong : IWiringFaultRule
             $"Jumper {jumper.Name} of {part.Designation} is at {position.Name} instead of {setting.Position}.",
             [part.Designation],
             OfPosition(setting.Position, position.Name),
-            Priors.JumperWrong,
             "Eye: jumper map with a photograph; live test of the output's voltage before anything is plugged in.",
             new Cut(fitted.Index),
             new Join(

@@ -9,6 +9,8 @@ internal sealed class PartReversed : IWiringFaultRule
 
     public string Words => "polarised parts reversed";
 
+    public double Prior => Priors.PartReversed;
+
     public IEnumerable<WiringFault> Generate(WiringContext context) =>
         from pair in context.Neighbours
         where PolarisedParts.IsPolarisedPair(context.Design, pair.A, pair.B)
@@ -21,7 +23,6 @@ internal sealed class PartReversed : IWiringFaultRule
             $"{pair.A.Part} is wired the wrong way round: {WiringContext.Name(one)} and {WiringContext.Name(two)} have changed places at {pair.A.Terminal} and {pair.B.Terminal}.",
             [one.Id, two.Id, pair.A.Part],
             OfReversing(context.OfSwapping(one, pair.A, two, pair.B)),
-            Priors.PartReversed,
             "Live test: sign of the voltage at the plug before it is mated.",
             [.. context.Move(one, pair.A, pair.B), .. context.Move(two, pair.B, pair.A)]);
 

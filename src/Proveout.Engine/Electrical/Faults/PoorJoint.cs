@@ -13,6 +13,8 @@ internal sealed class PoorJoint : IWiringFaultRule
 
     public string Words => "poor joints of two ohms or more";
 
+    public double Prior => Priors.PoorJoint;
+
     public IEnumerable<WiringFault> Generate(WiringContext context) =>
         from conductor in context.Design.Conductors
         from terminal in new[] { conductor.From, conductor.To }
@@ -24,7 +26,6 @@ internal sealed class PoorJoint : IWiringFaultRule
         $"The joint of {WiringContext.Name(conductor)} at {terminal} is poor.",
         [conductor.Id, terminal.Part],
         context.OfOpening(conductor, poorOnly: true),
-        Priors.PoorJoint,
         "Tug every conductor, check the torque; voltage drop or warmth under load.",
         new AddInSeries(context.JointOf(conductor, terminal).Index, LowOhms, HighOhms));
 }

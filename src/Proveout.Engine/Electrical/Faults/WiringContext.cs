@@ -15,6 +15,7 @@ public sealed class WiringContext
     private readonly Dictionary<string, NetworkElement> _coppers;
     private readonly Dictionary<(string Part, string Terminal), NetworkElement> _matings;
     private readonly ILookup<TerminalReference, Conductor> _conductorsAt;
+    private readonly Dictionary<(string Part, string Node), int> _partNodes;
 
     /// <summary>Makes the context of a wiring network.</summary>
     public WiringContext(WiringNetwork wiring)
@@ -28,6 +29,9 @@ public sealed class WiringContext
         _conductorsAt = wiring.Design.Conductors
             .SelectMany(conductor => new[] { (conductor.From, conductor), (conductor.To, conductor) })
             .ToLookup(item => item.Item1, item => item.conductor);
+        _partNodes = wiring.Nodes
+            .Where(node => node.Kind is NodeKind.Terminal or NodeKind.Inside)
+            .ToDictionary(node => (node.Subject, node.Place), node => node.Index);
         Neighbours = [.. TerminalNeighbours.Pairs(wiring.Design)];
     }
 
@@ -42,6 +46,18 @@ public sealed class WiringContext
 
     /// <summary>Conductors that land on a terminal.</summary>
     public IEnumerable<Conductor> ConductorsAt(TerminalReference terminal) => _conductorsAt[terminal];
+
+    /// <summary>True when a conductor lands on the terminal.</summary>
+    public bool IsWired(TerminalReference terminal) => _conductorsAt.Contains(terminal);
+
+    /// <summary>True when two terminals are one metal whatever the switches do, so that exchanging them changes nothing.</summary>
+    public bool AreSame(TerminalReference a, TerminalReference b) => _classes.AreSame(Wiring.TerminalNode(a), Wiring.TerminalNode(b));
+
+    /// <summary>True when two terminals sit side by side.</summary>
+    public bool AreNeighbours(TerminalReference a, TerminalReference b) => Neighbours.Contains((a, b)) || Neighbours.Contains((b, a));
+
+    /// <summary>The node of a terminal or inner node of a part; null for an inner node at which nothing stands that a meter could see.</summary>
+    public int? FindNode(string part, string node) => _partNodes.TryGetValue((part, node), out var index) ? index : null;
 
     /// <summary>The joint of a conductor's end.</summary>
     public NetworkElement JointOf(Conductor conductor, TerminalReference terminal) => _joints[(conductor.Id, terminal.ToString())];
@@ -99,11 +115,10 @@ public sealed class WiringContext
         string sentence,
         ValueList<string> subjects,
         Consequence consequence,
-        double prior,
         string otherEvidence,
         params ElementChange[] changes) =>
         new(
-            new Fault($"{rule.Kind}:{id}", rule.Kind, sentence, subjects, consequence.Severity, consequence.Sentence, prior, otherEvidence),
+            new Fault($"{rule.Kind}:{id}", rule.Kind, sentence, subjects, consequence.Severity, consequence.Sentence, rule.Prior, otherEvidence),
             changes);
 
     /// <summary>The change that takes an end off one node and lands it on another.</summary>

@@ -9,14 +9,18 @@ internal static class TerminalNeighbours
     public static IEnumerable<(TerminalReference A, TerminalReference B)> Pairs(MachineDesign design) =>
         design.Parts.SelectMany(WithinPart).Concat(BetweenParts(design));
 
-    private static IEnumerable<(TerminalReference A, TerminalReference B)> WithinPart(Part part)
+    /// <summary>The rows of terminals of a part, each in the order in which they sit beside each other.</summary>
+    public static IReadOnlyList<string[]> RowsOf(Part part)
     {
         var rows = part.Type.Connectors.Select(connector => connector.Terminals.ToArray()).ToList();
         var inRows = rows.SelectMany(names => names).ToHashSet(StringComparer.Ordinal);
         if (part.Type.Connectors.All(connector => connector.Pluggable))
             rows.Add([.. part.Type.Terminals.Select(terminal => terminal.Name).Where(name => !inRows.Contains(name))]);
-        return rows.SelectMany(row => Along(part.Designation, row));
+        return rows;
     }
+
+    private static IEnumerable<(TerminalReference A, TerminalReference B)> WithinPart(Part part) =>
+        RowsOf(part).SelectMany(row => Along(part.Designation, row));
 
     private static IEnumerable<(TerminalReference A, TerminalReference B)> Along(string part, string[] row) =>
         row.Zip(row.Skip(1), (one, two) => (new TerminalReference(part, one), new TerminalReference(part, two)));

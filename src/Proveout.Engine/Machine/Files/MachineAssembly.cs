@@ -8,6 +8,7 @@ internal sealed class MachineAssembly
     private readonly Section<PartEntry> _parts;
     private readonly Section<Route> _routes;
     private readonly Section<Conductor> _conductors;
+    private readonly ValueList<MistakeSetting> _mistakes;
     private readonly Dictionary<string, TypeMembers> _members = new(StringComparer.Ordinal);
     private readonly Dictionary<string, TypeMembers> _typeOfPart = new(StringComparer.Ordinal);
 
@@ -18,6 +19,7 @@ internal sealed class MachineAssembly
         _parts = Join(MachineDocument.PartsKey, document => document.Parts, MachineShapes.Parts);
         _routes = Join(MachineDocument.RoutesKey, document => document.Routes, MachineShapes.Routes);
         _conductors = Join(MachineDocument.ConductorsKey, document => document.Conductors, MachineShapes.Conductors);
+        _mistakes = documents.Select(file => file.Document.Mistakes).FirstOrDefault(settings => settings.Count > 0) ?? [];
         foreach (var type in catalogue.Types)
             _members[type.Id] = new(type);
         // A type of the machine's own goes before one of the catalogue: a catalogue that grows never changes a machine.
@@ -46,7 +48,10 @@ internal sealed class MachineAssembly
         head.Mains,
         _parts.Entries.Select(part => part.Item.ToPart(_members[part.Item.Type].Type)).ToValueList(),
         _conductors.Entries.Select(conductor => conductor.Item).ToValueList(),
-        _routes.Entries.Select(route => route.Item).ToValueList());
+        _routes.Entries.Select(route => route.Item).ToValueList())
+    {
+        Mistakes = _mistakes,
+    };
 
     private void CheckPart(PartEntry part, Node node)
     {

@@ -6,18 +6,21 @@ namespace Proveout.Engine.Machine;
 /// <param name="Parts">Its parts.</param>
 /// <param name="Routes">Its routes.</param>
 /// <param name="Conductors">Its conductors.</param>
+/// <param name="Mistakes">Kinds of mistake that it switches off or weighs anew.</param>
 internal sealed record MachineDocument(
     MachineHead? Machine,
     ValueList<PartType> Types,
     ValueList<PartEntry> Parts,
     ValueList<Route> Routes,
-    ValueList<Conductor> Conductors)
+    ValueList<Conductor> Conductors,
+    ValueList<MistakeSetting> Mistakes)
 {
     public const string MachineKey = "machine";
     public const string TypesKey = "types";
     public const string PartsKey = "parts";
     public const string RoutesKey = "routes";
     public const string ConductorsKey = "conductors";
+    public const string MistakesKey = "mistakes";
 
     public static readonly FormatName Format = new("proveout-machine", 1, "machine file");
 
@@ -38,11 +41,18 @@ internal sealed record MachineDocument(
                 file => file.Parts),
             Key<MachineDocument>.Optional(RoutesKey, "Ways that conductors run, by name.", MachineShapes.Routes, file => file.Routes),
             Key<MachineDocument>.Optional(ConductorsKey, "Conductors by identifier.", MachineShapes.Conductors, file => file.Conductors),
+            Key<MachineDocument>.Optional(
+                MistakesKey,
+                "Kinds of mistake to leave out (off), or the probability of each mistake of a kind.",
+                MistakeShapes.Settings,
+                file => file.Mistakes,
+                []),
         ],
         fields => new(
             fields.Get<MachineHead?>(MachineKey),
             fields.Get<ValueList<PartType>>(TypesKey),
             fields.Get<ValueList<PartEntry>>(PartsKey),
             fields.Get<ValueList<Route>>(RoutesKey),
-            fields.Get<ValueList<Conductor>>(ConductorsKey)));
+            fields.Get<ValueList<Conductor>>(ConductorsKey),
+            fields.Get<ValueList<MistakeSetting>>(MistakesKey)));
 }

@@ -11,7 +11,9 @@ public static class MachineReader
     {
         var problems = new Problems();
         var documents = DocumentReader.Read(files, MachineDocument.Format, MachineDocument.Shape, problems);
-        var head = OneHead(documents, problems);
+        ReportSecond(documents, MachineDocument.MachineKey, problems);
+        ReportSecond(documents, MachineDocument.MistakesKey, problems);
+        var head = documents.Select(file => file.Document.Machine).FirstOrDefault(found => found is not null);
         var assembly = new MachineAssembly(documents, catalogue, problems);
         assembly.Check();
         if (files.Count == 0)
@@ -25,15 +27,14 @@ public static class MachineReader
         return problems.Any ? Outcome.Refused<MachineDesign>(problems.ToDiagnostics()) : Outcome.Of(assembly.ToDesign(head!));
     }
 
-    private static MachineHead? OneHead(List<(Node Root, MachineDocument Document)> documents, Problems problems)
+    private static void ReportSecond(List<(Node Root, MachineDocument Document)> documents, string key, Problems problems)
     {
-        var heads = documents.Select(file => file.Root.Find(MachineDocument.MachineKey)).OfType<Node>().ToList();
-        foreach (var another in heads.Skip(1))
+        var found = documents.Select(file => file.Root.Find(key)).OfType<Node>().ToList();
+        foreach (var another in found.Skip(1))
             problems.Add(
                 "duplicate-key",
                 another.NamePlace,
-                $"`{MachineDocument.MachineKey}` stands in another file already, at {heads[0].NamePlace}.",
+                $"`{key}` stands in another file already, at {found[0].NamePlace}.",
                 "Keep one of them.");
-        return documents.Select(file => file.Document.Machine).FirstOrDefault(head => head is not null);
     }
 }

@@ -17,7 +17,8 @@ public static class MachineWriter
             OwnTypes(design, catalogue),
             design.Parts.Select(PartEntry.Of).ToValueList(),
             design.Routes,
-            design.Conductors);
+            design.Conductors,
+            design.Mistakes);
         return NodeWriter.Write((MappingNode)MachineDocument.Shape.Write(document));
     }
 

@@ -34,6 +34,8 @@ internal sealed class FaultyWiring
                 ohms = change switch
                 {
                     Cut cut when cut.Element == element.Index => double.PositiveInfinity,
+                    Invert invert when invert.Element == element.Index =>
+                        Conducts(element) ? double.PositiveInfinity : Pick(element.LowOhms, element.HighOhms, low),
                     AddInSeries series when series.Element == element.Index => ohms + Pick(series.LowOhms, series.HighOhms, low),
                     Replace replace when replace.Element == element.Index && Conducts(element) => Pick(replace.LowOhms, replace.HighOhms, low),
                     _ => ohms,

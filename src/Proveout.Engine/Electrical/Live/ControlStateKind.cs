@@ -15,6 +15,9 @@ public enum ControlStateKind
     /// <summary>Running, no output commanded.</summary>
     Running,
 
+    /// <summary>Running, no output commanded, one sensor or stop switch operated.</summary>
+    Sensing,
+
     /// <summary>Running, one output commanded.</summary>
     OneOutput,
 

@@ -25,6 +25,8 @@ internal static class ControlStates
         }
 
         var running = starts.Count > 0 ? before : null;
+        states.AddRange(Sensors(design).Select(sensor =>
+            new ControlState($"{sensor.Part} {sensor.Position}", ControlStateKind.Sensing, [sensor], [], running)));
         if (commands.Count > 1)
             states.AddRange(commands.Select(command =>
                 new ControlState($"{command.Part} {command.Command} on", ControlStateKind.OneOutput, [], [command], running)));
@@ -60,6 +62,14 @@ internal static class ControlStates
             contact.Control == control.Name
             && contact.ClosedAt.Contains(control.Rest, StringComparer.Ordinal) == opening
             && contact.ClosedAt.Contains(position, StringComparer.Ordinal) != opening)
+        select (part.Designation, control.Name, position);
+
+    private static IEnumerable<(string Part, string Control, string Position)> Sensors(MachineDesign design) =>
+        from part in design.Parts
+        where part.Type.ClassLetter == "B"
+        from control in part.Type.Controls
+        from position in control.Positions
+        where position != control.Rest
         select (part.Designation, control.Name, position);
 
     // Only outputs that something is wired to.

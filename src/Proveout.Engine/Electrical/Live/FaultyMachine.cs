@@ -20,6 +20,16 @@ internal sealed class FaultyMachine
         _nearCoil = NodesOf(changes).Any(model.IsNearCoil);
     }
 
+    /// <summary>The mistakes.</summary>
+    public IReadOnlyList<ElementChange> Changes => _changed.Changes;
+
+    /// <summary>What is still apart.</summary>
+    public LiveStage? Stage => _stage;
+
+    /// <summary>The same machine with something more wrong in it.</summary>
+    public LiveSolution SolveWith(ControlState state, ElementChange further) =>
+        new FaultyMachine(_model, [.. Changes, further], _stage).Solve(state);
+
     /// <summary>The solution of a state; the very one of the sound machine when the mistakes change nothing in it.</summary>
     public LiveSolution Solve(ControlState state)
     {

@@ -38,7 +38,7 @@ public sealed class LiveModel
     internal int[] Released { get; }
 
     /// <summary>True when a node belongs to a part with a coil, or to a conductor that lands on one: a mistake there may change what holds itself.</summary>
-    internal bool IsNearCoil(int node) => node < _nearCoil.Length && _nearCoil[node];
+    internal bool IsNearCoil(int node) => node >= 0 && node < _nearCoil.Length && _nearCoil[node];
 
     /// <summary>Solves one state.</summary>
     /// <param name="state">The state of the controls.</param>

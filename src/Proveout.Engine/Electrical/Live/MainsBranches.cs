@@ -15,6 +15,9 @@ internal static class MainsBranches
     /// <summary>Name of the neutral conductor of the outlet.</summary>
     public const string Neutral = "neutral";
 
+    /// <summary>Name of the protective conductor of the outlet, or of the electrode that stands for it.</summary>
+    public const string Protective = "protective conductor";
+
     private const int Earth = -1;
     private const double BreakerOhms = 0.01;
 
@@ -42,7 +45,7 @@ internal static class MainsBranches
             if (Contact(TerminalRole.Neutral) is { } neutral)
                 Path(branches, Neutral, parting, neutral, mains.NeutralOhms - mains.SharedOhms);
             if (Contact(TerminalRole.ProtectiveEarth) is { } protective)
-                Path(branches, "protective conductor", protective, IsLocal(mains) ? Earth : parting, mains.ProtectiveOhms);
+                Path(branches, Protective, protective, IsLocal(mains) ? Earth : parting, mains.ProtectiveOhms);
         }
     }
 

@@ -1,0 +1,67 @@
+using Proveout.Engine.Faults;
+
+namespace Proveout.Engine.Electrical;
+
+/// <summary>What mistakes do when the machine is energised, computed state by state.</summary>
+/// <remarks>Safe for several threads at once.</remarks>
+public sealed class LiveConsequences
+{
+    private static readonly ILiveRule[] Rules =
+    [
+        new TouchVoltages(),
+        new PortVoltage(),
+        new LiveWhenOff(),
+        new ConductorHeat(),
+        new LoadPower(),
+        new Bypasses(),
+        new OutputCurrent(),
+        new Interruptions(),
+        new MotorWindings(),
+        new Signals(),
+    ];
+
+    private readonly LiveModel _model;
+    private readonly LiveSights _sights;
+    private readonly WrongConnections _connections;
+
+    /// <summary>Makes it for a model.</summary>
+    public LiveConsequences(LiveModel model) => (_model, _sights, _connections) = (model, new LiveSights(model), new WrongConnections(model));
+
+    /// <summary>The circuit stays as it is.</summary>
+    public static Consequence Nothing { get; } = new(Severity.Hidden, "The circuit stays the same; only the record is wrong.");
+
+    /// <summary>Everything that is wrong in any state, the worst first; empty when the circuit stays as it is.</summary>
+    /// <param name="changes">The mistakes.</param>
+    /// <param name="stage">What is still apart; null when nothing is.</param>
+    public IReadOnlyList<LiveFinding> FindingsOf(IReadOnlyList<ElementChange> changes, LiveStage? stage = null)
+    {
+        var findings = new List<LiveFinding>();
+        var machine = new FaultyMachine(_model, changes, stage);
+        foreach (var state in stage?.States ?? _model.States)
+        {
+            var (sound, faulty) = (_model.Sound(state, stage), machine.Solve(state));
+            if (ReferenceEquals(sound, faulty))
+                continue;
+            var look = new LiveLook(_model, _sights, machine, sound, faulty, findings);
+            foreach (var rule in Rules)
+                rule.Look(look);
+        }
+
+        MissingProtection.Look(_model, _sights, changes, stage, findings);
+        if (findings.Count == 0 && stage is null && _connections.Find(changes, _model.States[^1]) is { } wrong)
+            findings.Add(wrong);
+        return [.. findings.OrderByDescending(finding => finding.Severity)];
+    }
+
+    /// <summary>The worst that mistakes do.</summary>
+    public Consequence Of(IReadOnlyList<ElementChange> changes, LiveStage? stage = null) =>
+        FindingsOf(changes, stage) is [var worst, ..] ? new(worst.Severity, worst.Sentence) : Nothing;
+
+    /// <summary>The worst that each of many faults does, in their order.</summary>
+    public Consequence[] OfAll(IReadOnlyList<WiringFault> faults, CancellationToken cancellation)
+    {
+        var consequences = new Consequence[faults.Count];
+        Parallel.For(0, faults.Count, new ParallelOptions { CancellationToken = cancellation }, at => consequences[at] = Of(faults[at].Changes));
+        return consequences;
+    }
+}

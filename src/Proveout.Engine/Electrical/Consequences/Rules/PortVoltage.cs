@@ -1,0 +1,70 @@
+using System.Numerics;
+using Proveout.Engine.Faults;
+
+namespace Proveout.Engine.Electrical;
+
+/// <summary>Voltage at every terminal against what it bears, and which way round.</summary>
+internal sealed class PortVoltage : ILiveRule
+{
+    // Above this an alternating voltage on the extra-low-voltage side comes from the mains: half the limit of IEC 60364-4-41 clause 414.1.1.
+    private const double MainsVolts = 25;
+
+    private const double AboveShare = 1.02;
+    private const double ReverseVolts = 0.4;
+
+    public void Look(LiveLook look)
+    {
+        var mainsSeen = false;
+        foreach (var port in look.Sights.Ports)
+        {
+            LookAt(look, port, look.First, ref mainsSeen);
+            if (!ReferenceEquals(look.First, look.Last))
+                LookAt(look, port, look.Last, ref mainsSeen);
+        }
+    }
+
+    private static void LookAt(LiveLook look, LivePort port, LiveSolution solution, ref bool mainsSeen)
+    {
+        if (!port.IsMains && !mainsSeen)
+            mainsSeen = LookForMains(look, port, solution);
+        var (volts, sound) = (Stress(port, solution), Stress(port, look.Sound));
+        if (volts > port.LimitVolts * AboveShare && volts > sound * AboveShare)
+            look.Add(
+                LiveFindingKind.OverVoltage, Severity.Damage, port.Terminal.ToString(), volts, port.LimitVolts, "V",
+                $"{port.Terminal} sees {LiveLook.Figure(volts)} V and bears {LiveLook.Figure(port.LimitVolts)} V.");
+        if (!port.IsPositive)
+            return;
+        var (reverse, before) = (Reverse(port, solution), Reverse(port, look.Sound));
+        if (reverse > ReverseVolts && before < ReverseVolts)
+            look.Add(
+                LiveFindingKind.ReverseVoltage, Severity.Damage, port.Terminal.ToString(), -reverse, 0, "V",
+                $"{port.Terminal} sees its voltage reversed, {LiveLook.Figure(-reverse)} V.");
+    }
+
+    private static bool LookForMains(LiveLook look, LivePort port, LiveSolution solution)
+    {
+        var volts = solution.AcVolts(port.Node).Magnitude;
+        if (volts < MainsVolts || look.Sound.AcVolts(port.Node).Magnitude > MainsVolts || !BodyCurrent.IsFelt(look, port.Node, volts, out var amperes))
+            return false;
+        look.Add(
+            LiveFindingKind.MainsOnExtraLowVoltage, Severity.Shock, port.Terminal.ToString(), volts, MainsVolts, "V",
+            $"{port.Terminal} carries {LiveLook.Figure(volts)} V of mains against earth, good for {LiveLook.Figure(amperes * 1000)} mA through a person.");
+        return true;
+    }
+
+    private static double Stress(LivePort port, LiveSolution solution)
+    {
+        var most = 0.0;
+        foreach (var companion in port.Companions)
+        {
+            var direct = Math.Abs(solution.DcVolts(port.Node) - solution.DcVolts(companion));
+            var alternating = Complex.Abs(solution.AcVolts(port.Node) - solution.AcVolts(companion));
+            most = Math.Max(most, direct + (alternating * (port.IsMains ? 1 : Math.Sqrt(2))));
+        }
+
+        return most;
+    }
+
+    private static double Reverse(LivePort port, LiveSolution solution) =>
+        port.Companions.Max(companion => solution.DcVolts(companion) - solution.DcVolts(port.Node));
+}

@@ -3,7 +3,7 @@ using Proveout.Engine.Machine;
 namespace Proveout.Engine.Electrical;
 
 /// <summary>The positive pin of each switched output to zero volt with the plug pulled: which voltage its jumper gives.</summary>
-internal sealed class BankReadings : ILiveRule
+internal sealed class BankReadings : ILiveCheckRule
 {
     private const double LeastVolts = 0.5;
 

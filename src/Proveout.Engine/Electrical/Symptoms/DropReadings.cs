@@ -3,7 +3,7 @@ using Proveout.Engine.Machine;
 namespace Proveout.Engine.Electrical;
 
 /// <summary>What is lost between a supply and each board, in the positive and in the zero volt lead, with every output on.</summary>
-internal sealed class DropReadings : ILiveRule
+internal sealed class DropReadings : ILiveCheckRule
 {
     private const double SameSupply = 0.85;
     private const double LeastVolts = 1;

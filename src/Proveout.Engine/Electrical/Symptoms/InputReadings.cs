@@ -3,7 +3,7 @@ using Proveout.Engine.Machine;
 namespace Proveout.Engine.Electrical;
 
 /// <summary>The open voltage of each sensor input, with the plug pulled: what its pull-up gives.</summary>
-internal sealed class InputReadings : ILiveRule
+internal sealed class InputReadings : ILiveCheckRule
 {
     private const double LeastVolts = 0.5;
 

@@ -1,7 +1,7 @@
 namespace Proveout.Engine.Electrical;
 
 /// <summary>No load works while the machine is plugged in and switched off.</summary>
-internal sealed class LoadIsOffWithSwitch : ILiveRule
+internal sealed class LoadIsOffWithSwitch : ILiveCheckRule
 {
     public IEnumerable<LiveObservation> Generate(LiveChecks checks) =>
         from state in checks.Model.States

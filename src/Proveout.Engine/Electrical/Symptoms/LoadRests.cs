@@ -1,7 +1,7 @@
 namespace Proveout.Engine.Electrical;
 
 /// <summary>Each load that an output commands rests while nothing is commanded.</summary>
-internal sealed class LoadRests : ILiveRule
+internal sealed class LoadRests : ILiveCheckRule
 {
     public IEnumerable<LiveObservation> Generate(LiveChecks checks) =>
         from load in checks.Loads

@@ -1,7 +1,7 @@
 namespace Proveout.Engine.Electrical;
 
 /// <summary>Each load works in the first state in which it should: a fan turns, a heater gets warm, a relay pulls in, a board comes up.</summary>
-internal sealed class LoadWorks : ILiveRule
+internal sealed class LoadWorks : ILiveCheckRule
 {
     public IEnumerable<LiveObservation> Generate(LiveChecks checks) =>
         from load in checks.Loads

@@ -3,7 +3,7 @@ using Proveout.Engine.Machine;
 namespace Proveout.Engine.Electrical;
 
 /// <summary>Line to neutral where a part with both takes mains.</summary>
-internal sealed class MainsReadings : ILiveRule
+internal sealed class MainsReadings : ILiveCheckRule
 {
     private const double LeastVolts = 50;
 

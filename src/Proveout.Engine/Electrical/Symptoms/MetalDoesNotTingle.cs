@@ -7,7 +7,7 @@ namespace Proveout.Engine.Electrical;
 /// Nothing is felt below 10 V AC, from memory well below the 25 V of IEC 60364-4-41 clause 414; above 50 V, even through filter capacitors, sliding
 /// the back of a finger is felt as a vibration (common practice). Between them it cannot be told.
 /// </remarks>
-internal sealed class MetalDoesNotTingle : ILiveRule
+internal sealed class MetalDoesNotTingle : ILiveCheckRule
 {
     private const double NothingTo = 10;
     private const double FeltFrom = 50;

@@ -3,7 +3,7 @@ using Proveout.Engine.Machine;
 namespace Proveout.Engine.Electrical;
 
 /// <summary>Each exposed conductive part to the protective conductor of the building.</summary>
-internal sealed class MetalReadings : ILiveRule
+internal sealed class MetalReadings : ILiveCheckRule
 {
     public IEnumerable<LiveObservation> Generate(LiveChecks checks)
     {

@@ -1,7 +1,7 @@
 namespace Proveout.Engine.Electrical;
 
 /// <summary>A motor does not hum and twitch in place of turning, as it does with one winding only.</summary>
-internal sealed class MotorIsQuiet : ILiveRule
+internal sealed class MotorIsQuiet : ILiveCheckRule
 {
     public IEnumerable<LiveObservation> Generate(LiveChecks checks) =>
         from motor in checks.Loads.OfType<MotorLoad>()

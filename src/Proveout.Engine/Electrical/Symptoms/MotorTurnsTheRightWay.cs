@@ -1,7 +1,7 @@
 namespace Proveout.Engine.Electrical;
 
 /// <summary>A motor turns the way that it is told: one winding reversed turns it round, both reversed do not.</summary>
-internal sealed class MotorTurnsTheRightWay : ILiveRule
+internal sealed class MotorTurnsTheRightWay : ILiveCheckRule
 {
     public IEnumerable<LiveObservation> Generate(LiveChecks checks) =>
         from motor in checks.Loads.OfType<MotorLoad>()

@@ -3,7 +3,7 @@ using Proveout.Engine.Machine;
 namespace Proveout.Engine.Electrical;
 
 /// <summary>Both pins of each switched output: on with its load plugged, on with the plug pulled, off with a load that keeps them together.</summary>
-internal sealed class OutputReadings : ILiveRule
+internal sealed class OutputReadings : ILiveCheckRule
 {
     private const double LeastVolts = 0.5;
 

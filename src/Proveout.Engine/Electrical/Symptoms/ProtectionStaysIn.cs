@@ -7,7 +7,7 @@ namespace Proveout.Engine.Electrical;
 /// A device may open from 1.1 times its rated current (IEC 60898-1 table 7: 1.13 holds for an hour; fuses of IEC 60127-2 hold at 1.5) and surely has
 /// when its slow edge says so. Which of several overloaded devices opens first is told only when one is five times as quick as the rest.
 /// </remarks>
-internal sealed class ProtectionStaysIn : ILiveRule
+internal sealed class ProtectionStaysIn : ILiveCheckRule
 {
     private const double MayOpenFrom = 1.1;
     private const double LooksWithinSeconds = 60;

@@ -1,7 +1,7 @@
 namespace Proveout.Engine.Electrical;
 
 /// <summary>Releasing a stop does not start anything again by itself (ISO 13850 clause 4.1.4).</summary>
-internal sealed class StaysOffAfterStop : ILiveRule
+internal sealed class StaysOffAfterStop : ILiveCheckRule
 {
     public IEnumerable<LiveObservation> Generate(LiveChecks checks) =>
         from state in checks.Model.States

@@ -1,7 +1,7 @@
 namespace Proveout.Engine.Electrical;
 
 /// <summary>A stop that is held pressed takes the power away from what it should stop.</summary>
-internal sealed class StopTakesPower : ILiveRule
+internal sealed class StopTakesPower : ILiveCheckRule
 {
     public IEnumerable<LiveObservation> Generate(LiveChecks checks) =>
         from state in checks.Model.States

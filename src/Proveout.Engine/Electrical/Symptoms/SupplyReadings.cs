@@ -3,7 +3,7 @@ using Proveout.Engine.Machine;
 namespace Proveout.Engine.Electrical;
 
 /// <summary>Positive to zero volt wherever a supply or a rail arrives.</summary>
-internal sealed class SupplyReadings : ILiveRule
+internal sealed class SupplyReadings : ILiveCheckRule
 {
     private const double LeastVolts = 0.5;
 

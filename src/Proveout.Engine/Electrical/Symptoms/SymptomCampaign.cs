@@ -17,7 +17,7 @@ public sealed class SymptomCampaign
     {
         (_model, _faults) = (model, faults);
         var checks = new LiveChecks(model);
-        LiveObservation[] found = [.. LiveRules.Symptoms.Concat(LiveRules.Readings).SelectMany(rule => rule.Generate(checks))];
+        LiveObservation[] found = [.. LiveCheckRules.Symptoms.Concat(LiveCheckRules.Readings).SelectMany(rule => rule.Generate(checks))];
         var setUps = found
             .GroupBy(item => item.Check.SetUp)
             .Select(group => (First: group.First(), Checks: group.ToArray()))
@@ -64,11 +64,14 @@ public sealed class SymptomCampaign
         var shown = new SortedDictionary<int, ReadingInterval>();
         foreach (var stage in _groups.GroupBy(group => group.Stage))
         {
-            FaultyMachine[] machines = [.. variants.Select(variant => new FaultyMachine(_model, variant, stage.Key))];
+            FaultyMachine[] machines = InvertedContacts.AreIn(changes) ? [] : [.. variants.Select(variant => new FaultyMachine(_model, variant, stage.Key))];
             foreach (var (_, state, seen) in stage)
             {
                 var sound = _model.Sound(state, stage.Key);
-                LiveView?[] views = [.. machines.Select(machine => machine.Solve(state)).Select(solution => ReferenceEquals(solution, sound) ? null : new LiveView(solution))];
+                var solutions = machines.Length > 0
+                    ? machines.Select(machine => machine.Solve(state))
+                    : variants.Select(variant => _model.Solve(state, InvertedContacts.In(variant, sound, _model.Context.Wiring), stage.Key));
+                LiveView?[] views = [.. solutions.Select(solution => ReferenceEquals(solution, sound) ? null : new LiveView(solution))];
                 if (Array.Exists(views, view => view is not null))
                     Compare(seen, views, shown);
             }

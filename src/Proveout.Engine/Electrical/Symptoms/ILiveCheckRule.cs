@@ -1,7 +1,7 @@
 namespace Proveout.Engine.Electrical;
 
 /// <summary>A kind of symptom, or of live reading: which checks of it a machine has.</summary>
-internal interface ILiveRule
+internal interface ILiveCheckRule
 {
     /// <summary>The checks of a machine.</summary>
     IEnumerable<LiveObservation> Generate(LiveChecks checks);

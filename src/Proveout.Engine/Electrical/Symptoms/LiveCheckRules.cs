@@ -1,10 +1,10 @@
 namespace Proveout.Engine.Electrical;
 
 /// <summary>The register of symptoms and live readings: a new kind is one new file and one line here.</summary>
-internal static class LiveRules
+internal static class LiveCheckRules
 {
     /// <summary>What a person sees, hears or feels.</summary>
-    public static IReadOnlyList<ILiveRule> Symptoms { get; } =
+    public static IReadOnlyList<ILiveCheckRule> Symptoms { get; } =
     [
         new ProtectionStaysIn(),
         new ResidualDeviceStaysIn(),
@@ -19,7 +19,7 @@ internal static class LiveRules
     ];
 
     /// <summary>What a meter reads on the energised machine.</summary>
-    public static IReadOnlyList<ILiveRule> Readings { get; } =
+    public static IReadOnlyList<ILiveCheckRule> Readings { get; } =
     [
         new MainsReadings(),
         new MetalReadings(),

@@ -8,6 +8,9 @@ internal sealed class DropReadings : ILiveCheckRule
     private const double SameSupply = 0.85;
     private const double LeastVolts = 1;
 
+    // What goes on to a sensor leaves the board; what feeds the board enters it.
+    private const double LeastAmperes = 0.05;
+
     public IEnumerable<LiveObservation> Generate(LiveChecks checks)
     {
         var context = checks.Model.Context;
@@ -18,6 +21,8 @@ internal sealed class DropReadings : ILiveCheckRule
                 if (Terminals.Of(part, TerminalRole.ZeroVolt, part.Type.ConnectorOf(positive.Terminal)).Cast<TerminalReference?>().FirstOrDefault() is not { } zero
                     || !Terminals.IsWired(context, zero))
                     continue;
+                if (AmperesInto(context, view, positive) < LeastAmperes)
+                    continue;
                 var (plus, minus) = (LivePlace.Mated(context, positive), LivePlace.Mated(context, zero));
                 foreach (var (source, back) in Supplies(context))
                     if (source.Point.Subject != part.Designation && IsFedBy(view, plus, minus, source, back))
@@ -27,6 +32,9 @@ internal sealed class DropReadings : ILiveCheckRule
                     }
             }
     }
+
+    private static double AmperesInto(WiringContext context, LiveView view, TerminalReference terminal) =>
+        context.ConductorsAt(terminal).Sum(conductor => view.Solution.DcAmperes(context.JointOf(conductor, terminal).Index));
 
     private static IEnumerable<(LivePlace Positive, LivePlace Negative)> Supplies(WiringContext context) =>
         Terminals.Supplies(context.Design).Select(supply => (LivePlace.Mated(context, supply.Positive), LivePlace.Mated(context, supply.Negative)));

@@ -7,9 +7,14 @@ internal static class FaultVariants
     private const double WideRatio = 1.5;
     private const double WideOhms = 0.2;
 
-    /// <summary>One variant, or both ends when any change has a wide band.</summary>
+    // No more than what a sound joint may have (5 to 100 mohm): nothing is changed by it.
+    private const double SoundOhms = 0.1;
+
+    /// <summary>One variant, or both ends when any change has a wide band; none of the changes where they leave the machine sound.</summary>
     public static IReadOnlyList<IReadOnlyList<ElementChange>> Of(IReadOnlyList<ElementChange> changes) =>
-        changes.Any(IsWide) ? [[.. changes.Select(AtLow)], [.. changes.Select(AtHigh)]] : [changes];
+        !changes.Any(IsWide) ? [changes]
+        : changes.All(change => change is AddInSeries { LowOhms: <= SoundOhms }) ? [[], [.. changes.Select(AtHigh)]]
+        : [[.. changes.Select(AtLow)], [.. changes.Select(AtHigh)]];
 
     private static bool IsWide(ElementChange change) => change switch
     {

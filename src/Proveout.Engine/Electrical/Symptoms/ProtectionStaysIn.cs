@@ -13,8 +13,12 @@ internal sealed class ProtectionStaysIn : ILiveCheckRule
     private const double LooksWithinSeconds = 60;
     private const double SurelyFirst = 5;
 
+    // A branch that feeds nothing has nothing to say.
+    private const double LeastAmperes = 0.001;
+
     public IEnumerable<LiveObservation> Generate(LiveChecks checks) =>
         from device in checks.Model.Circuit.Protective
+        where checks.Sound(checks.Everything).Solution.HeatingAmperes(device.Index) > LeastAmperes
         from state in new[] { checks.Resting, checks.Everything }.Distinct()
         from observation in checks.Symptom(
             $"stays-in {device.Subject} {device.Name} {(state == checks.Resting ? "switch-on" : "all-on")}",

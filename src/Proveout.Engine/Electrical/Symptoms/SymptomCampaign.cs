@@ -54,11 +54,13 @@ public sealed class SymptomCampaign
     public FaultResponse[] Run(CancellationToken cancellation = default)
     {
         var responses = new FaultResponse[_faults.Count];
-        Parallel.For(0, _faults.Count, new ParallelOptions { CancellationToken = cancellation }, fault => responses[fault] = Of(_faults[fault].Changes));
+        Parallel.For(0, _faults.Count, new ParallelOptions { CancellationToken = cancellation }, fault => responses[fault] = Respond(_faults[fault].Changes));
         return responses;
     }
 
-    private FaultResponse Of(IReadOnlyList<ElementChange> changes)
+    /// <summary>What some changes of the wiring alter: those of one fault, or of several made at once.</summary>
+    /// <param name="changes">The changes; each element at most once.</param>
+    public FaultResponse Respond(IReadOnlyList<ElementChange> changes)
     {
         var variants = FaultVariants.Of(changes);
         var shown = new SortedDictionary<int, ReadingInterval>();
@@ -91,8 +93,15 @@ public sealed class SymptomCampaign
                 all = all is { } before ? before.Hull(one) : one;
             }
 
-            if (all is { } interval && interval != observation.Check.Expectation)
+            if (all is { } interval && Differs(interval, observation.Check.Expectation))
                 shown[check] = interval;
         }
+    }
+
+    // Less than a fiftieth of the interval is no difference: it lies within the margins that were chosen.
+    private static bool Differs(ReadingInterval one, ReadingInterval other)
+    {
+        var same = (other.High - other.Low) / 50;
+        return !(Math.Abs(one.Low - other.Low) <= same && Math.Abs(one.High - other.High) <= same);
     }
 }

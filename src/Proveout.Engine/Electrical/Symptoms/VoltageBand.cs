@@ -16,7 +16,7 @@ internal abstract class VoltageBand
     public static VoltageBand Direct { get; } = new Plain("DC volts", "", isDirect: true, 0.94, 1.06, 0.1);
 
     /// <summary>Voltage that is lost along conductors under load.</summary>
-    public static VoltageBand Drop { get; } = new Plain("DC millivolts under load", "-drop", isDirect: true, 0.3, 2, 0.05);
+    public static VoltageBand Drop { get; } = new Plain("DC volts lost under load", "-drop", isDirect: true, 0.3, 2, 0.05);
 
     /// <summary>Voltage between line and neutral.</summary>
     public static VoltageBand Mains { get; } = new Plain("AC volts", "-ac", isDirect: false, 0.88, 1.12, 2);

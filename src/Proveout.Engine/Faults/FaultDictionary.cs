@@ -51,6 +51,18 @@ public sealed class FaultDictionary
         return new(this, faults);
     }
 
+    /// <summary>The same dictionary with further checks behind its own.</summary>
+    /// <param name="setUps">Set-ups of the further checks, with identifiers of their own.</param>
+    /// <param name="checks">The further checks.</param>
+    /// <param name="responses">What each fault changes among them, in the order of <see cref="Faults"/>; indices count from the first further check.</param>
+    public FaultDictionary Extended(IReadOnlyList<SetUp> setUps, IReadOnlyList<Check> checks, FaultResponse[] responses)
+    {
+        ArgumentOutOfRangeException.ThrowIfNotEqual(responses.Length, Faults.Count);
+        return new([.. SetUps, .. setUps], [.. Checks, .. checks], Faults, [.. _responses.Select((own, fault) => new FaultResponse(
+            [.. own.Checks, .. responses[fault].Checks.Select(check => Checks.Count + check)],
+            [.. own.Intervals, .. responses[fault].Intervals]))]);
+    }
+
     /// <summary>Index of the check with an identifier, or null.</summary>
     public int? IndexOfCheck(string id) => _checkIndex.TryGetValue(id, out var index) ? index : null;
 

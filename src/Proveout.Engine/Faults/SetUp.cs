@@ -8,4 +8,8 @@ namespace Proveout.Engine.Faults;
 /// <param name="Instructions">What to do to get there, a sentence each.</param>
 /// <param name="Cautions">What can hurt while getting there or measuring, a sentence each; shown before the instructions.</param>
 /// <param name="CostSeconds">Time that it takes to get there.</param>
-public sealed record SetUp(string Id, string Title, ValueList<string> Instructions, ValueList<string> Cautions, double CostSeconds);
+public sealed record SetUp(string Id, string Title, ValueList<string> Instructions, ValueList<string> Cautions, double CostSeconds)
+{
+    /// <summary>What is energised in it.</summary>
+    public Phase Phase { get; init; } = Phase.Dead;
+}

@@ -1,0 +1,66 @@
+using Proveout.Engine.Faults;
+
+namespace Proveout.Engine.Electrical;
+
+/// <summary>Several faults at once at the checks of one set-up, one check at a time. One thread's own.</summary>
+/// <remarks>The same readings as <see cref="PortWorker"/> gives for the merged fault.</remarks>
+internal sealed class PairSetUpWorker(PairSetUp setUp)
+{
+    private readonly PairLimitWorker _low = new(setUp.Low, setUp.Table.Low.Controls);
+    private readonly PairLimitWorker _high = new(setUp.High, setUp.Table.High.Controls);
+    private StrayPieces? _strays;
+    private bool _isLowApplied;
+    private bool _isHighApplied;
+    private int[] _faults = [];
+
+    /// <summary>Takes faults that do not contradict each other in place of those before.</summary>
+    public void Apply(int[] faults) => (_faults, _strays, _isLowApplied, _isHighApplied) = (faults, null, false, false);
+
+    /// <summary>What a check may show.</summary>
+    public ReadingInterval Shown(CandidateCheck check, int index)
+    {
+        var low = WithStrays(LowOhms(check), check);
+        var high = HighOhms(check);
+        var (goodLow, goodHigh) = setUp.Table.Good[index];
+        return Same(low, goodLow) && Same(high, goodHigh) ? check.Check.Expectation : check.Mode.Shown(low, Math.Max(low, high));
+    }
+
+    /// <summary>True when the check surely catches them.</summary>
+    public bool IsSurelyCaught(CandidateCheck check, int index, CheckLimits limits)
+    {
+        var high = HighOhms(check);
+        if (limits.SurelyTooLow > 0 && high <= limits.SurelyTooLow)
+            return true;
+        var low = LowOhms(check);
+        if (low <= limits.NotTooHigh && high >= limits.NotTooLow)
+            return false;
+        return setUp.Strays.LeastOhms(low) >= limits.SurelyTooHigh || Shown(check, index).IsDisjointFrom(check.Check.Expectation);
+    }
+
+    private double LowOhms(CandidateCheck check)
+    {
+        if (!_isLowApplied)
+            _low.Apply(_faults);
+        _isLowApplied = true;
+        return _low.Network.Ohms(check.A, check.B);
+    }
+
+    private double HighOhms(CandidateCheck check)
+    {
+        if (!_isHighApplied)
+            _high.Apply(_faults);
+        _isHighApplied = true;
+        return _high.Network.Ohms(check.A, check.B);
+    }
+
+    private double WithStrays(double low, CandidateCheck check)
+    {
+        if (low < StrayPieces.NegligibleOhms)
+            return low;
+        _strays ??= _low.Network.HasPiecesAsBefore ? setUp.Table.Strays : setUp.Table.StrayPaths.Of(_low.Network.PieceCount, _low.Network.PieceOfNodes());
+        return _strays.LowerLimit(low, _low.Network.PieceOf(check.A), _low.Network.PieceOf(check.B));
+    }
+
+    // Either may be infinite: the smaller of the two is the measure, so that an opened path never counts as the same.
+    private static bool Same(double one, double two) => one.Equals(two) || Math.Abs(one - two) <= 1e-9 * Math.Min(one, two);
+}

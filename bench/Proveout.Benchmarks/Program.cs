@@ -7,4 +7,10 @@ if (args is ["--compare"])
     return;
 }
 
+if (args is ["--pairs", .. var terminals])
+{
+    PairComparison.Print(Console.Out, terminals);
+    return;
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

@@ -15,7 +15,7 @@ internal sealed class PairNetwork
     private readonly List<NetworkUpdate> _updates = [];
     private readonly List<int> _nodes = [];
     private readonly List<(int A, int B)> _places = [];
-    private readonly SmallInverse _inverse = new();
+    private readonly SmallSystem _system = new();
     private readonly int[] _pieceOfNode;
     private DoubleDouble[] _between = [];
 
@@ -44,7 +44,7 @@ internal sealed class PairNetwork
         foreach (var change in changes)
             _updates.Add(new NetworkUpdate(change.A, change.B, change.DeltaConductance));
         UpdateAnchors();
-        InvertUpdateMatrix();
+        FactorUpdateMatrix();
     }
 
     /// <summary>Number of the piece that a node is now in.</summary>
@@ -74,12 +74,19 @@ internal sealed class PairNetwork
         for (var place = 0; place < _nodes.Count; place++)
             volts[place] = _transfers.Of(_nodes[place], a) - _transfers.Of(_nodes[place], b);
         Span<DoubleDouble> across = stackalloc DoubleDouble[_places.Count];
+        var isAcross = false;
         for (var index = 0; index < across.Length; index++)
+        {
             across[index] = volts[_places[index].A] - volts[_places[index].B];
-        for (var row = 0; row < across.Length; row++)
-            if (across[row].High != 0)
-                for (var column = 0; column <= row; column++)
-                    ohms -= across[row] * (row == column ? _inverse[row, row] : Twice(_inverse[row, column])) * across[column];
+            isAcross |= across[index].High != 0;
+        }
+
+        if (!isAcross)
+            return Math.Max(0, (double)ohms);
+        Span<DoubleDouble> currents = stackalloc DoubleDouble[across.Length];
+        _system.Solve(across, currents);
+        for (var index = 0; index < across.Length; index++)
+            ohms -= across[index] * currents[index];
         return Math.Max(0, (double)ohms);
     }
 
@@ -101,19 +108,19 @@ internal sealed class PairNetwork
                 _updates.Add(new NetworkUpdate(_pieces.FirstOf(piece), NetworkUpdate.Ground, ResistorNetwork.AnchorConductance));
     }
 
-    private void InvertUpdateMatrix()
+    private void FactorUpdateMatrix()
     {
         ListNodes();
-        _inverse.Reset(_updates.Count);
+        _system.Reset(_updates.Count);
         for (var row = 0; row < _updates.Count; row++)
             for (var column = 0; column <= row; column++)
             {
                 var transfer = Between(_places[row].A, _places[column].A) - Between(_places[row].A, _places[column].B)
                     - Between(_places[row].B, _places[column].A) + Between(_places[row].B, _places[column].B);
-                _inverse.Set(row, column, row == column ? transfer + ((DoubleDouble)1 / _updates[row].DeltaConductance) : transfer);
+                _system.Set(row, column, row == column ? transfer + ((DoubleDouble)1 / _updates[row].DeltaConductance) : transfer);
             }
 
-        if (!_inverse.Invert())
+        if (!_system.Factor())
             throw new InvalidOperationException("The update of an anchored network is regular; this one is not.");
     }
 

@@ -13,21 +13,24 @@ public sealed class PairCampaign
     private readonly CheckPlan _plan;
     private readonly IFaultInteractions _interactions;
     private readonly Func<int, int, Severity> _severity;
+    private readonly bool _beyondPlan;
 
     /// <summary>Prepares a run.</summary>
     /// <param name="dictionary">What every check shows under every fault alone.</param>
     /// <param name="plan">The plan.</param>
     /// <param name="interactions">What the trade knows of faults made together.</param>
     /// <param name="severity">What two faults together do; by default the worse of what each does.</param>
-    /// <param name="from">Where an earlier run stopped.</param>
+    /// <param name="from">Where an earlier run with the same arguments stopped.</param>
+    /// <param name="beyondPlan">True to look among all candidates for checks that catch pairs of two faults that none catches alone.</param>
     public PairCampaign(
         FaultDictionary dictionary,
         CheckPlan plan,
         IFaultInteractions interactions,
         Func<int, int, Severity>? severity = null,
-        PairCheckpoint? from = null)
+        PairCheckpoint? from = null,
+        bool beyondPlan = true)
     {
-        (_dictionary, _plan, _interactions) = (dictionary, plan, interactions);
+        (_dictionary, _plan, _interactions, _beyondPlan) = (dictionary, plan, interactions, beyondPlan);
         _severity = severity ?? ((one, two) => (Severity)Math.Max((int)dictionary.Faults[one].Severity, (int)dictionary.Faults[two].Severity));
         Checkpoint = from ?? PairCheckpoint.Start;
     }
@@ -43,7 +46,8 @@ public sealed class PairCampaign
     {
         var threads = new FaultThreads(_interactions);
         var screen = new PairScreen(_dictionary, _plan.Checks, threads, cancellation);
-        var uncaught = new UncaughtPairs(_dictionary, screen, _plan, threads, _severity, cancellation);
+        IReadOnlyList<int> checks = _beyondPlan ? [.. Enumerable.Range(0, _dictionary.Checks.Count)] : _plan.Checks;
+        var uncaught = new UncaughtPairs(_dictionary, screen, _plan, threads, checks, _severity, cancellation);
         var count = _dictionary.Faults.Count;
         while (Checkpoint.RowsDone < count)
         {

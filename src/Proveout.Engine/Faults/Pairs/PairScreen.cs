@@ -14,6 +14,7 @@ internal sealed class PairScreen
     private readonly int[] _checks;
     private readonly List<int>[] _touched;
     private readonly int[]?[] _overturningCaught;
+    private readonly int[]?[] _smallestGuard;
     private readonly (int Check, int[] Faults)[]?[] _overturningUncaught;
 
     /// <summary>Screens the faults of a dictionary for some checks.</summary>
@@ -34,6 +35,7 @@ internal sealed class PairScreen
         Everyone = [.. Enumerable.Range(0, dictionary.Faults.Count)];
         _touched = Array.ConvertAll(Everyone, _ => new List<int>());
         _overturningCaught = new int[]?[Everyone.Length];
+        _smallestGuard = new int[]?[Everyone.Length];
         _overturningUncaught = new (int, int[])[]?[Everyone.Length];
         var touching = new int[_checks.Length][];
         threads.ForEach(
@@ -62,6 +64,9 @@ internal sealed class PairScreen
     /// <summary>The faults that may keep every check from catching a fault that is caught alone, rising.</summary>
     public int[] Overturning(int fault) => _overturningCaught[fault]!;
 
+    /// <summary>The faults that may keep one check from catching a fault that is caught alone, of that check for which they are fewest; rising.</summary>
+    public int[] SmallestGuard(int fault) => _smallestGuard[fault]!;
+
     /// <summary>For a fault that is not caught alone, the checks that others may make catch it together, with those others.</summary>
     public IReadOnlyList<(int Check, int[] Faults)> CatchingWith(int fault) => _overturningUncaught[fault]!;
 
@@ -75,6 +80,8 @@ internal sealed class PairScreen
             if (Array.BinarySearch(_checks, check) < 0)
                 continue;
             var found = interactions.Overturning(alone, check, isCaught: true) ?? Everyone;
+            if (_smallestGuard[fault] is not { } smallest || found.Length < smallest.Length)
+                _smallestGuard[fault] = found;
             overturning = overturning is null ? found : [.. overturning.Intersect(found)];
             if (++guards == MostGuards || overturning.Length == 0)
                 break;

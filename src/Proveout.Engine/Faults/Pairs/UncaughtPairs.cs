@@ -8,12 +8,13 @@ internal sealed class UncaughtPairs
     private readonly Func<int, int, Severity> _severity;
     private readonly Dictionary<int, List<int>>?[] _checksOfOthers;
 
-    /// <summary>Lists, for all candidate checks, which pairs may be caught by which of them.</summary>
+    /// <summary>Lists which pairs may be caught by which of some checks.</summary>
     public UncaughtPairs(
         FaultDictionary dictionary,
         PairScreen screen,
         CheckPlan plan,
         FaultThreads threads,
+        IReadOnlyList<int> checks,
         Func<int, int, Severity> severity,
         CancellationToken cancellation)
     {
@@ -22,7 +23,7 @@ internal sealed class UncaughtPairs
         foreach (var check in plan.Checks)
             _isPlanned[check] = true;
         int[] faults = [.. screen.Everyone.Where(fault => !screen.IsCaught(fault))];
-        var all = new PairScreen(dictionary, [.. Enumerable.Range(0, dictionary.Checks.Count)], threads, cancellation, faults);
+        var all = new PairScreen(dictionary, checks, threads, cancellation, faults);
         _checksOfOthers = new Dictionary<int, List<int>>?[dictionary.Faults.Count];
         foreach (var fault in faults)
             _checksOfOthers[fault] = [];

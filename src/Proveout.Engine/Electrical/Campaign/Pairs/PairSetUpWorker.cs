@@ -28,13 +28,12 @@ internal sealed class PairSetUpWorker(PairSetUp setUp)
     /// <summary>True when the check surely catches them.</summary>
     public bool IsSurelyCaught(CandidateCheck check, int index, CheckLimits limits)
     {
-        var high = HighOhms(check);
-        if (limits.SurelyTooLow > 0 && high <= limits.SurelyTooLow)
+        if (limits.SurelyTooLow > 0 && HighOhms(check) <= limits.SurelyTooLow)
             return true;
-        var low = LowOhms(check);
-        if (low <= limits.NotTooHigh && high >= limits.NotTooLow)
+        var low = double.IsPositiveInfinity(limits.NotTooHigh) ? 0 : LowOhms(check);
+        if (low <= limits.NotTooHigh && (limits.NotTooLow <= 0 || HighOhms(check) >= limits.NotTooLow))
             return false;
-        return setUp.Strays.LeastOhms(low) >= limits.SurelyTooHigh || Shown(check, index).IsDisjointFrom(check.Check.Expectation);
+        return (low > 0 && setUp.Strays.LeastOhms(low) >= limits.SurelyTooHigh) || Shown(check, index).IsDisjointFrom(check.Check.Expectation);
     }
 
     private double LowOhms(CandidateCheck check)

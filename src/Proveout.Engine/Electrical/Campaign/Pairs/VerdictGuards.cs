@@ -58,7 +58,7 @@ internal sealed class VerdictGuards(PairSetUp setUp)
                 return true;
             }
 
-        if (!side.Layers.TryFind(check.A, check.B, 1 / mostSiemens) && !side.Layers.TryFind(check.B, check.A, 1 / mostSiemens))
+        if (!side.Layers.TryFind(check.A, check.B, 1 / mostSiemens))
             return false;
         side.Layers.AddCrossing(faults);
         return true;

@@ -4,7 +4,7 @@ namespace Proveout.Engine.Electrical;
 
 /// <summary>Several faults at once at the checks of one set-up, one check at a time. One thread's own.</summary>
 /// <remarks>The same readings as <see cref="PortWorker"/> gives for the merged fault.</remarks>
-internal sealed class PairSetUpWorker(PairSetUp setUp)
+internal sealed class PairSetUpWorker(PairSetUp setUp) : IPairWorker
 {
     private readonly PairLimitWorker _low = new(setUp.Low, setUp.Table.Low.Controls);
     private readonly PairLimitWorker _high = new(setUp.High, setUp.Table.High.Controls);
@@ -13,27 +13,29 @@ internal sealed class PairSetUpWorker(PairSetUp setUp)
     private bool _isHighApplied;
     private int[] _faults = [];
 
-    /// <summary>Takes faults that do not contradict each other in place of those before.</summary>
+    /// <inheritdoc/>
     public void Apply(int[] faults) => (_faults, _strays, _isLowApplied, _isHighApplied) = (faults, null, false, false);
 
-    /// <summary>What a check may show.</summary>
-    public ReadingInterval Shown(CandidateCheck check, int index)
+    /// <inheritdoc/>
+    public ReadingInterval Shown(int index)
     {
+        var check = setUp.Table.Candidates[index];
         var low = WithStrays(LowOhms(check), check);
         var high = HighOhms(check);
         var (goodLow, goodHigh) = setUp.Table.Good[index];
         return Same(low, goodLow) && Same(high, goodHigh) ? check.Check.Expectation : check.Mode.Shown(low, Math.Max(low, high));
     }
 
-    /// <summary>True when the check surely catches them.</summary>
-    public bool IsSurelyCaught(CandidateCheck check, int index, CheckLimits limits)
+    /// <inheritdoc/>
+    public bool IsSurelyCaught(int index)
     {
+        var (check, limits) = (setUp.Table.Candidates[index], setUp.LimitsOf(index));
         if (limits.SurelyTooLow > 0 && HighOhms(check) <= limits.SurelyTooLow)
             return true;
         var low = double.IsPositiveInfinity(limits.NotTooHigh) ? 0 : LowOhms(check);
         if (low <= limits.NotTooHigh && (limits.NotTooLow <= 0 || HighOhms(check) >= limits.NotTooLow))
             return false;
-        return (low > 0 && setUp.Strays.LeastOhms(low) >= limits.SurelyTooHigh) || Shown(check, index).IsDisjointFrom(check.Check.Expectation);
+        return (low > 0 && setUp.Strays.LeastOhms(low) >= limits.SurelyTooHigh) || Shown(index).IsDisjointFrom(check.Check.Expectation);
     }
 
     private double LowOhms(CandidateCheck check)

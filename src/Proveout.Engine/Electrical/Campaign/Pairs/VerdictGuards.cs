@@ -1,7 +1,7 @@
 namespace Proveout.Engine.Electrical;
 
 /// <summary>What holds the verdicts of one set-up: sets of nodes and paths that leave them as they are while no other fault touches them. One thread's own.</summary>
-internal sealed class VerdictGuards(PairSetUp setUp)
+internal sealed class VerdictGuards(PairSetUp setUp) : IPairGuards
 {
     private const int FewNodes = 60;
 
@@ -11,17 +11,21 @@ internal sealed class VerdictGuards(PairSetUp setUp)
     private readonly Side _low = new(setUp.Low);
     private readonly Side _high = new(setUp.High);
 
-    /// <summary>Takes the faults whose verdicts are asked for, in place of those before.</summary>
+    /// <inheritdoc/>
     public void Apply(ReadOnlySpan<int> faults)
     {
         _low.Graph.Apply(faults, setUp.Table.Low.Controls);
         _high.Graph.Apply(faults, setUp.Table.High.Controls);
     }
 
-    /// <summary>Adds the faults that may overturn a verdict, more than once perhaps; false when nothing is known.</summary>
-    public bool TryAddOverturning(CandidateCheck check, CheckLimits limits, bool isCaught, List<int> faults) => isCaught
-        ? TryAddToTooLow(check, limits, faults) || TryAddToTooHigh(check, limits, faults)
-        : TryAddToNotTooHigh(check, limits, faults) && TryAddToNotTooLow(check, limits, faults);
+    /// <inheritdoc/>
+    public bool TryAddOverturning(int index, bool isCaught, List<int> faults)
+    {
+        var (check, limits) = (setUp.Table.Candidates[index], setUp.LimitsOf(index));
+        return isCaught
+            ? TryAddToTooLow(check, limits, faults) || TryAddToTooHigh(check, limits, faults)
+            : TryAddToNotTooHigh(check, limits, faults) && TryAddToNotTooLow(check, limits, faults);
+    }
 
     private bool TryAddToTooLow(CandidateCheck check, CheckLimits limits, List<int> faults) =>
         limits.SurelyTooLow > 0 && TryAddPath(_high, check, limits.SurelyTooLow, faults);

@@ -7,7 +7,7 @@ public sealed class WiringInteractions : IFaultInteractions
 {
     private readonly PairTables _tables;
     private readonly WiringSimulator _simulator;
-    private readonly VerdictGuards?[] _guards;
+    private readonly IPairGuards?[] _guards;
     private readonly bool[] _isGuarding;
     private readonly PortWorker?[] _ports;
     private readonly List<int> _found = [];
@@ -23,9 +23,9 @@ public sealed class WiringInteractions : IFaultInteractions
     {
         _tables = tables;
         _simulator = new WiringSimulator(tables);
-        _guards = new VerdictGuards?[tables.SetUps.Length];
-        _isGuarding = new bool[tables.SetUps.Length];
-        _ports = new PortWorker?[tables.SetUps.Length];
+        _guards = new IPairGuards?[tables.Tables.Length];
+        _isGuarding = new bool[tables.Tables.Length];
+        _ports = new PortWorker?[tables.Ports.Length];
     }
 
     /// <inheritdoc/>
@@ -40,9 +40,10 @@ public sealed class WiringInteractions : IFaultInteractions
     /// <inheritdoc/>
     public int[]? Overturning(ReadOnlySpan<int> faults, int check, bool isCaught)
     {
-        var guards = GuardsFor(faults, _tables.SetUpOf(check));
+        var (table, index) = _tables.PlaceOf(check);
+        var guards = GuardsFor(faults, table);
         _found.Clear();
-        return guards.TryAddOverturning(_tables.Candidate(check), _tables.LimitsOf(check), isCaught, _found) ? Rising(_found) : null;
+        return guards.TryAddOverturning(index, isCaught, _found) ? Rising(_found) : null;
     }
 
     /// <inheritdoc/>
@@ -51,17 +52,17 @@ public sealed class WiringInteractions : IFaultInteractions
         var merged = TogetherSimulation.Merge(faults.ToArray().Select(fault => _tables.Faults[fault]));
         List<int> checks = [];
         List<ReadingInterval> shown = [];
-        for (var setUp = 0; setUp < _tables.SetUps.Length; setUp++)
-            (_ports[setUp] ??= new PortWorker(_tables.SetUps[setUp].Table)).AddResponses(merged, checks, shown);
+        for (var table = 0; table < _ports.Length; table++)
+            (_ports[table] ??= new PortWorker(_tables.Ports[table])).AddResponses(merged, checks, shown);
         return new TogetherShows(
-            [.. checks.Where((check, place) => shown[place].IsDisjointFrom(_tables.Candidate(check).Check.Expectation))],
+            [.. checks.Where((check, place) => shown[place].IsDisjointFrom(_tables.ExpectationOf(check)))],
             checks.Count == 0);
     }
 
     /// <inheritdoc/>
     public IFaultInteractions ForAnotherThread() => new WiringInteractions(_tables);
 
-    private VerdictGuards GuardsFor(ReadOnlySpan<int> faults, int setUp)
+    private IPairGuards GuardsFor(ReadOnlySpan<int> faults, int table)
     {
         if (!faults.SequenceEqual(_guarded))
         {
@@ -69,10 +70,10 @@ public sealed class WiringInteractions : IFaultInteractions
             Array.Clear(_isGuarding);
         }
 
-        var guards = _guards[setUp] ??= new VerdictGuards(_tables.SetUps[setUp]);
-        if (!_isGuarding[setUp])
+        var guards = _guards[table] ??= _tables.Tables[table].NewGuards();
+        if (!_isGuarding[table])
             guards.Apply(_guarded);
-        _isGuarding[setUp] = true;
+        _isGuarding[table] = true;
         return guards;
     }
 

@@ -6,7 +6,7 @@ namespace Proveout.Engine.Electrical;
 public sealed class WiringSimulator : IFaultSimulator
 {
     private readonly PairTables _tables;
-    private readonly PairSetUpWorker?[] _workers;
+    private readonly IPairWorker?[] _workers;
     private readonly bool[] _isApplied;
     private int[] _faults = [-1];
 
@@ -19,8 +19,8 @@ public sealed class WiringSimulator : IFaultSimulator
     internal WiringSimulator(PairTables tables)
     {
         _tables = tables;
-        _workers = new PairSetUpWorker?[tables.SetUps.Length];
-        _isApplied = new bool[tables.SetUps.Length];
+        _workers = new IPairWorker?[tables.Tables.Length];
+        _isApplied = new bool[tables.Tables.Length];
     }
 
     /// <summary>The same for another thread.</summary>
@@ -28,15 +28,13 @@ public sealed class WiringSimulator : IFaultSimulator
 
     /// <inheritdoc/>
     public ReadingInterval? Shown(ReadOnlySpan<int> faults, int check) =>
-        _tables.Contradictions.Among(faults) ? null : WorkerFor(faults, check).Shown(_tables.Candidate(check), IndexInSetUp(check));
+        _tables.Contradictions.Among(faults) ? null : WorkerFor(faults, _tables.PlaceOf(check).Table).Shown(_tables.PlaceOf(check).Index);
 
     /// <summary>True when a check surely catches all these faults together; they do not contradict each other.</summary>
     internal bool IsSurelyCaught(ReadOnlySpan<int> faults, int check) =>
-        WorkerFor(faults, check).IsSurelyCaught(_tables.Candidate(check), IndexInSetUp(check), _tables.LimitsOf(check));
+        WorkerFor(faults, _tables.PlaceOf(check).Table).IsSurelyCaught(_tables.PlaceOf(check).Index);
 
-    private int IndexInSetUp(int check) => check - _tables.SetUps[_tables.SetUpOf(check)].Table.FirstCheck;
-
-    private PairSetUpWorker WorkerFor(ReadOnlySpan<int> faults, int check)
+    private IPairWorker WorkerFor(ReadOnlySpan<int> faults, int table)
     {
         if (!faults.SequenceEqual(_faults))
         {
@@ -44,11 +42,10 @@ public sealed class WiringSimulator : IFaultSimulator
             Array.Clear(_isApplied);
         }
 
-        var setUp = _tables.SetUpOf(check);
-        var worker = _workers[setUp] ??= new PairSetUpWorker(_tables.SetUps[setUp]);
-        if (!_isApplied[setUp])
+        var worker = _workers[table] ??= _tables.Tables[table].NewWorker();
+        if (!_isApplied[table])
             worker.Apply(_faults);
-        _isApplied[setUp] = true;
+        _isApplied[table] = true;
         return worker;
     }
 }

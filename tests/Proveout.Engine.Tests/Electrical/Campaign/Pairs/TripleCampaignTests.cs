@@ -1,5 +1,6 @@
 using Proveout.Engine.Electrical;
 using Proveout.Engine.Faults;
+using Proveout.Engine.Tests.Samples;
 
 namespace Proveout.Engine.Tests.Electrical;
 
@@ -14,7 +15,7 @@ public sealed class TripleCampaignTests(ITestOutputHelper output)
     [InlineData(5)]
     public void Every_triple_is_judged_as_a_simulation_at_every_check_of_the_plan_judges_it(int seed)
     {
-        var (campaign, dictionary, plan) = Prepare(seed);
+        var (campaign, dictionary, plan) = Prepare(new WiringCampaign(RandomMachine.Of(seed)));
         var report = new TripleCampaign(dictionary, plan, new WiringInteractions(campaign)).Run();
         var simulator = new WiringSimulator(campaign);
         var verdicts = new RebuiltVerdicts(campaign);
@@ -42,7 +43,7 @@ public sealed class TripleCampaignTests(ITestOutputHelper output)
     [InlineData(3)]
     public void The_masked_triples_that_it_names_are_masked_in_a_full_rebuild(int seed)
     {
-        var (campaign, dictionary, plan) = Prepare(seed);
+        var (campaign, dictionary, plan) = Prepare(new WiringCampaign(RandomMachine.Of(seed)));
         var verdicts = new RebuiltVerdicts(campaign);
         var checks = plan.Checks.ToHashSet();
         foreach (var triple in new TripleCampaign(dictionary, plan, new WiringInteractions(campaign)).Run().Examples.Take(MostRebuilt))
@@ -52,25 +53,25 @@ public sealed class TripleCampaignTests(ITestOutputHelper output)
     [Fact]
     public void A_run_that_is_stopped_and_continued_reports_what_one_run_reports()
     {
-        var (campaign, dictionary, plan) = Prepare(3);
+        var (campaign, dictionary, plan) = Prepare(new WiringCampaign(Repository.Design("pennywort")));
+        using var stop = new CancellationTokenSource();
         var whole = new TripleCampaign(dictionary, plan, new WiringInteractions(campaign)).Run();
-        var shares = new List<double>();
-        var halfway = new TripleCampaign(dictionary, plan, new WiringInteractions(campaign));
-        halfway.Run(new Shares(shares));
-        Assert.Equal(1, shares[^1]);
-        var resumed = new TripleCampaign(dictionary, plan, new WiringInteractions(campaign), halfway.Checkpoint).Run();
+        var stopped = new TripleCampaign(dictionary, plan, new WiringInteractions(campaign));
+        Assert.Throws<OperationCanceledException>(() => stopped.Run(new StopAfterFirst(stop), stop.Token));
+        Assert.True(stopped.Checkpoint.RowsDone > 0);
+        var resumed = new TripleCampaign(dictionary, plan, new WiringInteractions(campaign), stopped.Checkpoint).Run();
         Assert.Equal(whole with { Examples = [] }, resumed with { Examples = [] });
+        Assert.Equal(whole.Examples, resumed.Examples);
     }
 
-    private static (WiringCampaign Campaign, FaultDictionary Dictionary, CheckPlan Plan) Prepare(int seed)
+    private static (WiringCampaign Campaign, FaultDictionary Dictionary, CheckPlan Plan) Prepare(WiringCampaign campaign)
     {
-        var campaign = new WiringCampaign(RandomMachine.Of(seed));
         var dictionary = campaign.Run();
         return (campaign, dictionary, CheckPlan.Of(dictionary, onlyGreedy: true));
     }
 
-    private sealed class Shares(List<double> shares) : IProgress<double>
+    private sealed class StopAfterFirst(CancellationTokenSource stop) : IProgress<double>
     {
-        public void Report(double value) => shares.Add(value);
+        public void Report(double value) => stop.Cancel();
     }
 }

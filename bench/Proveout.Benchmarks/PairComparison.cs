@@ -42,7 +42,9 @@ internal static class PairComparison
         if (withTriples)
         {
             Row(output, "the same, and all candidates for pairs not caught", ProcessorTime.Of(Turns, () => report = new PairCampaign(dictionary, plan, interactions).Run()));
-            Line(output, $"  {report.AlsoCatch.Count} sets of checks to choose from, {PlanGrowth.Choose(dictionary, plan.Checks, report.AlsoCatch).Count} checks added");
+            PairPlan grown = null!;
+            Row(output, "a plan that catches dangerous pairs too", ProcessorTime.Of(1, () => grown = PairPlan.Of(dictionary, interactions, onlyGreedy: true)));
+            Line(output, $"  {grown.Plan.Checks.Count} checks; {grown.Report.Masked.Count} pairs listed that it masks, {grown.Report.Masked.Count(pair => pair.IsIndistinguishable)} of them indistinguishable");
             TripleReport triples = null!;
             Row(output, "all triples of dangerous faults on the plan", ProcessorTime.Of(1, () => triples = new TripleCampaign(dictionary, plan, interactions).Run()));
             Line(output, $"  {triples.Simulated:N0} triples, {triples.Masked:N0} masked, {triples.Contradictory:N0} contradictory left out");

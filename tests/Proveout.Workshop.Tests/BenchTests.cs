@@ -38,6 +38,20 @@ public sealed class BenchTests
     }
 
     [Fact]
+    public async Task A_reading_that_would_be_right_with_another_plug_in_says_so_before_any_suspect()
+    {
+        await using var fixture = await BenchFixture.OpenAsync();
+        var build = await fixture.StartAsync();
+        // The paste sensor (1.1 kilohms) with its plug left in its socket: the input's pull-up and supply lie beside it.
+        var check = Samples.Pennywort.Dictionary.Checks.First(candidate =>
+            candidate.SetUp == "apart" && candidate.Kind == "resistance" && candidate.Points.All(point => point.Place is "TEMP0-S" or "TEMP0-0V" && point.Side == "plug"));
+        var state = (await EnterAsync(fixture, build, check.Id, "500")).Value!;
+
+        Assert.Equal(StepStatus.Failed, state.FindStep(check.Id)!.Status);
+        Assert.Contains("All plugs mated", state.PlugHint, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_reading_entered_again_is_a_correction_and_the_first_stays_in_the_journal()
     {
         await using var fixture = await BenchFixture.OpenAsync();

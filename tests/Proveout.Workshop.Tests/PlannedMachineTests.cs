@@ -43,7 +43,7 @@ public sealed class PlannedMachineTests
     [Fact]
     public void Every_check_of_the_plan_says_why() => Assert.All(Machine.Plan.Checks, check => Assert.NotEmpty(Machine.Explained(check).Why));
 
-    private static IReadOnlyList<Reading> Rehearse(int fault) => ReadingsFile.AsEvidence(Rehearsal.Readings(Machine, [fault], seed: fault));
+    private static IReadOnlyList<Reading> Rehearse(int fault) => ReadingsFile.AsEvidence(Machine.Dictionary, Rehearsal.Readings(Machine, [fault], seed: fault));
 
     private static bool Fails(Reading reading) => Machine.FindCheck(reading.CheckId)!.Judge(reading.Value) == Verdict.Fail;
 }

@@ -33,7 +33,7 @@ internal sealed class BenchText(Terminal terminal)
 
     public void Help()
     {
-        terminal.Say(ReadingText.Help);
+        terminal.Say(ReadingText.HelpFor(step.Check.Unit));
         terminal.Say("Or: skip REASON, note TEXT, back, next (the check worth most when something is off), list, quit.");
     }
 
@@ -55,6 +55,8 @@ internal sealed class BenchText(Terminal terminal)
         }
 
         terminal.Say($"  FAIL: {step.ReadingShown}, and it should read {step.Expected}.", Meaning.Bad);
+        if (state.PlugHint.Length > 0 && state.LastReadCheckId == step.Check.Id)
+            terminal.Say($"  {state.PlugHint}", Meaning.Caution);
         DiagnosisText.ShowSuspects(terminal, state.Suspects);
         if (state.NextBestCheckId is { } next && state.FindStep(next) is { } best)
         {

@@ -10,19 +10,27 @@ internal static class ReadingsCommand
     {
         var red = new Argument<string?>("RED") { Description = "Terminal of the red lead, such as A1.OUT0+.", Arity = ArgumentArity.ZeroOrOne };
         var black = new Argument<string?>("BLACK") { Description = "Terminal of the black lead.", Arity = ArgumentArity.ZeroOrOne };
-        var setUp = new Option<string?>("--set-up") { Description = "State of the machine, as `proveout plan` names it; all plugs mated when left out.", HelpName = "ID" };
+        var setUp = new Option<string?>("--set-up") { Description = "State of the machine, as `proveout plan` names it; all that matter when left out.", HelpName = "ID" };
+        var shown = new Option<string?>("--shown") { Description = "What the meter shows there: says in which state of the plugs that is right.", HelpName = "OHMS" };
         var command = new ExampleCommand(
             "readings",
             "Show what a meter should read between two terminals, either way round, and why; without terminals, at every check of the plan.",
             "proveout readings samples/pennywort",
-            "proveout readings samples/pennywort A1.OUT0+ A1.OUT0- --set-up apart")
+            "proveout readings samples/pennywort A1.OUT0+ A1.OUT0- --set-up apart",
+            "proveout readings samples/alderbrook B1.1 B1.2 --shown 4k6")
         {
-            options.Machine, red, black, setUp, options.Json,
+            options.Machine, red, black, setUp, shown, options.Json,
         };
         command.Validators.Add(result =>
         {
             if (result.GetValue(red) is not null && result.GetValue(black) is null)
                 result.AddError("Give the terminals of both leads, or none.");
+            if (result.GetValue(shown) is not { } text)
+                return;
+            if (result.GetValue(black) is null || result.GetValue(setUp) is not null)
+                result.AddError("`--shown` asks about two terminals in every state of the plugs: give both terminals, and no set-up.");
+            if (ReadingText.TryRead(text) is null)
+                result.AddError($"`{text}` is no reading. {ReadingText.Help}");
         });
         command.SetAction(async (parse, cancellation) =>
         {
@@ -30,9 +38,12 @@ internal static class ReadingsCommand
             var read = options.FilesOf(parse).Read(options.MachineOf(parse));
             if (read.Value is not { } machine)
                 return terminal.Refuse(read.Diagnostics, asJson);
-            return parse.GetValue(red) is { } first && parse.GetValue(black) is { } second
-                ? ShowBetween(terminal, machine, ReadingsBetween.Of(machine, first, second, parse.GetValue(setUp)), asJson)
-                : ShowAll(terminal, await Planning.RunAsync(terminal, machine, onlyGreedy: false, cancellation), asJson);
+            if (parse.GetValue(red) is not { } first || parse.GetValue(black) is not { } second)
+                return ShowAll(terminal, await Planning.RunAsync(terminal, machine, onlyGreedy: false, cancellation), asJson);
+            if (parse.GetValue(setUp) is { } state)
+                return ShowBetween(terminal, machine, ReadingsBetween.Of(machine, first, second, state), asJson);
+            var shownOhms = parse.GetValue(shown) is { } text ? ReadingText.TryRead(text) : null;
+            return PlugStatesText.Show(terminal, machine, ReadingsBetween.InPlugStates(machine, first, second, shownOhms), asJson);
         });
         return command;
     }

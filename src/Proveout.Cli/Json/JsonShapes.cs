@@ -11,6 +11,7 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(PlanShape))]
 [JsonSerializable(typeof(CheckTableShape))]
 [JsonSerializable(typeof(BothWaysShape))]
+[JsonSerializable(typeof(PlugStatesShape))]
 [JsonSerializable(typeof(DiagnosisShape))]
 [JsonSerializable(typeof(BuildsShape))]
 [JsonSerializable(typeof(BuildShape))]

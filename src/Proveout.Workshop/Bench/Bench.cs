@@ -67,12 +67,12 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal) :
             return Outcome.Refused<BenchState>([Refusals.NoSuchBuild(buildId)]);
         if (found.Planned.FindCheck(request.CheckId) is not { } check)
             return Outcome.Refused<BenchState>([Refusals.NoSuchCheck(request.CheckId)]);
-        if (ReadingText.TryRead(request.Text) is not { } value)
-            return Outcome.Refused<BenchState>([Refusals.UnreadableReading(request.Text.Trim())]);
+        if (ReadingText.TryRead(request.Text, check.Unit) is not { } value)
+            return Outcome.Refused<BenchState>([Refusals.UnreadableReading(request.Text.Trim(), check.Unit)]);
 
         var isOver = double.IsPositiveInfinity(value);
         var reading = new Journal.Reading(
-            check.Id, check.SetUp, request.Text.Trim(), isOver ? null : value, isOver, isOver ? "" : "Ω", VerdictWords.Of(check.Judge(value)));
+            check.Id, check.SetUp, request.Text.Trim(), isOver ? null : value, isOver, isOver ? "" : check.Unit, VerdictWords.Of(check.Judge(value)));
         var entries = await journal.ReadAsync(found.Build.Id, 0, cancellation);
         EntryContent content = LastReading(entries, check.Id, request.Key) is { } earlier ? new ReadingCorrected(earlier, reading) : new ReadingEntered(reading);
         return await AppendAsync(found, new EntryDraft(request.Key, request.Person.Trim(), InstrumentOf(entries), content), cancellation);

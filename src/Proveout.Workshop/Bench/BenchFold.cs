@@ -20,6 +20,7 @@ internal static class BenchFold
         var next = NextBest(planned, hypotheses, last.Keys, last.Keys.LastOrDefault());
         if (next is not null && !order.Contains(next))
             order.Add(next);
+        var lastRead = last.LastOrDefault(pair => ReadingOf(pair.Value.Content) is not null);
         return new BenchState(
             build,
             Steps(planned, order, last),
@@ -31,9 +32,15 @@ internal static class BenchFold
             entries.Count == 0 ? "" : entries[^1].Hash)
         {
             SignOffs = SignOffs(entries),
-            LastReadCheckId = last.LastOrDefault(pair => ReadingOf(pair.Value.Content) is not null).Key,
+            LastReadCheckId = lastRead.Key,
+            PlugHint = lastRead.Key is null ? "" : PlugHintOf(planned, ReadingOf(lastRead.Value.Content)!),
         };
     }
+
+    private static string PlugHintOf(PlannedMachine planned, Journal.Reading reading) =>
+        planned.FindCheck(reading.CheckId) is { } check && check.Judge(ValueOf(reading)) == Engine.Faults.Verdict.Fail
+            ? PlugHint.Of(planned.Machine, check, ValueOf(reading))
+            : "";
 
     private static OrderedDictionary<string, Entry> LastWords(IReadOnlyList<Entry> entries)
     {
@@ -115,10 +122,10 @@ internal static class BenchFold
             setUp,
             before.Count == 0 || before[^1].SetUp.Id != setUp.Id,
             MeterMode.OfKind(check.Kind).Setting,
-            ReadingWords.Of(check.Expectation),
+            CheckWords.Expected(check),
             StatusOf(check, entry, reading),
             reading?.Text ?? "",
-            reading is null ? "" : ReadingWords.Of(ValueOf(reading)),
+            reading is null ? "" : CheckWords.Shown(check, ValueOf(reading)),
             entry?.Content is CheckSkipped skipped ? skipped.Reason : "",
             entry?.Person ?? "",
             planned.CatchesShort(index));

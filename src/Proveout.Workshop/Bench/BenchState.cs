@@ -25,6 +25,9 @@ public sealed record BenchState(
     /// <summary>The check that was read last, in whose set-up the machine therefore stands; null when none was.</summary>
     public string? LastReadCheckId { get; init; }
 
+    /// <summary>Whether the check that was read last would be right with other plugs in or out, in a sentence; empty when it would not, or did not fail.</summary>
+    public string PlugHint { get; init; } = "";
+
     /// <summary>The step of a check, or null.</summary>
     public BenchStep? FindStep(string checkId) => Steps.FirstOrDefault(step => step.Check.Id == checkId);
 }

@@ -14,8 +14,8 @@ internal static class Refusals
     public static Diagnostic NoSuchCheck(string checkId) =>
         Of("no-such-check", $"This machine has no check `{checkId}`.", "Choose one from the list of checks.");
 
-    public static Diagnostic UnreadableReading(string text) =>
-        Of("unreadable-reading", $"`{text}` is not a reading.", ReadingText.Help);
+    public static Diagnostic UnreadableReading(string text, string unit) =>
+        Of("unreadable-reading", $"`{text}` is not a reading.", ReadingText.HelpFor(unit));
 
     public static Diagnostic Empty(string what, string mend) => Of("empty", $"{what} is empty.", mend);
 

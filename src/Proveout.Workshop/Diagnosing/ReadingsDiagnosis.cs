@@ -11,7 +11,7 @@ public static class ReadingsDiagnosis
     /// <summary>What the readings say; every one names a check of the machine.</summary>
     public static DiagnosisView Of(PlannedMachine planned, IReadOnlyList<TypedReading> readings)
     {
-        var evidence = ReadingsFile.AsEvidence(readings.Select(reading => (reading.CheckId, reading.Text)));
+        var evidence = ReadingsFile.AsEvidence(planned.Dictionary, readings.Select(reading => (reading.CheckId, reading.Text)));
         var hypotheses = Diagnosis.Explain(planned.Dictionary, evidence);
         return new DiagnosisView(
             evidence.Count,
@@ -31,7 +31,7 @@ public static class ReadingsDiagnosis
     {
         var check = planned.FindCheck(reading.CheckId)!;
         return check.Judge(reading.Value) == Verdict.Fail
-            ? new FailedReading(check, ReadingWords.Of(reading.Value), ReadingWords.Of(check.Expectation))
+            ? new FailedReading(check, CheckWords.Shown(check, reading.Value), CheckWords.Expected(check))
             : null;
     }
 

@@ -30,6 +30,37 @@ public static class ReadingsBetween
         return Outcome.Of(new BothWays(state.Text, one, other));
     }
 
+    /// <summary>The readings in every state of the plugs that matters, or what is wrong with the names.</summary>
+    /// <param name="machine">The machine.</param>
+    /// <param name="red">A terminal.</param>
+    /// <param name="black">Another one.</param>
+    /// <param name="shownOhms">What a meter shows there, in ohms, to be judged in each state; null when nothing was measured.</param>
+    public static Outcome<PlugStateAnswer> InPlugStates(LoadedMachine machine, string red, string black, double? shownOhms)
+    {
+        var all = DeadSetUps.Of(machine.Design);
+        var (first, firstProblem) = PointOf(machine, red, all[0]);
+        var (second, secondProblem) = PointOf(machine, black, all[0]);
+        if (first is null || second is null)
+            return Outcome.Refused<PlugStateAnswer>([.. new[] { firstProblem, secondProblem }.OfType<Diagnostic>()]);
+        var wiring = WiringNetworkBuilder.Build(machine.Design);
+        var states = PlugStates.About(machine.Design, Terminal(first), Terminal(second));
+        return Outcome.Of(new PlugStateAnswer(shownOhms, [.. states.Select(state => InState(wiring, state, first, second, shownOhms))]));
+    }
+
+    private static PlugStateReading InState(WiringNetwork wiring, ElectricalSetUp state, CheckPoint first, CheckPoint second, double? shownOhms)
+    {
+        var (one, other) = new ExpectedReadings(wiring, state.State).Between(SideIn(wiring, state.State, first), SideIn(wiring, state.State, second));
+        return new PlugStateReading(new BothWays(state.Text, one, other), shownOhms is { } ohms ? one.Ohms.Contains(ohms) || other.Ohms.Contains(ohms) : null);
+    }
+
+    // A mated plug has no sides.
+    private static CheckPoint SideIn(WiringNetwork wiring, MachineState state, CheckPoint point) =>
+        wiring.Design.FindPart(point.Subject)!.Type.ConnectorOf(point.Place) is { } connector && state.IsPulled(point.Subject, connector.Name)
+            ? point
+            : point with { Side = "" };
+
+    private static TerminalReference Terminal(CheckPoint point) => new(point.Subject, point.Place);
+
     private static (CheckPoint? Point, Diagnostic? Problem) PointOf(LoadedMachine machine, string text, ElectricalSetUp state)
     {
         var (name, side) = Split(text.Trim());

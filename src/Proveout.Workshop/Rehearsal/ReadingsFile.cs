@@ -27,11 +27,12 @@ public static class ReadingsFile
         return Array.TrueForAll(fields, field => field.Length == 2) ? [.. fields.Select(field => (field[0], field[1]))] : null;
     }
 
-    /// <summary>The readings as evidence, in ohms; those that cannot be read are left out.</summary>
-    public static IReadOnlyList<Reading> AsEvidence(IEnumerable<(string CheckId, string Text)> readings) =>
+    /// <summary>The readings as evidence, each in the unit of its check; those that cannot be read are left out.</summary>
+    public static IReadOnlyList<Reading> AsEvidence(FaultDictionary dictionary, IEnumerable<(string CheckId, string Text)> readings) =>
     [
         .. from reading in readings
-           let value = ReadingText.TryRead(reading.Text)
+           let check = dictionary.IndexOfCheck(reading.CheckId)
+           let value = check is null ? null : ReadingText.TryRead(reading.Text, dictionary.Checks[check.Value].Unit)
            where value is not null
            select new Reading(reading.CheckId, value.Value),
     ];

@@ -16,8 +16,11 @@ public static class Rehearsal
     {
         var random = new Random(seed);
         var simulated = planned.Campaign.SimulateTogether(faults);
-        return [.. planned.Plan.Checks.Select(check => (planned.Dictionary.Checks[check].Id, Draw(simulated[check], random)))];
+        return [.. planned.Plan.Checks.Select(check => (planned.Dictionary.Checks[check].Id, Draw(planned.Dictionary.Checks[check].Unit, simulated[check], random)))];
     }
+
+    private static string Draw(string unit, ReadingInterval interval, Random random) =>
+        unit.Length == 0 ? (interval.Contains(1) ? "yes" : "no") : Draw(interval, random);
 
     private static string Draw(ReadingInterval interval, Random random)
     {

@@ -40,9 +40,9 @@ public static class StoredReadings
     }
 
     private static Diagnostic? ProblemOf((string CheckId, string Text) reading, SourcePlace place, PlannedMachine planned) =>
-        planned.Dictionary.IndexOfCheck(reading.CheckId) is null
+        planned.Dictionary.IndexOfCheck(reading.CheckId) is not { } check
             ? new Diagnostic("no-such-check", place, $"{planned.Machine.Design.Name} has no check `{reading.CheckId}`.", "`proveout readings MACHINE` lists the checks of its plan.")
-            : ReadingText.TryRead(reading.Text) is null
-                ? new Diagnostic("unreadable-reading", place, $"`{reading.Text}` is not a reading.", ReadingText.Help)
+            : ReadingText.TryRead(reading.Text, planned.Dictionary.Checks[check].Unit) is null
+                ? new Diagnostic("unreadable-reading", place, $"`{reading.Text}` is not a reading.", ReadingText.HelpFor(planned.Dictionary.Checks[check].Unit))
                 : null;
 }

@@ -41,7 +41,7 @@ internal sealed class StateNetwork
     /// <summary>True when the element carries current in a state.</summary>
     public static bool Conducts(WiringNetwork wiring, MachineState state, NetworkElement element) => element switch
     {
-        { Kind: ElementKind.Mating } => !state.PlugsApart,
+        { Kind: ElementKind.Mating } => !IsApart(wiring, state, element),
         { Part: Contact contact } => contact.ClosedAt.Contains(PositionOf(wiring, state, element.Subject, contact.Control), StringComparer.Ordinal),
         _ => true,
     };
@@ -49,6 +49,10 @@ internal sealed class StateNetwork
     /// <summary>Limits of the resistance between two nodes in ohms, whatever junctions and insulation do; infinite when over range.</summary>
     public (double LowOhms, double HighOhms) Resistance(int a, int b) =>
         (Strays.LowerLimit(Low.Network.Resistance(a, b), Low.Network.Islands.Of(a), Low.Network.Islands.Of(b)), High.Network.Resistance(a, b));
+
+    private static bool IsApart(WiringNetwork wiring, MachineState state, NetworkElement mating) =>
+        state.PlugsApart
+        || (state.AnyPulled && state.IsPulled(mating.Subject, wiring.Design.FindPart(mating.Subject)!.Type.ConnectorOf(mating.Name)!.Name));
 
     private static string PositionOf(WiringNetwork wiring, MachineState state, string part, string control) =>
         state.PositionOf(part, control) ?? wiring.Design.FindPart(part)!.Type.Controls.First(candidate => candidate.Name == control).Rest;

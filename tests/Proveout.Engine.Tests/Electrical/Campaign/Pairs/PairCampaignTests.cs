@@ -44,7 +44,7 @@ public sealed class PairCampaignTests(ITestOutputHelper output)
     public void The_grown_plan_catches_every_dangerous_pair_that_some_check_catches(int seed)
     {
         var judged = Of(seed);
-        var grown = judged.Plan.Checks.Concat(PlanGrowth.Choose(judged.Dictionary, judged.Plan.Checks, judged.Report.AlsoCatch)).ToHashSet();
+        var grown = PairPlan.Of(judged.Dictionary, new WiringInteractions(judged.Campaign), onlyGreedy: true).Plan.Checks.ToHashSet();
         foreach (var (pair, catching) in judged.Rebuilt())
             if (catching.Length > 0 && judged.SeverityOf(pair) >= Severity.Damage)
                 Assert.True(catching.Any(grown.Contains), judged.Words(pair));

@@ -15,25 +15,28 @@ internal static class ComplementarityProblem
     private const int MostSteps = 20_000;
 
     /// <summary>The solution z, or null when it was not reached within the limit of steps.</summary>
-    /// <param name="matrix">M.</param>
+    /// <param name="matrix">M, entry by entry.</param>
     /// <param name="vector">q.</param>
     /// <param name="basis">Indices at which z is tried above zero first; afterwards, those at which it is.</param>
-    public static DoubleDouble[]? Solve(DoubleDouble[,] matrix, DoubleDouble[] vector, bool[] basis)
+    public static DoubleDouble[]? Solve(Func<int, int, DoubleDouble> matrix, DoubleDouble[] vector, bool[] basis)
     {
-        var size = vector.Length;
+        var inside = new List<int>();
         for (var step = 0; step < MostSteps; step++)
         {
-            int[] inside = [.. Enumerable.Range(0, size).Where(index => basis[index])];
+            inside.Clear();
+            for (var index = 0; index < basis.Length; index++)
+                if (basis[index])
+                    inside.Add(index);
             var solved = PositiveDefinite.Solve(matrix, vector, inside);
             if (LeastViolated(matrix, vector, basis, inside, solved) is not { } violated)
-                return Spread(size, inside, solved);
+                return Spread(vector.Length, inside, solved);
             basis[violated] = !basis[violated];
         }
 
         return null;
     }
 
-    private static int? LeastViolated(DoubleDouble[,] matrix, DoubleDouble[] vector, bool[] basis, int[] inside, DoubleDouble[] solved)
+    private static int? LeastViolated(Func<int, int, DoubleDouble> matrix, DoubleDouble[] vector, bool[] basis, List<int> inside, DoubleDouble[] solved)
     {
         var place = 0;
         for (var index = 0; index < basis.Length; index++)
@@ -48,18 +51,18 @@ internal static class ComplementarityProblem
         return null;
     }
 
-    private static DoubleDouble Slack(DoubleDouble[,] matrix, DoubleDouble[] vector, int row, int[] inside, DoubleDouble[] solved)
+    private static DoubleDouble Slack(Func<int, int, DoubleDouble> matrix, DoubleDouble[] vector, int row, List<int> inside, DoubleDouble[] solved)
     {
         var sum = vector[row];
-        for (var place = 0; place < inside.Length; place++)
-            sum += matrix[row, inside[place]] * solved[place];
+        for (var place = 0; place < solved.Length; place++)
+            sum += matrix(row, inside[place]) * solved[place];
         return sum;
     }
 
-    private static DoubleDouble[] Spread(int size, int[] inside, DoubleDouble[] solved)
+    private static DoubleDouble[] Spread(int size, List<int> inside, DoubleDouble[] solved)
     {
         var all = new DoubleDouble[size];
-        for (var place = 0; place < inside.Length; place++)
+        for (var place = 0; place < solved.Length; place++)
             all[inside[place]] = solved[place];
         return all;
     }

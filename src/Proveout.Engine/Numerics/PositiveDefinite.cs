@@ -5,16 +5,16 @@ namespace Proveout.Engine.Numerics;
 internal static class PositiveDefinite
 {
     /// <summary>Solves M z = -q on the chosen indices.</summary>
-    public static DoubleDouble[] Solve(DoubleDouble[,] matrix, DoubleDouble[] vector, int[] chosen)
+    public static DoubleDouble[] Solve(Func<int, int, DoubleDouble> matrix, DoubleDouble[] vector, List<int> chosen)
     {
-        var lower = new DoubleDouble[chosen.Length, chosen.Length];
-        var diagonal = new DoubleDouble[chosen.Length];
-        var solution = new DoubleDouble[chosen.Length];
-        for (var row = 0; row < chosen.Length; row++)
+        var lower = new DoubleDouble[chosen.Count, chosen.Count];
+        var diagonal = new DoubleDouble[chosen.Count];
+        var solution = new DoubleDouble[chosen.Count];
+        for (var row = 0; row < chosen.Count; row++)
         {
             for (var column = 0; column <= row; column++)
             {
-                var sum = matrix[chosen[row], chosen[column]];
+                var sum = matrix(chosen[row], chosen[column]);
                 for (var inner = 0; inner < column; inner++)
                     sum -= lower[row, inner] * diagonal[inner] * lower[column, inner];
                 if (row == column)
@@ -28,10 +28,10 @@ internal static class PositiveDefinite
                 solution[row] -= lower[row, inner] * solution[inner];
         }
 
-        for (var row = chosen.Length - 1; row >= 0; row--)
+        for (var row = chosen.Count - 1; row >= 0; row--)
         {
             solution[row] /= diagonal[row];
-            for (var below = row + 1; below < chosen.Length; below++)
+            for (var below = row + 1; below < chosen.Count; below++)
                 solution[row] -= lower[below, row] * solution[below];
         }
 

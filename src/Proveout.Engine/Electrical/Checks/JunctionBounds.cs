@@ -23,7 +23,11 @@ internal sealed class JunctionBounds(StateNetwork state)
         return (Math.Max(low, Math.Min(state.Strays.WithLeakage(open, islands.Of(red), islands.Of(black)), floor)), high);
     }
 
-    private double ThresholdVolts(int red, int black, double low)
+    /// <summary>Port voltage below which no junction conducts; infinite when none can. The leads hang together.</summary>
+    /// <param name="red">Node of the red lead.</param>
+    /// <param name="black">Node of the black lead.</param>
+    /// <param name="low">Resistance between them in ohms with every resistance at its low limit and junctions open.</param>
+    public double ThresholdVolts(int red, int black, double low)
     {
         var least = double.PositiveInfinity;
         foreach (var (anode, cathode, forward) in state.StrayPaths.Junctions)

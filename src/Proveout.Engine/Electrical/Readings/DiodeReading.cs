@@ -8,16 +8,18 @@ namespace Proveout.Engine.Electrical;
 /// <remarks>
 /// Where the port is made of series and parallel connections, the limits are the volts at the two corners of all tolerances. Elsewhere they are
 /// bounds that hold whichever junctions conduct. The content G of the port, convex in the current, rises with every resistance and forward
-/// voltage, so chords of G at the corners bound its slope, the volts, from both sides; junctions only lower the volts; and what a
-/// junction that conducts holds, the port holds too.
+/// voltage, so chords of G at the corners bound its slope, the volts, from below, and what a junction that conducts holds, the port holds too;
+/// from above, junctions only lower the volts, and no way from red to black drops less than the port.
 /// </remarks>
 internal sealed class DiodeReading
 {
     private static readonly double[] LowerChords = [1e-6, 0.1, 0.25, 0.5, 0.75, 0.9];
-    private static readonly double[] UpperChords = [1.1, 1.25, 1.5, 2, 3, 5, 10, 30, 100];
 
     // Bounds that meet may cross by what the ties between islands carry.
     private const double RoundingVolts = 1e-4;
+
+    // With more junctions in play the chords are left out, and the bounds that need no solution remain.
+    private const int MostJunctions = 400;
 
     private readonly WiringNetwork _wiring;
     private readonly StateNetwork _state;
@@ -25,6 +27,9 @@ internal sealed class DiodeReading
     private readonly FlowBound _flow;
     private readonly Islands _joined;
     private readonly ResistorNetwork _low;
+    private readonly PathVolts _paths;
+    private readonly Lazy<JunctionMesh> _lowMesh;
+    private readonly Lazy<JunctionMesh> _highMesh;
 
     public DiodeReading(WiringNetwork wiring, StateNetwork state)
     {
@@ -39,6 +44,10 @@ internal sealed class DiodeReading
         _low = new LimitNetwork(wiring, element => state.Conducts(element) ? 1 / LeastOhms.Of(element) : 0).Network;
         _flow = new FlowBound(wiring, state.Conducts, _junctions);
         _joined = new Islands(wiring.Nodes.Count, wiring.Elements.Where(state.Conducts).Select(element => (element.A, element.B)));
+        _paths = new PathVolts(wiring, state, MeterMode.DiodeTest);
+        _lowMesh = new Lazy<JunctionMesh>(() => new JunctionMesh(_low, [.. _junctions.Select(junction => (junction.Anode, junction.Cathode, junction.LowVolts))]));
+        _highMesh = new Lazy<JunctionMesh>(
+            () => new JunctionMesh(_state.High.Network, [.. _junctions.Select(junction => (junction.Anode, junction.Cathode, junction.HighVolts))]));
     }
 
     /// <summary>Limits of the volts; infinite when over range, null when they could not be found.</summary>
@@ -46,26 +55,40 @@ internal sealed class DiodeReading
     {
         if (_joined.Of(red) != _joined.Of(black))
             return (double.PositiveInfinity, double.PositiveInfinity);
+        var (low, high) = Plain(red, black, mode);
+        if (_junctions.Length <= MostJunctions && Solved(red, black, mode) is var (lower, upper))
+            (low, high) = (Math.Max(low, lower), Math.Min(high, upper));
+        return low <= high + RoundingVolts ? (low, Math.Max(low, high)) : null;
+    }
+
+    // Bounds that need no solution: from below what resistances leave and what a junction holds, from above the open network and the best way.
+    private (double LowVolts, double HighVolts) Plain(int red, int black, DiodeTestMode mode)
+    {
+        var islands = _state.Low.Network.Islands;
+        var low = _state.Strays.LeastVolts(_state.Low.Network.Resistance(red, black), islands.Of(red), islands.Of(black), mode.LeastAmperes);
+        return (
+            Math.Min(mode.MostOpenVolts, Math.Max(low, _flow.Volts(red, black, mode))),
+            Math.Min(_state.High.Network.Resistance(red, black) * mode.MostAmperes, _paths.Best(red, black).Volts));
+    }
+
+    private (double LowVolts, double HighVolts)? Solved(int red, int black, DiodeTestMode mode)
+    {
         var near = OnTheWay(red, black);
-        var low = new JunctionPort(_low, [.. near.Select(junction => (junction.Anode, junction.Cathode, junction.LowVolts))], red, black);
-        var high = new JunctionPort(_state.High.Network, [.. near.Select(junction => (junction.Anode, junction.Cathode, junction.HighVolts))], red, black);
+        var low = new JunctionPort(_lowMesh.Value, near, red, black);
+        var high = new JunctionPort(_highMesh.Value, near, red, black);
         if (low.Drive(mode.LeastAmperes) is not { } atLow || high.Drive(mode.MostAmperes) is not { } atHigh)
             return null;
         var elements = _wiring.Elements.Where(_state.Conducts).Select(element => (element.A, element.B));
-        if (SeriesParallel.IsPort(elements, red, black))
-            return (atLow.Volts, atHigh.Volts);
-        var lower = Lower(low, high, atLow.Content, mode);
-        lower = Math.Max(lower, Math.Min(low.OpenOhms * mode.LeastAmperes, near.Select(junction => junction.LowVolts).DefaultIfEmpty(double.PositiveInfinity).Min()));
-        lower = Math.Max(lower, _flow.Volts(red, black, mode));
-        var upper = Upper(low, high, mode);
-        return lower <= upper + RoundingVolts ? (lower, Math.Max(lower, upper)) : null;
+        return SeriesParallel.IsPort(elements, red, black)
+            ? (atLow.Volts, atHigh.Volts)
+            : (Lower(high, atLow.Content, mode), high.OpenOhms * mode.MostAmperes);
     }
 
     /// <summary>What the meter may show; <see cref="ReadingInterval.Anything"/> when the limits could not be found.</summary>
     public ReadingInterval Shown(int red, int black, DiodeTestMode mode) =>
         Volts(red, black, mode) is var (low, high) ? mode.Shown(low, high) : ReadingInterval.Anything;
 
-    private static double Lower(JunctionPort low, JunctionPort high, double content, DiodeTestMode mode)
+    private static double Lower(JunctionPort high, double content, DiodeTestMode mode)
     {
         var amperes = mode.LeastAmperes;
         var bound = 0.0;
@@ -75,24 +98,17 @@ internal sealed class DiodeReading
         return bound;
     }
 
-    private static double Upper(JunctionPort low, JunctionPort high, DiodeTestMode mode)
-    {
-        var amperes = mode.MostAmperes;
-        var bound = high.OpenOhms * amperes;
-        if (low.Drive(amperes) is { } from)
-            foreach (var times in UpperChords)
-                if (high.Drive(times * amperes) is { } to)
-                    bound = Math.Min(bound, (to.Content - from.Content) / ((times - 1) * amperes));
-        return bound;
-    }
-
     // Only a junction that current can reach from red, and leave towards black, can conduct.
-    private Junction[] OnTheWay(int red, int black)
+    private int[] OnTheWay(int red, int black)
     {
         var islands = _low.Islands;
         var fromRed = Reached(islands.Of(red), junction => (islands.Of(junction.Anode), islands.Of(junction.Cathode)));
         var toBlack = Reached(islands.Of(black), junction => (islands.Of(junction.Cathode), islands.Of(junction.Anode)));
-        return [.. _junctions.Where(junction => fromRed.Contains(islands.Of(junction.Anode)) && toBlack.Contains(islands.Of(junction.Cathode)))];
+        return
+        [
+            .. Enumerable.Range(0, _junctions.Length)
+                .Where(index => fromRed.Contains(islands.Of(_junctions[index].Anode)) && toBlack.Contains(islands.Of(_junctions[index].Cathode))),
+        ];
     }
 
     private HashSet<int> Reached(int start, Func<Junction, (int From, int To)> step)

@@ -100,6 +100,9 @@ public sealed class WiringCampaign
     /// <summary>The resistances of each set-up, in the order of the set-ups.</summary>
     internal PortTable[] PortTables() => [.. Tables().OfType<PortTable>().Where(table => table.Candidates is [{ Mode: ResistanceMode }, ..])];
 
+    /// <summary>What every candidate check shows of the machine as designed.</summary>
+    internal IEnumerable<ReadingInterval> Expectations => _candidates.Select(candidate => candidate.Check.Expectation);
+
     /// <summary>Every check, in the order of the checks.</summary>
     internal ICheckTable[] Tables()
     {
@@ -134,7 +137,7 @@ public sealed class WiringCampaign
         return new PortTable(RestOf(setUp), state, wiring, candidates, first, tied, diodes);
     }
 
-    private static ICheckWorker[] Workers(ICheckTable[] tables)
+    internal static ICheckWorker[] Workers(ICheckTable[] tables)
     {
         var workers = new List<ICheckWorker>(tables.Length);
         foreach (var table in tables)

@@ -16,15 +16,16 @@ internal readonly record struct CheckLimits(double SurelyTooHigh, double SurelyT
     public static CheckLimits Of(CandidateCheck candidate)
     {
         var (mode, expected) = (candidate.Mode, candidate.Check.Expectation);
+        var (leadLow, leadHigh) = mode is ResistanceMode ohms ? (ohms.LeadLowOhms, ohms.LeadHighOhms) : (0, 0);
         return new(
             Surely(TooHigh, fromAbove: true),
             Surely(TooLow, fromAbove: false),
-            expected.High - mode.LeadLowOhms,
-            double.IsPositiveInfinity(expected.Low) ? double.PositiveInfinity : expected.Low - mode.LeadHighOhms);
+            expected.High - leadLow,
+            double.IsPositiveInfinity(expected.Low) ? double.PositiveInfinity : expected.Low - leadHigh);
 
-        bool TooHigh(double ohms) => mode.Shown(ohms, double.PositiveInfinity).Low > expected.High;
+        bool TooHigh(double value) => mode.Shown(value, double.PositiveInfinity).Low > expected.High;
 
-        bool TooLow(double ohms) => mode.Shown(0, ohms).High < expected.Low;
+        bool TooLow(double value) => mode.Shown(0, value).High < expected.Low;
     }
 
     // The least value that holds, or the greatest; infinite or zero when none does. Both properties hold from some value on.

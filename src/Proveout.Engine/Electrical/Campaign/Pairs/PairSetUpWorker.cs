@@ -23,7 +23,7 @@ internal sealed class PairSetUpWorker(PairSetUp setUp) : IPairWorker
         var low = WithStrays(LowOhms(check), check);
         var high = HighOhms(check);
         var (goodLow, goodHigh) = setUp.Table.Good[index];
-        return Same(low, goodLow) && Same(high, goodHigh) ? check.Check.Expectation : check.Mode.Shown(low, Math.Max(low, high));
+        return PortWorker.Same(low, goodLow) && PortWorker.Same(high, goodHigh) ? check.Check.Expectation : check.Mode.Shown(low, Math.Max(low, high));
     }
 
     /// <inheritdoc/>
@@ -59,9 +59,8 @@ internal sealed class PairSetUpWorker(PairSetUp setUp) : IPairWorker
         if (low < StrayPieces.NegligibleOhms)
             return low;
         _strays ??= _low.Network.HasPiecesAsBefore ? setUp.Table.Strays : setUp.Table.StrayPaths.Of(_low.Network.PieceCount, _low.Network.PieceOfNodes());
-        return _strays.LowerLimit(low, _low.Network.PieceOf(check.A), _low.Network.PieceOf(check.B));
+        var (pieceOfA, pieceOfB) = (_low.Network.PieceOf(check.A), _low.Network.PieceOf(check.B));
+        // At 500 V a junction may do anything.
+        return check.Mode is InsulationMode && _strays.AreNearJunctions(pieceOfA, pieceOfB) ? 0 : _strays.LowerLimit(low, pieceOfA, pieceOfB);
     }
-
-    // Either may be infinite: the smaller of the two is the measure, so that an opened path never counts as the same.
-    private static bool Same(double one, double two) => one.Equals(two) || Math.Abs(one - two) <= 1e-9 * Math.Min(one, two);
 }

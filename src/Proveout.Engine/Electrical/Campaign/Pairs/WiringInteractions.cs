@@ -9,8 +9,8 @@ public sealed class WiringInteractions : IFaultInteractions
     private readonly WiringSimulator _simulator;
     private readonly IPairGuards?[] _guards;
     private readonly bool[] _isGuarding;
-    private readonly PortWorker?[] _ports;
     private readonly List<int> _found = [];
+    private ICheckWorker[]? _workers;
     private int[] _guarded = [-1];
 
     /// <summary>Prepares the interactions of a campaign's faults.</summary>
@@ -25,7 +25,6 @@ public sealed class WiringInteractions : IFaultInteractions
         _simulator = new WiringSimulator(tables);
         _guards = new IPairGuards?[tables.Tables.Length];
         _isGuarding = new bool[tables.Tables.Length];
-        _ports = new PortWorker?[tables.Ports.Length];
     }
 
     /// <inheritdoc/>
@@ -52,8 +51,8 @@ public sealed class WiringInteractions : IFaultInteractions
         var merged = TogetherSimulation.Merge(faults.ToArray().Select(fault => _tables.Faults[fault]));
         List<int> checks = [];
         List<ReadingInterval> shown = [];
-        for (var table = 0; table < _ports.Length; table++)
-            (_ports[table] ??= new PortWorker(_tables.Ports[table])).AddResponses(merged, checks, shown);
+        foreach (var worker in _workers ??= _tables.NewWorkers())
+            worker.AddResponses(merged, checks, shown);
         return new TogetherShows(
             [.. checks.Where((check, place) => shown[place].IsDisjointFrom(_tables.ExpectationOf(check)))],
             checks.Count == 0);

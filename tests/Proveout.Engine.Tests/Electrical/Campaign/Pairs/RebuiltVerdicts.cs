@@ -1,21 +1,32 @@
 using Proveout.Engine.Electrical;
+using Proveout.Engine.Faults;
 
 namespace Proveout.Engine.Tests.Electrical;
 
 /// <summary>Which checks surely catch some faults together, by a dense solution of the whole machine built anew with all of them in it.</summary>
+/// <remarks>Readings of resistance are solved densely; what other meters show is taken from the campaign, told that all the faults are one.</remarks>
 internal sealed class RebuiltVerdicts
 {
     private readonly WiringCampaign _campaign;
-    private readonly CandidateCheck[][] _checks;
+    private readonly PortTable[] _tables;
+    private readonly ICheckWorker[] _workers;
     private readonly MachineState[] _states;
     private readonly (double LowOhms, double HighOhms)[][] _sound;
+    private readonly bool[] _isResistance;
+    private readonly ReadingInterval[] _expected;
 
     public RebuiltVerdicts(WiringCampaign campaign)
     {
         _campaign = campaign;
-        _checks = [.. campaign.PortTables().Select(table => table.Candidates)];
-        _states = [.. DeadSetUps.Of(campaign.Context.Design).Select(setUp => setUp.State)];
-        _sound = [.. _checks.Select((_, setUp) => Limits(setUp, null))];
+        _tables = campaign.PortTables();
+        _workers = WiringCampaign.Workers(campaign.Tables());
+        MachineState[] ofSetUps = [.. DeadSetUps.Of(campaign.Context.Design).Select(setUp => setUp.State)];
+        _states = [.. _tables.Select(table => ofSetUps[table.Candidates[0].SetUp])];
+        _sound = [.. _tables.Select((_, table) => Limits(table, null))];
+        _expected = [.. campaign.Expectations];
+        _isResistance = new bool[campaign.CandidateCount];
+        foreach (var table in _tables)
+            Array.Fill(_isResistance, true, table.FirstCheck, table.Candidates.Length);
     }
 
     /// <summary>True when two faults change the same element.</summary>
@@ -26,17 +37,20 @@ internal sealed class RebuiltVerdicts
     {
         var together = new WiringFault(_campaign.Faults[faults[0]].Fault, [.. faults.SelectMany(fault => _campaign.Faults[fault].Changes)]);
         List<int> catching = [];
-        var first = 0;
-        for (var setUp = 0; setUp < _checks.Length; setUp++)
+        for (var table = 0; table < _tables.Length; table++)
         {
-            var limits = Limits(setUp, together);
+            var limits = Limits(table, together);
             for (var index = 0; index < limits.Length; index++)
-                if (IsCaught(_checks[setUp][index], limits[index], _sound[setUp][index]))
-                    catching.Add(first + index);
-            first += limits.Length;
+                if (IsCaught(_tables[table].Candidates[index], limits[index], _sound[table][index]))
+                    catching.Add(_tables[table].FirstCheck + index);
         }
 
-        return [.. catching];
+        List<int> checks = [];
+        List<ReadingInterval> shown = [];
+        foreach (var worker in _workers)
+            worker.AddResponses(together, checks, shown);
+        catching.AddRange(checks.Where((check, place) => !_isResistance[check] && shown[place].IsDisjointFrom(_expected[check])));
+        return [.. catching.Order()];
     }
 
     private static bool IsCaught(CandidateCheck check, (double LowOhms, double HighOhms) limits, (double LowOhms, double HighOhms) sound) =>
@@ -45,11 +59,11 @@ internal sealed class RebuiltVerdicts
 
     private static bool IsSame(double one, double two) => one.Equals(two) || Math.Abs(one - two) <= 1e-8 * Math.Min(one, two);
 
-    private (double LowOhms, double HighOhms)[] Limits(int setUp, WiringFault? fault)
+    private (double LowOhms, double HighOhms)[] Limits(int table, WiringFault? fault)
     {
         var wiring = _campaign.Context.Wiring;
-        var dense = new DenseWiring(wiring, new FaultyWiring(wiring, _states[setUp], fault));
-        return [.. _checks[setUp].Select(dense.Limits)];
+        var dense = new DenseWiring(wiring, new FaultyWiring(wiring, _states[table], fault));
+        return [.. _tables[table].Candidates.Select(dense.Limits)];
     }
 
     private IEnumerable<int> Elements(int fault) => _campaign.Faults[fault].Changes.SelectMany(change => change switch

@@ -19,6 +19,7 @@ internal static class CommandTree
             EnergiseCommand.Build(terminal, options),
             ReadingsCommand.Build(terminal, options),
             BenchCommand.Build(terminal, options),
+            AskCommand.Build(terminal, options),
             DiagnoseCommand.Build(terminal, options),
             BuildsCommand.Build(terminal, options),
             RehearseCommand.Build(terminal, options),

@@ -9,6 +9,7 @@ using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 using Proveout.Web.Hosting;
+using Proveout.Web.Pages.Ask;
 using Proveout.Web.Pages.Check;
 using Proveout.Web.Pages.CheckList;
 using Proveout.Web.Pages.Energise;
@@ -97,6 +98,7 @@ public static class BenchHost
         LiveEndpoints.Map(routes);
         PlanEndpoints.Map(routes);
         EnergiseEndpoints.Map(routes);
+        AskEndpoints.Map(routes);
         if (reports is not null)
             ReportEndpoints.Map(routes, reports);
         TroubleEndpoints.Map(routes);

@@ -42,5 +42,7 @@ internal sealed class FailingBench(IBench inner) : IBench
 
     public EnergisingView? Energising(string machineId) => throw Failure();
 
+    public AskView? Ask(string machineId, IReadOnlyDictionary<string, bool> answers) => throw Failure();
+
     private static InvalidOperationException Failure() => new(Secret);
 }

@@ -8,6 +8,8 @@ namespace Proveout.Cli;
 /// <summary>Shows in words what readings say.</summary>
 internal static class DiagnosisText
 {
+    private const int MostReasons = 2;
+
     public static void Show(Terminal terminal, DiagnosisView view)
     {
         if (view.Failed.Count == 0)
@@ -17,12 +19,13 @@ internal static class DiagnosisText
         }
 
         terminal.Say(string.Create(CultureInfo.InvariantCulture, $"{view.Failed.Count} of {view.Readings} readings are off."), Meaning.Bad);
-        var sheet = new Sheet("Red lead", "Black lead", "Read", "Should read");
+        var sheet = new Sheet("Check", "Read", "Should read");
         foreach (var failed in view.Failed)
-            sheet.Add(failed.Check.Points[0].ToString(), failed.Check.Points[1].ToString(), failed.Shown, failed.Expected);
+            sheet.Add(failed.Check.Title, failed.Shown, failed.Expected);
         terminal.Show(sheet);
         terminal.Say();
         ShowSuspects(terminal, view.Suspects);
+        ShowUnknown(terminal, view.Unknown);
         if (view.Next is { } next)
             ShowNext(terminal, next);
     }
@@ -37,7 +40,18 @@ internal static class DiagnosisText
         {
             terminal.Say($"- {ShareWords.Of(suspect.Probability)}: {suspect.Sentence}");
             terminal.Say($"  {suspect.Consequence}");
+            foreach (var reason in suspect.Why.Take(MostReasons))
+                terminal.Say($"  Why: {reason}");
+            if (suspect.RuledOutBy is { } ruling)
+                terminal.Say($"  {ruling}");
         }
+    }
+
+    /// <summary>How likely it is that none of the known mistakes explains it.</summary>
+    public static void ShowUnknown(Terminal terminal, double unknown)
+    {
+        if (unknown > 0)
+            terminal.Say($"- {ShareWords.Of(unknown)}: something that Proveout does not know of.");
     }
 
     /// <summary>The check worth most now.</summary>

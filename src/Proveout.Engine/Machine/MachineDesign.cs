@@ -25,7 +25,7 @@ public sealed record MachineDesign(
     public double? PriorOf(string kind) => Mistakes.FirstOrDefault(setting => setting.Kind == kind)?.Prior;
 
     /// <summary>The part with a designation, or null.</summary>
-    public Part? FindPart(string designation) => Parts.FirstOrDefault(part => part.Designation == designation);
+    public Part? FindPart(string designation) => Index.Find(Parts, designation);
 
     /// <summary>The terminal that a reference names, or null when there is none.</summary>
     public Terminal? FindTerminal(TerminalReference reference) =>
@@ -34,4 +34,26 @@ public sealed record MachineDesign(
     /// <summary>Every terminal of the machine, part by part.</summary>
     public IEnumerable<TerminalReference> Terminals =>
         Parts.SelectMany(part => part.Type.Terminals.Select(terminal => new TerminalReference(part.Designation, terminal.Name)));
+
+    // Not part of the value: all designs are equal that have equal parts, and a copy with other parts makes its own.
+    private PartIndex Index { get; } = new();
+
+    private sealed class PartIndex : IEquatable<PartIndex>
+    {
+        private volatile Tuple<ValueList<Part>, Dictionary<string, Part>>? _made;
+
+        public Part? Find(ValueList<Part> parts, string designation)
+        {
+            var made = _made;
+            if (made is null || !ReferenceEquals(made.Item1, parts))
+                _made = made = Tuple.Create(parts, parts.DistinctBy(part => part.Designation).ToDictionary(part => part.Designation, StringComparer.Ordinal));
+            return made.Item2.GetValueOrDefault(designation);
+        }
+
+        public bool Equals(PartIndex? other) => true;
+
+        public override bool Equals(object? obj) => obj is PartIndex;
+
+        public override int GetHashCode() => 0;
+    }
 }

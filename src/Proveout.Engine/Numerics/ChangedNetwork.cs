@@ -58,6 +58,14 @@ internal sealed class ChangedNetwork
         return _pieceOfNode;
     }
 
+    /// <summary>As <see cref="PieceOfNodes"/>, right for some nodes only.</summary>
+    public ReadOnlySpan<int> PiecesOf(ReadOnlySpan<int> nodes)
+    {
+        foreach (var node in nodes)
+            _pieceOfNode[node] = PieceOf(_pieces.Of(node), _network.Islands.Of(node));
+        return _pieceOfNode;
+    }
+
     /// <summary>Numbers of the pieces that a port's nodes are now in.</summary>
     public (int OfA, int OfB) PiecesOf(int port)
     {

@@ -21,5 +21,7 @@ internal static class Addresses
 
     public static string Energise(string machineId) => $"/machines/{Uri.EscapeDataString(machineId)}/energise";
 
+    public static string Ask(string machineId) => $"/machines/{Uri.EscapeDataString(machineId)}/ask";
+
     public static string Plan(string machineId) => $"/machines/{Uri.EscapeDataString(machineId)}/plan";
 }

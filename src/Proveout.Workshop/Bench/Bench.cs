@@ -161,6 +161,10 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal) :
     /// <inheritdoc/>
     public EnergisingView? Energising(string machineId) => shelf.Find(machineId) is { } machine ? desk.EnergisingOf(machine) : null;
 
+    /// <inheritdoc/>
+    public AskView? Ask(string machineId, IReadOnlyDictionary<string, bool> answers) =>
+        shelf.Find(machineId) is { } machine ? Asking.Of(desk.LiveOf(machine), answers) : null;
+
     private async Task FixPlanAsync(Build build, LoadedMachine machine, StartBuild request, CancellationToken cancellation)
     {
         var planned = desk.Of(machine);

@@ -17,6 +17,9 @@ public sealed record PlannedMachine(
     private readonly ConcurrentDictionary<int, Check> _explained = new();
     private readonly ConcurrentDictionary<int, string> _catches = new();
 
+    /// <summary>What the plan does against every pair of faults.</summary>
+    public required PairReport Pairs { get; init; }
+
     /// <summary>Makes a simulator of several faults at once, for one thread; null where there is none, and then a check that two of them change says nothing.</summary>
     public Func<IFaultSimulator>? Simulators { get; init; }
 
@@ -31,7 +34,14 @@ public sealed record PlannedMachine(
         var consequences = new LiveConsequences(live);
         var dictionary = campaign.Run(cancellation);
         dictionary = dictionary.WithFaults([.. dictionary.Faults.Zip(consequences.OfAll(campaign.Faults, cancellation), Weighed)]);
-        return new PlannedMachine(machine, campaign, live, consequences, dictionary, CheckPlan.Of(dictionary, onlyGreedy));
+        var interactions = new WiringInteractions(campaign);
+        var severities = new PairSeverities(consequences, campaign.Faults, dictionary);
+        var pairs = PairPlan.Of(dictionary, interactions, onlyGreedy, severities.Of, cancellation: cancellation);
+        return new PlannedMachine(machine, campaign, live, consequences, dictionary, pairs.Plan)
+        {
+            Pairs = pairs.Report,
+            Simulators = interactions.ForAnotherThread,
+        };
     }
 
     /// <summary>The check with an identifier with the reason for its expectation, or null.</summary>
@@ -39,7 +49,20 @@ public sealed record PlannedMachine(
 
     /// <summary>The check at an index with the reason for its expectation.</summary>
     public Check Explained(int index) =>
-        _explained.GetOrAdd(index, check => Dictionary.Checks[check] with { Why = Campaign.Explain(check) });
+        index >= Campaign.CandidateCount
+            ? Dictionary.Checks[index]
+            : _explained.GetOrAdd(index, check => Dictionary.Checks[check] with { Why = Campaign.Explain(check) });
+
+    /// <summary>The same machine with symptoms and live readings behind the dead checks; the plan stays as it is. Takes some seconds.</summary>
+    public PlannedMachine WithLiveChecks(CancellationToken cancellation = default)
+    {
+        var symptoms = new SymptomCampaign(Live, Campaign.Faults);
+        return this with
+        {
+            Dictionary = Dictionary.Extended(symptoms.SetUps, symptoms.Checks, symptoms.Run(cancellation)),
+            Simulators = Simulators is { } dead ? () => new LiveBlindSimulator(dead(), Campaign.CandidateCount) : null,
+        };
+    }
 
     /// <summary>What the check at an index would catch, in a few words.</summary>
     public string CatchesShort(int index) => _catches.GetOrAdd(index, check => PlanViews.CatchesOf(this, check));

@@ -1,18 +1,26 @@
+using Proveout.Engine.Numerics;
+
 namespace Proveout.Engine.Electrical;
 
 /// <summary>The diode tests of one set-up, with the limits of their volts in the machine as designed.</summary>
 internal sealed class DiodeTable : ICheckTable
 {
+    private readonly PortTable _ports;
+    private readonly int _place;
+
     /// <summary>Makes the table of the candidates of one set-up, which follow each other from an index on.</summary>
-    public DiodeTable(StateNetwork state, WiringNetwork wiring, CandidateCheck[] candidates, int firstCheck)
+    /// <param name="ports">The resistances of the set-up; the ports of these candidates follow those of its own.</param>
+    /// <param name="place">Place of that table among all.</param>
+    /// <param name="state">The network of the set-up, all controls at rest.</param>
+    /// <param name="wiring">The wiring.</param>
+    /// <param name="candidates">The candidates.</param>
+    /// <param name="firstCheck">Index of the first of them among all checks.</param>
+    public DiodeTable(PortTable ports, int place, StateNetwork state, WiringNetwork wiring, CandidateCheck[] candidates, int firstCheck)
     {
-        (Candidates, FirstCheck, StrayPaths, Strays) = (candidates, firstCheck, state.StrayPaths, state.Strays);
-        var pairs = Array.ConvertAll(candidates, candidate => (candidate.A, candidate.B));
-        Low = new LimitPorts(wiring, state, atHigh: false, pairs, [], everyIsland: true);
-        High = new LimitPorts(wiring, state, atHigh: true, pairs, []);
+        (_ports, _place, Candidates, FirstCheck) = (ports, place, candidates, firstCheck);
         Paths = new PathVolts(wiring, state, DiodeTestMode.HandHeld);
-        Ways = Array.ConvertAll(pairs, pair => Paths.Best(pair.A, pair.B));
-        Good = [.. candidates.Select((_, index) => Volts(index, Low.Ports.Ohms(index), High.Ports.Ohms(index), Strays, Low.Ports.IslandsOf(index), Ways[index]))];
+        Ways = Array.ConvertAll(candidates, candidate => Paths.Best(candidate.A, candidate.B));
+        Good = [.. candidates.Select((_, index) => Volts(index, Low.Ohms(PortOf(index)), High.Ohms(PortOf(index)), ports.Strays, Low.IslandsOf(PortOf(index)), Ways[index]))];
     }
 
     /// <summary>The candidates.</summary>
@@ -21,17 +29,17 @@ internal sealed class DiodeTable : ICheckTable
     /// <summary>Index of the first of them among all checks.</summary>
     public int FirstCheck { get; }
 
-    /// <summary>Junctions and insulation.</summary>
-    public StrayPaths StrayPaths { get; }
-
-    /// <summary>What of them touches each island of the low network.</summary>
-    public StrayPieces Strays { get; }
-
     /// <summary>The ports with every resistance at its low limit.</summary>
-    public LimitPorts Low { get; }
+    public Ports Low => _ports.Low.Ports;
 
     /// <summary>The ports with every resistance at its high limit.</summary>
-    public LimitPorts High { get; }
+    public Ports High => _ports.High.Ports;
+
+    /// <summary>What of junctions and insulation touches each island of the low network.</summary>
+    public StrayPieces Strays => _ports.Strays;
+
+    /// <summary>Number of the port of a candidate.</summary>
+    public int PortOf(int index) => _ports.Candidates.Length + index;
 
     /// <summary>Finds single ways from lead to lead.</summary>
     public PathVolts Paths { get; }
@@ -52,5 +60,5 @@ internal sealed class DiodeTable : ICheckTable
     }
 
     /// <inheritdoc/>
-    public ICheckWorker NewWorker() => new DiodeWorker(this);
+    public ICheckWorker NewWorker(IReadOnlyList<ICheckWorker> before) => new DiodeWorker(this, (PortWorker)before[_place]);
 }

@@ -4,5 +4,6 @@ namespace Proveout.Engine.Electrical;
 internal interface ICheckTable
 {
     /// <summary>Makes what one thread simulates faults with.</summary>
-    ICheckWorker NewWorker();
+    /// <param name="before">Those of the tables before this one; for each fault they work first.</param>
+    ICheckWorker NewWorker(IReadOnlyList<ICheckWorker> before);
 }

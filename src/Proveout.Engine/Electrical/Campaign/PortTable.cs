@@ -10,21 +10,29 @@ internal sealed class PortTable : ICheckTable
     /// <param name="candidates">The candidates of the set-up.</param>
     /// <param name="firstCheck">Index of the first of them among all checks.</param>
     /// <param name="tied">Two nodes that a person joins by a short lead for these checks; null when none.</param>
+    /// <param name="diodes">Diode tests of the same set-up, whose ports follow those of the candidates.</param>
     public PortTable(
-        StateNetwork rest, StateNetwork state, WiringNetwork wiring, CandidateCheck[] candidates, int firstCheck, (int A, int B)? tied = null)
+        StateNetwork rest,
+        StateNetwork state,
+        WiringNetwork wiring,
+        CandidateCheck[] candidates,
+        int firstCheck,
+        (int A, int B)? tied = null,
+        CandidateCheck[]? diodes = null)
     {
         (Candidates, FirstCheck, StrayPaths, Strays) = (candidates, firstCheck, rest.StrayPaths, rest.Strays);
         var pairs = Array.ConvertAll(candidates, candidate => (candidate.A, candidate.B));
+        (int, int)[] ports = [.. pairs, .. (diodes ?? []).Select(diode => (diode.A, diode.B))];
         var operated = wiring.Elements.Where(element => rest.Conducts(element) != state.Conducts(element)).ToArray();
-        Low = new LimitPorts(wiring, rest, atHigh: false, pairs, operated, tied);
-        High = new LimitPorts(wiring, rest, atHigh: true, pairs, operated, tied);
+        Low = new LimitPorts(wiring, rest, atHigh: false, ports, operated, tied, diodes is { Length: > 0 });
+        High = new LimitPorts(wiring, rest, atHigh: true, ports, operated, tied);
         Good = Array.ConvertAll(pairs, pair => state.Resistance(pair.A, pair.B));
         if (tied is not null)
             Good = new PortWorker(this).LimitsAtRest();
     }
 
     /// <inheritdoc/>
-    public ICheckWorker NewWorker() => new PortWorker(this);
+    public ICheckWorker NewWorker(IReadOnlyList<ICheckWorker> before) => new PortWorker(this);
 
     /// <summary>The candidates.</summary>
     public CandidateCheck[] Candidates { get; }

@@ -11,6 +11,20 @@ internal sealed class PortWorker(PortTable table) : ICheckWorker
     private readonly ulong[] _touched = new ulong[table.Low.Masks.WordCount];
     private StrayPieces? _strays;
 
+    /// <summary>True when the fault applied last can alter a port.</summary>
+    public bool IsApplied { get; private set; }
+
+    /// <summary>The ports at the low limit of resistances.</summary>
+    public LimitWorker Low => _low;
+
+    /// <summary>The ports at the high limit of resistances.</summary>
+    public LimitWorker High => _high;
+
+    /// <summary>What of junctions and insulation touches each piece of the low network under the fault applied last.</summary>
+    public StrayPieces Strays => _strays ??= !_low.IsApplied || _low.Network.HasPiecesAsBefore
+        ? table.Strays
+        : table.StrayPaths.Of(_low.Network.PieceCount, _low.Network.PiecesOf(table.StrayPaths.Nodes.AsSpan()));
+
     /// <inheritdoc/>
     public void AddResponses(WiringFault fault, List<int> checks, List<ReadingInterval> intervals)
     {
@@ -21,14 +35,15 @@ internal sealed class PortWorker(PortTable table) : ICheckWorker
         _high.AddTouched(_touched);
         for (var word = 0; word < _touched.Length; word++)
             for (var left = _touched[word]; left != 0; left &= left - 1)
-                AddResponse((word * 64) + BitOperations.TrailingZeroCount(left), checks, intervals);
+                if ((word * 64) + BitOperations.TrailingZeroCount(left) is var index && index < table.Candidates.Length)
+                    AddResponse(index, checks, intervals);
     }
 
     /// <summary>Applies a fault in place of the one before; false when it can alter no port.</summary>
     public bool Apply(WiringFault fault)
     {
         _strays = null;
-        return _low.Apply(fault) | _high.Apply(fault);
+        return IsApplied = _low.Apply(fault) | _high.Apply(fault);
     }
 
     /// <summary>Limits of every port without a fault, with what the set-up itself changes.</summary>
@@ -66,12 +81,12 @@ internal sealed class PortWorker(PortTable table) : ICheckWorker
 
     private double WithStrays(double low, int index)
     {
-        _strays ??= _low.Network.HasPiecesAsBefore ? table.Strays : table.StrayPaths.Of(_low.Network.PieceCount, _low.Network.PieceOfNodes());
         var (pieceOfA, pieceOfB) = _low.Network.PiecesOf(index);
         // At 500 V a junction may do anything.
-        return table.Candidates[index].Mode is InsulationMode && _strays.AreNearJunctions(pieceOfA, pieceOfB) ? 0 : _strays.LowerLimit(low, pieceOfA, pieceOfB);
+        return table.Candidates[index].Mode is InsulationMode && Strays.AreNearJunctions(pieceOfA, pieceOfB) ? 0 : Strays.LowerLimit(low, pieceOfA, pieceOfB);
     }
 
-    // Either may be infinite: the smaller of the two is the measure, so that an opened path never counts as the same.
-    private static bool Same(double one, double two) => one.Equals(two) || Math.Abs(one - two) <= 1e-9 * Math.Min(one, two);
+    /// <summary>True when two values are the same to nine digits, or both infinite.</summary>
+    /// <remarks>Either may be infinite: the smaller of the two is the measure, so that an opened path never counts as the same.</remarks>
+    public static bool Same(double one, double two) => one.Equals(two) || Math.Abs(one - two) <= 1e-9 * Math.Min(one, two);
 }

@@ -54,7 +54,7 @@ public sealed class WiringCampaign
             0,
             Faults.Count,
             new ParallelOptions { CancellationToken = cancellation },
-            () => tables.Select(table => table.NewWorker()).ToArray(),
+            () => Workers(tables),
             (fault, _, workers) =>
             {
                 responses[fault] = Respond(Faults[fault], workers);
@@ -76,7 +76,7 @@ public sealed class WiringCampaign
         ReadingInterval[] shown = [.. _candidates.Select(candidate => candidate.Check.Expectation)];
         if (faults.Count == 0)
             return shown;
-        var workers = Tables().Select(table => table.NewWorker()).ToArray();
+        var workers = Workers(Tables());
         var response = Respond(TogetherSimulation.Merge(faults.Select(fault => Faults[fault])), workers);
         for (var place = 0; place < response.Checks.Length; place++)
             shown[response.Checks[place]] = response.Intervals[place];
@@ -100,7 +100,10 @@ public sealed class WiringCampaign
     /// <summary>The resistances of each set-up, in the order of the set-ups.</summary>
     internal PortTable[] PortTables() => [.. Tables().OfType<PortTable>().Where(table => table.Candidates is [{ Mode: ResistanceMode }, ..])];
 
-    /// <summary>Every check of each set-up, in the order of the checks.</summary>
+    /// <summary>What every candidate check shows of the machine as designed.</summary>
+    internal IEnumerable<ReadingInterval> Expectations => _candidates.Select(candidate => candidate.Check.Expectation);
+
+    /// <summary>Every check, in the order of the checks.</summary>
     internal ICheckTable[] Tables()
     {
         var tables = new List<ICheckTable>();
@@ -110,7 +113,7 @@ public sealed class WiringCampaign
             var end = first + 1;
             while (end < _candidates.Length && _candidates[end].SetUp == setUp && AreSimulatedTogether(mode, _candidates[end].Mode))
                 end++;
-            tables.Add(TableOf(setUp, _candidates[first..end], first));
+            tables.Add(TableOf(setUp, _candidates[first..end], first, tables));
             first = end;
         }
 
@@ -120,10 +123,25 @@ public sealed class WiringCampaign
     private static bool AreSimulatedTogether(MeterMode one, MeterMode other) =>
         (one is ResistanceMode && other is ResistanceMode) || (one is DiodeTestMode && other is DiodeTestMode);
 
-    private ICheckTable TableOf(int setUp, CandidateCheck[] candidates, int first) => candidates[0] switch
+    private ICheckTable TableOf(int setUp, CandidateCheck[] candidates, int first, List<ICheckTable> before)
     {
-        { Mode: DiodeTestMode } => new DiodeTable(_states[setUp], Context.Wiring, candidates, first),
-        { TiedTo: { } tied, A: var red } => new PortTable(RestOf(setUp), _states[setUp], Context.Wiring, candidates, first, (red, tied)),
-        _ => new PortTable(RestOf(setUp), _states[setUp], Context.Wiring, candidates, first),
-    };
+        var (wiring, state) = (Context.Wiring, _states[setUp]);
+        if (candidates[0].Mode is DiodeTestMode)
+        {
+            var ports = before.FindIndex(table => table is PortTable { Candidates: [var port, ..] } && port.SetUp == setUp);
+            return new DiodeTable((PortTable)before[ports], ports, state, wiring, candidates, first);
+        }
+
+        (int, int)? tied = candidates[0].TiedTo is { } node ? (candidates[0].A, node) : null;
+        CandidateCheck[] diodes = tied is null ? [.. _candidates.Where(other => other.SetUp == setUp && other.Mode is DiodeTestMode)] : [];
+        return new PortTable(RestOf(setUp), state, wiring, candidates, first, tied, diodes);
+    }
+
+    internal static ICheckWorker[] Workers(ICheckTable[] tables)
+    {
+        var workers = new List<ICheckWorker>(tables.Length);
+        foreach (var table in tables)
+            workers.Add(table.NewWorker(workers));
+        return [.. workers];
+    }
 }

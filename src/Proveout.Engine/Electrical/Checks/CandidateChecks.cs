@@ -5,15 +5,23 @@ namespace Proveout.Engine.Electrical;
 /// <summary>Makes every check that is worth considering, with what the machine as designed shows.</summary>
 internal static class CandidateChecks
 {
-    /// <summary>The candidates of all set-ups, set-up by set-up; of each, first those of resistance, then diode tests, then insulation tests.</summary>
-    public static IReadOnlyList<CandidateCheck> Of(WiringContext context, IReadOnlyList<ElectricalSetUp> setUps, IReadOnlyList<StateNetwork> states) =>
-    [
-        .. Enumerable.Range(0, setUps.Count)
+    /// <summary>The candidates: first those of resistance, set-up by set-up, then diode tests, then insulation tests.</summary>
+    public static IReadOnlyList<CandidateCheck> Of(WiringContext context, IReadOnlyList<ElectricalSetUp> setUps, IReadOnlyList<StateNetwork> states)
+    {
+        var ofSetUps = Enumerable.Range(0, setUps.Count)
             .AsParallel()
             .AsOrdered()
             .Select(index => OfSetUp(context, index, setUps[index], states[index]).ToArray())
-            .SelectMany(ofSetUp => ofSetUp),
-    ];
+            .ToArray();
+        return [.. ofSetUps.SelectMany(ofSetUp => ofSetUp).OrderBy(candidate => PlaceOf(candidate.Mode))];
+    }
+
+    private static int PlaceOf(MeterMode mode) => mode switch
+    {
+        ResistanceMode => 0,
+        DiodeTestMode => 1,
+        _ => 2,
+    };
 
     private static IEnumerable<CandidateCheck> OfSetUp(WiringContext context, int index, ElectricalSetUp setUp, StateNetwork state)
     {

@@ -10,8 +10,13 @@ internal sealed class JunctionWays
     private readonly Dictionary<int, List<(int To, double Volts, bool IsJunction)>> _steps = [];
 
     /// <summary>Sorts junctions and insulation by the pieces that they join.</summary>
-    public JunctionWays(StrayPaths paths, ReadOnlySpan<int> pieceOf)
+    /// <param name="paths">Junctions and insulation.</param>
+    /// <param name="pieces">The piece of each of their nodes, in the order of <see cref="StrayPaths.Nodes"/>.</param>
+    public JunctionWays(StrayPaths paths, int[] pieces)
     {
+        var pieceOf = new Dictionary<int, int>(pieces.Length);
+        for (var place = 0; place < pieces.Length; place++)
+            pieceOf[paths.Nodes[place]] = pieces[place];
         foreach (var (a, b, _) in paths.Insulation)
         {
             Add(pieceOf[a], pieceOf[b], 0, isJunction: false);

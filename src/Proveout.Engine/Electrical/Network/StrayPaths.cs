@@ -29,6 +29,7 @@ internal sealed class StrayPaths
                where ohms is not null
                select (element.A, element.B, 1 / ohms.Value),
         ];
+        Nodes = [.. Insulation.SelectMany(item => new[] { item.A, item.B }).Concat(Junctions.SelectMany(item => new[] { item.Anode, item.Cathode })).Distinct()];
     }
 
     /// <summary>Anode, cathode and lowest forward voltage in volts of each junction.</summary>
@@ -37,9 +38,12 @@ internal sealed class StrayPaths
     /// <summary>Both nodes and highest conductance in siemens of each insulation.</summary>
     public (int A, int B, double Siemens)[] Insulation { get; }
 
+    /// <summary>The nodes that they end at, each once.</summary>
+    public int[] Nodes { get; }
+
     /// <summary>Sums up what touches each piece of a network.</summary>
     /// <param name="pieceCount">Number of pieces; <paramref name="pieceOf"/> stays below it.</param>
-    /// <param name="pieceOf">The piece that each node is in.</param>
+    /// <param name="pieceOf">The piece that each node is in; only those of <see cref="Nodes"/> count.</param>
     public StrayPieces Of(int pieceCount, ReadOnlySpan<int> pieceOf)
     {
         var leakage = new double[pieceCount];
@@ -59,7 +63,9 @@ internal sealed class StrayPaths
             rootOf[Root(rootOf, pieceOf[a])] = Root(rootOf, pieceOf[b]);
         for (var piece = 0; piece < pieceCount; piece++)
             rootOf[piece] = Root(rootOf, piece);
-        var pieces = pieceOf.ToArray();
+        var pieces = new int[Nodes.Length];
+        for (var place = 0; place < pieces.Length; place++)
+            pieces[place] = pieceOf[Nodes[place]];
         return new StrayPieces(leakage, rootOf, LeastVolts(pieceCount, pieceOf), new Lazy<JunctionWays>(() => new JunctionWays(this, pieces)));
     }
 

@@ -1,0 +1,30 @@
+namespace Proveout.Engine.Electrical;
+
+/// <summary>Where faults change the wiring.</summary>
+internal sealed class FaultPlaces
+{
+    private readonly List<int>[] _faultsAt;
+
+    /// <summary>Lists the faults by the nodes that they change something at.</summary>
+    public FaultPlaces(WiringNetwork wiring, IReadOnlyList<WiringFault> faults)
+    {
+        Faults = faults;
+        _faultsAt = [.. wiring.Nodes.Select(_ => new List<int>())];
+        foreach (var (index, fault) in faults.Index())
+            foreach (var node in fault.Changes.SelectMany(change => NodesOf(wiring, change)).Distinct())
+                _faultsAt[node].Add(index);
+    }
+
+    /// <summary>The faults.</summary>
+    public IReadOnlyList<WiringFault> Faults { get; }
+
+    /// <summary>The faults that change something at a node, rising.</summary>
+    public List<int> At(int node) => _faultsAt[node];
+
+    private static int[] NodesOf(WiringNetwork wiring, ElementChange change) => change switch
+    {
+        Join join => [join.A, join.B],
+        _ when Contradictions.ElementOf(change) is { } element => [wiring.Elements[element].A, wiring.Elements[element].B],
+        _ => throw new InvalidOperationException($"Where {change} changes the wiring is not known."),
+    };
+}

@@ -1,0 +1,74 @@
+using Proveout.Engine.Numerics;
+
+namespace Proveout.Engine.Electrical;
+
+/// <summary>A network at one limit with a few changes, as a graph that is walked. One thread's own.</summary>
+internal sealed class GuardGraph
+{
+    private readonly ResistorNetwork _network;
+    private readonly double[] _changedTo;
+    private readonly List<int> _changedEdges = [];
+    private readonly List<Edge> _added = [];
+    private readonly bool[] _hasAdded;
+    private readonly List<(int Edge, int Other, double Siemens)> _steps = [];
+
+    /// <summary>Starts from the network of a limit.</summary>
+    public GuardGraph(PairLimit limit)
+    {
+        Limit = limit;
+        _network = limit.Network;
+        _changedTo = new double[_network.EdgeCount];
+        Array.Fill(_changedTo, double.NaN);
+        _hasAdded = new bool[_network.NodeCount];
+    }
+
+    /// <summary>The limit.</summary>
+    public PairLimit Limit { get; }
+
+    /// <summary>Makes the changes of faults and controls in place of those before.</summary>
+    public void Apply(ReadOnlySpan<int> faults, EdgeChange[] controls)
+    {
+        foreach (var edge in _changedEdges)
+            _changedTo[edge] = double.NaN;
+        foreach (var edge in _added)
+            _hasAdded[edge.A] = _hasAdded[edge.B] = false;
+        _changedEdges.Clear();
+        _added.Clear();
+        foreach (var fault in faults)
+            Add(Limit.ChangesOf(fault));
+        Add(controls);
+    }
+
+    /// <summary>The resistors at a node that carry current; the index is -1 where a change added one. Valid until the next call.</summary>
+    public List<(int Edge, int Other, double Siemens)> StepsFrom(int node)
+    {
+        _steps.Clear();
+        foreach (var (edge, other) in _network.StepsFrom(node))
+        {
+            var siemens = double.IsNaN(_changedTo[edge]) ? _network.EdgeOf(edge).Conductance : _changedTo[edge];
+            if (siemens > 0)
+                _steps.Add((edge, other, siemens));
+        }
+
+        if (_hasAdded[node])
+            foreach (var edge in _added)
+                if (edge.A == node || edge.B == node)
+                    _steps.Add((-1, edge.A == node ? edge.B : edge.A, edge.Conductance));
+        return _steps;
+    }
+
+    private void Add(EdgeChange[] changes)
+    {
+        foreach (var change in changes)
+            if (change.Edge < 0)
+            {
+                _added.Add(new Edge(change.A, change.B, (double)change.DeltaConductance));
+                _hasAdded[change.A] = _hasAdded[change.B] = true;
+            }
+            else
+            {
+                _changedEdges.Add(change.Edge);
+                _changedTo[change.Edge] = change.TakesAway ? 0 : (double)(_network.EdgeOf(change.Edge).Conductance + change.DeltaConductance);
+            }
+    }
+}

@@ -1,0 +1,34 @@
+namespace Proveout.Engine.Electrical;
+
+/// <summary>Readings of resistance in one set-up, and the networks with all controls at rest that it changes.</summary>
+internal sealed class PairSetUp(PortTable table, PairLimit low, PairLimit high) : IPairTable
+{
+    private readonly CheckLimits[] _limits = [.. table.Candidates.AsParallel().AsOrdered().Select(CheckLimits.Of)];
+
+    /// <inheritdoc/>
+    public int FirstCheck => Table.FirstCheck;
+
+    /// <inheritdoc/>
+    public int CheckCount => Table.Candidates.Length;
+
+    /// <summary>Its checks.</summary>
+    public PortTable Table { get; } = table;
+
+    /// <summary>Every resistance at its low limit.</summary>
+    public PairLimit Low { get; } = low;
+
+    /// <summary>Every resistance at its high limit.</summary>
+    public PairLimit High { get; } = high;
+
+    /// <summary>Bounds of what all junctions and insulation together can do.</summary>
+    public StrayBound Strays { get; } = new(table.StrayPaths);
+
+    /// <summary>What the meter tells at a check.</summary>
+    public CheckLimits LimitsOf(int index) => _limits[index];
+
+    /// <inheritdoc/>
+    public IPairWorker NewWorker() => new PairSetUpWorker(this);
+
+    /// <inheritdoc/>
+    public IPairGuards NewGuards() => new VerdictGuards(this);
+}

@@ -1,0 +1,66 @@
+using Proveout.Engine.Faults;
+
+namespace Proveout.Engine.Electrical;
+
+/// <summary>Several faults at once at the checks of one set-up, one check at a time. One thread's own.</summary>
+/// <remarks>The same readings as <see cref="PortWorker"/> gives for the merged fault.</remarks>
+internal sealed class PairSetUpWorker(PairSetUp setUp) : IPairWorker
+{
+    private readonly PairLimitWorker _low = new(setUp.Low, setUp.Table.Low.Controls);
+    private readonly PairLimitWorker _high = new(setUp.High, setUp.Table.High.Controls);
+    private StrayPieces? _strays;
+    private bool _isLowApplied;
+    private bool _isHighApplied;
+    private int[] _faults = [];
+
+    /// <inheritdoc/>
+    public void Apply(int[] faults) => (_faults, _strays, _isLowApplied, _isHighApplied) = (faults, null, false, false);
+
+    /// <inheritdoc/>
+    public ReadingInterval Shown(int index)
+    {
+        var check = setUp.Table.Candidates[index];
+        var low = WithStrays(LowOhms(check), check);
+        var high = HighOhms(check);
+        var (goodLow, goodHigh) = setUp.Table.Good[index];
+        return PortWorker.Same(low, goodLow) && PortWorker.Same(high, goodHigh) ? check.Check.Expectation : check.Mode.Shown(low, Math.Max(low, high));
+    }
+
+    /// <inheritdoc/>
+    public bool IsSurelyCaught(int index)
+    {
+        var (check, limits) = (setUp.Table.Candidates[index], setUp.LimitsOf(index));
+        if (limits.SurelyTooLow > 0 && HighOhms(check) <= limits.SurelyTooLow)
+            return true;
+        var low = double.IsPositiveInfinity(limits.NotTooHigh) ? 0 : LowOhms(check);
+        if (low <= limits.NotTooHigh && (limits.NotTooLow <= 0 || HighOhms(check) >= limits.NotTooLow))
+            return false;
+        return (low > 0 && setUp.Strays.LeastOhms(low) >= limits.SurelyTooHigh) || Shown(index).IsDisjointFrom(check.Check.Expectation);
+    }
+
+    private double LowOhms(CandidateCheck check)
+    {
+        if (!_isLowApplied)
+            _low.Apply(_faults);
+        _isLowApplied = true;
+        return _low.Network.Ohms(check.A, check.B);
+    }
+
+    private double HighOhms(CandidateCheck check)
+    {
+        if (!_isHighApplied)
+            _high.Apply(_faults);
+        _isHighApplied = true;
+        return _high.Network.Ohms(check.A, check.B);
+    }
+
+    private double WithStrays(double low, CandidateCheck check)
+    {
+        if (low < StrayPieces.NegligibleOhms)
+            return low;
+        _strays ??= _low.Network.HasPiecesAsBefore ? setUp.Table.Strays : setUp.Table.StrayPaths.Of(_low.Network.PieceCount, _low.Network.PieceOfNodes());
+        var (pieceOfA, pieceOfB) = (_low.Network.PieceOf(check.A), _low.Network.PieceOf(check.B));
+        // At 500 V a junction may do anything.
+        return check.Mode is InsulationMode && _strays.AreNearJunctions(pieceOfA, pieceOfB) ? 0 : _strays.LowerLimit(low, pieceOfA, pieceOfB);
+    }
+}

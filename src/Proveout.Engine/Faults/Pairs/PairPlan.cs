@@ -1,0 +1,35 @@
+namespace Proveout.Engine.Faults;
+
+/// <summary>A plan that also catches every pair of faults that can hurt or destroy and that some check surely catches.</summary>
+/// <param name="Plan">The plan.</param>
+/// <param name="Report">What it does against every pair.</param>
+public sealed record PairPlan(CheckPlan Plan, PairReport Report)
+{
+    /// <summary>Chooses a plan, evaluates all pairs on it and demands what it lacks, until it lacks nothing.</summary>
+    /// <remarks>Each turn adds a demand that no plan before met, of which there are finitely many; two or three turns are usual.</remarks>
+    /// <param name="dictionary">What every check shows under every fault alone.</param>
+    /// <param name="interactions">What the trade knows of faults made together.</param>
+    /// <param name="onlyGreedy">True to leave out the exact solver.</param>
+    /// <param name="severity">What two faults together do; by default the worse of what each does.</param>
+    /// <param name="progress">Told the share of the pairs that is done, 0 to 1, anew in each turn.</param>
+    /// <param name="cancellation">Stops it.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static PairPlan Of(
+        FaultDictionary dictionary,
+        IFaultInteractions interactions,
+        bool onlyGreedy = false,
+        Func<int, int, Severity>? severity = null,
+        IProgress<double>? progress = null,
+        CancellationToken cancellation = default)
+    {
+        List<int[]> demands = [];
+        while (true)
+        {
+            var plan = CheckPlan.Of(dictionary, onlyGreedy, demands);
+            var report = new PairCampaign(dictionary, plan, interactions, severity).Run(progress, cancellation);
+            if (report.AlsoCatch is not { Count: > 0 } lacking)
+                return new PairPlan(plan, report);
+            demands.AddRange(lacking);
+        }
+    }
+}

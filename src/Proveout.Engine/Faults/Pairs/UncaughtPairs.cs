@@ -1,0 +1,78 @@
+namespace Proveout.Engine.Faults;
+
+/// <summary>Pairs of two faults neither of which the plan surely catches alone.</summary>
+/// <remarks>Neither does any other check catch one of them alone. So only checks that one of them, or both, make touch the other need be simulated.</remarks>
+internal sealed class UncaughtPairs
+{
+    private readonly bool[] _isPlanned;
+    private readonly Func<int, int, Severity> _severity;
+    private readonly Dictionary<int, List<int>>?[] _checksOfOthers;
+
+    /// <summary>Lists which pairs may be caught by which of some checks.</summary>
+    public UncaughtPairs(
+        FaultDictionary dictionary,
+        PairScreen screen,
+        CheckPlan plan,
+        FaultThreads threads,
+        IReadOnlyList<int> checks,
+        Func<int, int, Severity> severity,
+        CancellationToken cancellation)
+    {
+        _severity = severity;
+        _isPlanned = new bool[dictionary.Checks.Count];
+        foreach (var check in plan.Checks)
+            _isPlanned[check] = true;
+        int[] faults = [.. screen.Everyone.Where(fault => !screen.IsCaught(fault))];
+        var all = new PairScreen(dictionary, checks, threads, cancellation, faults);
+        _checksOfOthers = new Dictionary<int, List<int>>?[dictionary.Faults.Count];
+        foreach (var fault in faults)
+            _checksOfOthers[fault] = [];
+        foreach (var fault in faults)
+            foreach (var (check, others) in all.CatchingWith(fault))
+                foreach (var other in others)
+                    if (other != fault && !screen.IsCaught(other) && MayCatch(all, fault, other, check))
+                        Add(Math.Min(fault, other), Math.Max(fault, other), check);
+    }
+
+    /// <summary>The pairs of a fault with those after it.</summary>
+    public PairRow Row(int fault, IFaultInteractions own)
+    {
+        var caught = 0;
+        List<MaskedPair> masked = [];
+        var contradicting = own.Contradicting(fault);
+        foreach (var (other, checks) in _checksOfOthers[fault]!.OrderBy(pair => pair.Key))
+        {
+            if (contradicting.Contains(other))
+                continue;
+            Span<int> both = [fault, other];
+            List<int> catching = [];
+            foreach (var check in checks.OrderByDescending(check => _isPlanned[check]))
+                if (own.IsSurelyCaught(both, check))
+                {
+                    catching.Add(check);
+                    if (_isPlanned[check])
+                        break;
+                }
+
+            if (catching.Count == 0)
+                continue;
+            if (_isPlanned[catching[^1]])
+                caught++;
+            else if (new MaskedPair(fault, other, PairKind.NoneCaught, _severity(fault, other), new([.. catching.Order()], false)) is { AsksForCheck: true } pair)
+                masked.Add(pair);
+        }
+
+        return new PairRow(caught, masked);
+    }
+
+    // Where the check touches both, the verdict under either one stands unless the other overturns it; so both must.
+    private static bool MayCatch(PairScreen all, int fault, int other, int check) =>
+        !all.IsTouched(other, check) || Array.BinarySearch(all.CatchingWith(other).First(item => item.Check == check).Faults, fault) >= 0;
+
+    private void Add(int fault, int other, int check)
+    {
+        var checks = _checksOfOthers[fault]!.TryGetValue(other, out var list) ? list : _checksOfOthers[fault]![other] = [];
+        if (!checks.Contains(check))
+            checks.Add(check);
+    }
+}

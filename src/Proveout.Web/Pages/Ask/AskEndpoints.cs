@@ -1,0 +1,25 @@
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+using Proveout.Web.Hosting;
+using Proveout.Web.Pages.Trouble;
+using Proveout.Workshop;
+
+namespace Proveout.Web.Pages.Ask;
+
+/// <summary>From what a person sees to suspects. The answers stand in the address, so that it can be shared under a question.</summary>
+internal static class AskEndpoints
+{
+    private const int MostAnswers = 200;
+
+    public static void Map(IEndpointRouteBuilder routes) => routes.MapGet("/machines/{machineId}/ask", Show);
+
+    private static IResult Show(string machineId, HttpRequest request, IBench bench)
+    {
+        var answers = request.Query
+            .Where(item => item.Value is ["bad"] or ["good"])
+            .Take(MostAnswers)
+            .ToDictionary(item => item.Key, item => item.Value == "bad", StringComparer.Ordinal);
+        return bench.Ask(machineId, answers) is { } view ? PageResult.Of<AskPage>(view) : TroubleEndpoints.Missing("There is no such machine.");
+    }
+}

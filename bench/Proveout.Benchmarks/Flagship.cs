@@ -5,11 +5,9 @@ namespace Proveout.Benchmarks;
 /// <summary>The largest sample machine, read from the repository.</summary>
 internal static class Flagship
 {
-    public static MachineDesign Read()
-    {
-        var catalogue = Value(CatalogueReader.Read(Texts("catalogue")));
-        return Value(MachineReader.Read(Texts("samples", "alderbrook"), catalogue));
-    }
+    public static Catalogue Catalogue() => Value(CatalogueReader.Read(Texts("catalogue")));
+
+    public static MachineDesign Read() => Value(MachineReader.Read(Texts("samples", "alderbrook"), Catalogue()));
 
     private static SourceText[] Texts(params string[] below) =>
     [

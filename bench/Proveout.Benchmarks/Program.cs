@@ -13,4 +13,16 @@ if (args is ["--diagnosis"])
     return;
 }
 
+if (args is ["--sizes"])
+{
+    Sizes.Print(Console.Out);
+    return;
+}
+
+if (args is ["--plans"])
+{
+    PlanComparison.Print(Console.Out);
+    return;
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

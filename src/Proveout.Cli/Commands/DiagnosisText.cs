@@ -42,5 +42,5 @@ internal static class DiagnosisText
 
     /// <summary>The check worth most now.</summary>
     public static void ShowNext(Terminal terminal, Check next) =>
-        terminal.Say($"Worth most now: {next.Instruction} Sound, it reads {ReadingWords.Of(next.Expectation)}. Set-up: {next.SetUp}. ({next.Id})");
+        terminal.Say($"Worth most now: {next.Instruction} Sound, it reads {CheckWords.Expected(next)}. Set-up: {next.SetUp}. ({next.Id})");
 }

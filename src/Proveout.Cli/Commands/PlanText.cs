@@ -13,6 +13,7 @@ internal static class PlanText
             CultureInfo.InvariantCulture,
             $"{view.Groups.Sum(group => group.Checks.Count)} checks of {view.CandidateChecks} considered, about {Math.Ceiling(view.Minutes):0} minutes; of {view.Faults} plausible mistakes they surely catch {view.Caught}."));
         terminal.Say(view.Optimality);
+        terminal.Say(view.Order);
         PlanGroup? before = null;
         foreach (var group in view.Groups)
         {

@@ -16,7 +16,7 @@ internal sealed record CheckShape(
         check.Points[1].ToString(),
         check.Unit,
         IntervalShape.Of(check.Expectation),
-        ReadingWords.Of(check.Expectation),
+        CheckWords.Expected(check),
         check.Why);
 }
 

@@ -5,7 +5,7 @@ namespace Proveout.Cli;
 /// <summary>What an instrument does to a true resistance.</summary>
 internal sealed record MeterShape(string Kind, string Setting, double LeadLowOhms, double LeadHighOhms, IReadOnlyList<MeterRangeShape> Ranges)
 {
-    public static MeterShape Of(MeterMode mode) => new(
+    public static MeterShape Of(ResistanceMode mode) => new(
         mode.Kind,
         mode.Setting,
         mode.LeadLowOhms,

@@ -30,7 +30,8 @@ internal sealed record PlanShape(
 
 /// <summary>The plan in figures. The gap is a fraction of the plan's own time; 0 when it is proved to be the quickest.</summary>
 internal sealed record PlanSummaryShape(
-    int Checks, int CandidateChecks, int Faults, int Caught, double Seconds, double LowerBoundSeconds, double Gap, string Method, string Optimality)
+    int Checks, int CandidateChecks, int Faults, int Caught, double Seconds, double LowerBoundSeconds, double Gap, string Method, string Optimality,
+    SearchShape Search, BenchTimeShape Bench)
 {
     public static PlanSummaryShape Of(PlannedMachine planned, PlanView view) => new(
         planned.Plan.Checks.Count,
@@ -41,7 +42,9 @@ internal sealed record PlanSummaryShape(
         planned.Plan.Choice.LowerBoundSeconds,
         planned.Plan.Choice.Gap,
         planned.Plan.Choice.Method,
-        view.Optimality);
+        view.Optimality,
+        SearchShape.Of(planned.Plan.Choice.Size),
+        BenchTimeShape.Of(planned.Plan.Order));
 }
 
 /// <summary>A state in which is measured. Cautions come before instructions.</summary>

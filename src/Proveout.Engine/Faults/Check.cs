@@ -25,6 +25,9 @@ public sealed record Check(
     string Why,
     double CostSeconds)
 {
+    /// <summary>False when the leads may be exchanged: neither the expectation nor the interval under any fault depends on which is where.</summary>
+    public bool MindsPolarity { get; init; } = true;
+
     /// <summary>Judges a reading in the check's unit; over range is <see cref="ReadingInterval.OverRange"/>.</summary>
     public Verdict Judge(double reading) =>
         Expectation == ReadingInterval.Anything ? Verdict.CannotTell

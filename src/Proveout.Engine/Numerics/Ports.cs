@@ -55,6 +55,9 @@ internal sealed class Ports
     /// <summary>Resistance of a port in ohms; infinite when its two nodes do not hang together.</summary>
     public double Ohms(int port) => _isOneIsland[port] ? _anchoredOhms[port] : double.PositiveInfinity;
 
+    /// <summary>The islands of a port's two nodes.</summary>
+    public (int OfA, int OfB) IslandsOf(int port) => (Islands[Pairs[port].A], Islands[Pairs[port].B]);
+
     /// <summary>True when a port's two nodes hang together.</summary>
     public bool IsOneIsland(int port) => _isOneIsland[port];
 }

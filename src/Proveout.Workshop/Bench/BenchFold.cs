@@ -122,10 +122,10 @@ internal static class BenchFold
             setUp,
             before.Count == 0 || before[^1].SetUp.Id != setUp.Id,
             MeterMode.OfKind(check.Kind).Setting,
-            ReadingWords.Of(check.Expectation),
+            CheckWords.Expected(check),
             StatusOf(check, entry, reading),
             reading?.Text ?? "",
-            reading is null ? "" : ReadingWords.Of(ValueOf(reading)),
+            reading is null ? "" : CheckWords.Shown(check, ValueOf(reading)),
             entry?.Content is CheckSkipped skipped ? skipped.Reason : "",
             entry?.Person ?? "",
             planned.CatchesShort(index));

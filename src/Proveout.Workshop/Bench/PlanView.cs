@@ -10,7 +10,7 @@ namespace Proveout.Workshop;
 /// <param name="Caught">How many of them the plan surely catches.</param>
 /// <param name="Catchable">How many of them any candidate surely catches.</param>
 /// <param name="Minutes">Time that the plan takes, estimated.</param>
-/// <param name="Optimality">How near the plan is to the cheapest possible, in a sentence.</param>
+/// <param name="Optimality">How near the plan is to the cheapest possible, and how that is known, in sentences.</param>
 public sealed record PlanView(
     MachineSummary Machine,
     IReadOnlyList<PlanGroup> Groups,
@@ -23,6 +23,9 @@ public sealed record PlanView(
     double Minutes,
     string Optimality)
 {
+    /// <summary>What the checks take in this order, split by what takes it, in sentences.</summary>
+    public string Order { get; init; } = "";
+
     /// <summary>Caught mistakes that no check considered tells apart from others, group by group.</summary>
     public IReadOnlyList<AmbiguousFaults> Ambiguous { get; init; } = [];
 

@@ -7,4 +7,8 @@ namespace Proveout.Workshop;
 /// <param name="Check">The check.</param>
 /// <param name="Expected">What it should read, in words and units.</param>
 /// <param name="Catches">How many faults it surely catches.</param>
-public sealed record PlannedCheck(int Number, Check Check, string Expected, int Catches);
+public sealed record PlannedCheck(int Number, Check Check, string Expected, int Catches)
+{
+    /// <summary>Which leads stay where the check before left them, in a sentence; empty when none does.</summary>
+    public string Leads { get; init; } = "";
+}

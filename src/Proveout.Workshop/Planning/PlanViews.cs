@@ -21,9 +21,10 @@ public static class PlanViews
             planned.Dictionary.Faults.Count,
             plan.Caught.Count,
             Enumerable.Range(0, planned.Dictionary.Faults.Count).Count(fault => planned.Dictionary.ChecksThatCatch(fault).Any()),
-            plan.Choice.CostSeconds / 60,
-            OptimalityOf(plan.Choice))
+            plan.Order.Time.Seconds / 60,
+            plan.Choice.Proof)
         {
+            Order = plan.Order.Words,
             Ambiguous = Ambiguous(planned),
         };
     }
@@ -58,6 +59,7 @@ public static class PlanViews
     {
         var number = 0;
         var counts = CatchCounts(planned);
+        var leads = planned.Plan.Order.Steps.ToDictionary(step => step.Check, step => step.LeadWords(planned.Dictionary.Checks[step.Check]));
         return
         [
             .. planned.Plan.Checks
@@ -68,8 +70,11 @@ public static class PlanViews
                         .. group.Select(check => new PlannedCheck(
                             ++number,
                             planned.Explained(check),
-                            ReadingWords.Of(planned.Dictionary.Checks[check].Expectation),
-                            counts[check])),
+                            CheckWords.Expected(planned.Dictionary.Checks[check]),
+                            counts[check])
+                        {
+                            Leads = leads[check],
+                        }),
                     ])),
         ];
     }
@@ -116,11 +121,4 @@ public static class PlanViews
             ? FormattableString.Invariant($"No meter can tell, for the circuit stays as it is: {words} ({count}).")
             : FormattableString.Invariant($"No dead reading surely tells: {words} ({count}).");
     }
-
-    private static string OptimalityOf(PlanChoice choice) => choice.Gap switch
-    {
-        0 => $"Proved to be the quickest plan that catches all of them ({choice.Method}).",
-        <= 0.001 => $"Within 0.1 % of the quickest plan that catches all of them ({choice.Method}).",
-        var gap => FormattableString.Invariant($"At most {Math.Ceiling(gap * 1000) / 10} % longer than the quickest plan that catches all of them ({choice.Method})."),
-    };
 }

@@ -17,14 +17,26 @@ internal sealed class LimitPorts
     /// <param name="atHigh">True for the limit of high resistances.</param>
     /// <param name="pairs">The ports.</param>
     /// <param name="operated">Elements that the operated control switches.</param>
-    public LimitPorts(WiringNetwork wiring, StateNetwork rest, bool atHigh, (int A, int B)[] pairs, NetworkElement[] operated)
+    /// <param name="tied">Two nodes that a person joins by a short lead for these checks; null when none.</param>
+    /// <param name="everyIsland">True when a change of an island without ports matters too, as junctions lead there.</param>
+    public LimitPorts(
+        WiringNetwork wiring,
+        StateNetwork rest,
+        bool atHigh,
+        (int A, int B)[] pairs,
+        NetworkElement[] operated,
+        (int A, int B)? tied = null,
+        bool everyIsland = false)
     {
         HasStrays = !atHigh;
         Changes = new FaultChanges(wiring, rest, atHigh);
         Ports = new Ports((atHigh ? rest.High : rest.Low).Network, pairs);
         Masks = new PortMasks(Ports);
         Controls = [.. operated.Select(Changes.Operate).Where(change => change.DeltaConductance.High != 0)];
+        if (tied is var (one, two))
+            Controls = [.. Controls, EdgeChange.Add(one, two, 1 / JointBands.Joint.High)];
         _holdsIsland = new bool[Ports.Network.Islands.Count];
+        Array.Fill(_holdsIsland, everyIsland);
         foreach (var node in Ports.Nodes.Concat(operated.SelectMany(element => new[] { element.A, element.B })))
             _holdsIsland[Ports.Network.Islands.Of(node)] = true;
     }
@@ -41,7 +53,7 @@ internal sealed class LimitPorts
     /// <summary>What faults change.</summary>
     public FaultChanges Changes { get; }
 
-    /// <summary>What the operated control changes.</summary>
+    /// <summary>What the operated control and a lead between two places change.</summary>
     public EdgeChange[] Controls { get; }
 
     /// <summary>True when a change can alter a port.</summary>

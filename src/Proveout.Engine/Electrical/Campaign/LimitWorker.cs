@@ -12,6 +12,9 @@ internal sealed class LimitWorker(LimitPorts ports)
     /// <summary>The network under the fault applied last.</summary>
     public ChangedNetwork Network { get; } = new(ports.Ports);
 
+    /// <summary>True when the fault applied last can alter a port, so that the network is as it leaves it.</summary>
+    public bool IsApplied => _reached;
+
     /// <summary>Applies a fault in place of the one before; false when it can alter no port.</summary>
     public bool Apply(WiringFault fault)
     {
@@ -24,6 +27,15 @@ internal sealed class LimitWorker(LimitPorts ports)
         Network.Apply(_changes);
         _movesStrays = ports.HasStrays && !Network.HasPiecesAsBefore;
         return true;
+    }
+
+    /// <summary>Applies what the set-up itself changes, without a fault.</summary>
+    public void ApplyControls()
+    {
+        _reached = ports.Controls.Length > 0;
+        if (_reached)
+            Network.Apply([.. ports.Controls]);
+        _movesStrays = ports.HasStrays && _reached && !Network.HasPiecesAsBefore;
     }
 
     /// <summary>Sets the bits of all ports in the islands that the fault touches.</summary>

@@ -4,14 +4,14 @@ using Proveout.Engine.Faults;
 namespace Proveout.Engine.Electrical;
 
 /// <summary>Simulates faults at the ports of one set-up. One thread's own.</summary>
-internal sealed class PortWorker(PortTable table)
+internal sealed class PortWorker(PortTable table) : ICheckWorker
 {
     private readonly LimitWorker _low = new(table.Low);
     private readonly LimitWorker _high = new(table.High);
     private readonly ulong[] _touched = new ulong[table.Low.Masks.WordCount];
     private StrayPieces? _strays;
 
-    /// <summary>Adds the checks that a fault changes, with what they may then show.</summary>
+    /// <inheritdoc/>
     public void AddResponses(WiringFault fault, List<int> checks, List<ReadingInterval> intervals)
     {
         if (!Apply(fault))
@@ -29,6 +29,15 @@ internal sealed class PortWorker(PortTable table)
     {
         _strays = null;
         return _low.Apply(fault) | _high.Apply(fault);
+    }
+
+    /// <summary>Limits of every port without a fault, with what the set-up itself changes.</summary>
+    public (double LowOhms, double HighOhms)[] LimitsAtRest()
+    {
+        _strays = null;
+        _low.ApplyControls();
+        _high.ApplyControls();
+        return [.. table.Candidates.Select((_, index) => LimitsOf(index))];
     }
 
     /// <summary>Limits of a port under the fault in ohms, whatever junctions and insulation do; infinite when over range.</summary>
@@ -59,7 +68,8 @@ internal sealed class PortWorker(PortTable table)
     {
         _strays ??= _low.Network.HasPiecesAsBefore ? table.Strays : table.StrayPaths.Of(_low.Network.PieceCount, _low.Network.PieceOfNodes());
         var (pieceOfA, pieceOfB) = _low.Network.PiecesOf(index);
-        return _strays.LowerLimit(low, pieceOfA, pieceOfB);
+        // At 500 V a junction may do anything.
+        return table.Candidates[index].Mode is InsulationMode && _strays.AreNearJunctions(pieceOfA, pieceOfB) ? 0 : _strays.LowerLimit(low, pieceOfA, pieceOfB);
     }
 
     // Either may be infinite: the smaller of the two is the measure, so that an opened path never counts as the same.

@@ -48,13 +48,13 @@ public sealed class WiringCampaign
     /// <summary>Simulates every fault at every check, both limits, on all processors.</summary>
     public FaultDictionary Run(CancellationToken cancellation = default)
     {
-        var tables = PortTables();
+        var tables = Tables();
         var responses = new FaultResponse[Faults.Count];
         Parallel.For(
             0,
             Faults.Count,
             new ParallelOptions { CancellationToken = cancellation },
-            () => tables.Select(table => new PortWorker(table)).ToArray(),
+            () => tables.Select(table => table.NewWorker()).ToArray(),
             (fault, _, workers) =>
             {
                 responses[fault] = Respond(Faults[fault], workers);
@@ -76,14 +76,14 @@ public sealed class WiringCampaign
         ReadingInterval[] shown = [.. _candidates.Select(candidate => candidate.Check.Expectation)];
         if (faults.Count == 0)
             return shown;
-        var workers = PortTables().Select(table => new PortWorker(table)).ToArray();
+        var workers = Tables().Select(table => table.NewWorker()).ToArray();
         var response = Respond(TogetherSimulation.Merge(faults.Select(fault => Faults[fault])), workers);
         for (var place = 0; place < response.Checks.Length; place++)
             shown[response.Checks[place]] = response.Intervals[place];
         return shown;
     }
 
-    private static FaultResponse Respond(WiringFault fault, PortWorker[] workers)
+    private static FaultResponse Respond(WiringFault fault, ICheckWorker[] workers)
     {
         List<int> checks = [];
         List<ReadingInterval> intervals = [];
@@ -97,18 +97,33 @@ public sealed class WiringCampaign
             ? _states[setUp]
             : _states[_setUps.Index().First(other => other.Item.Operated is null && other.Item.State.PlugsApart == _setUps[setUp].State.PlugsApart).Index];
 
-    /// <summary>The ports of each set-up, in the order of the set-ups.</summary>
-    internal PortTable[] PortTables()
+    /// <summary>The resistances of each set-up, in the order of the set-ups.</summary>
+    internal PortTable[] PortTables() => [.. Tables().OfType<PortTable>().Where(table => table.Candidates is [{ Mode: ResistanceMode }, ..])];
+
+    /// <summary>Every check of each set-up, in the order of the checks.</summary>
+    internal ICheckTable[] Tables()
     {
-        var first = 0;
-        var tables = new List<PortTable>();
-        for (var setUp = 0; setUp < _setUps.Count; setUp++)
+        var tables = new List<ICheckTable>();
+        for (var first = 0; first < _candidates.Length;)
         {
-            var ofSetUp = _candidates.Where(candidate => candidate.SetUp == setUp).ToArray();
-            tables.Add(new PortTable(RestOf(setUp), _states[setUp], Context.Wiring, ofSetUp, first));
-            first += ofSetUp.Length;
+            var (mode, setUp) = (_candidates[first].Mode, _candidates[first].SetUp);
+            var end = first + 1;
+            while (end < _candidates.Length && _candidates[end].SetUp == setUp && AreSimulatedTogether(mode, _candidates[end].Mode))
+                end++;
+            tables.Add(TableOf(setUp, _candidates[first..end], first));
+            first = end;
         }
 
         return [.. tables];
     }
+
+    private static bool AreSimulatedTogether(MeterMode one, MeterMode other) =>
+        (one is ResistanceMode && other is ResistanceMode) || (one is DiodeTestMode && other is DiodeTestMode);
+
+    private ICheckTable TableOf(int setUp, CandidateCheck[] candidates, int first) => candidates[0] switch
+    {
+        { Mode: DiodeTestMode } => new DiodeTable(_states[setUp], Context.Wiring, candidates, first),
+        { TiedTo: { } tied, A: var red } => new PortTable(RestOf(setUp), _states[setUp], Context.Wiring, candidates, first, (red, tied)),
+        _ => new PortTable(RestOf(setUp), _states[setUp], Context.Wiring, candidates, first),
+    };
 }

@@ -8,4 +8,5 @@ namespace Proveout.Engine.Electrical;
 /// <param name="A">Node of the red lead.</param>
 /// <param name="B">Node of the black lead.</param>
 /// <param name="Mode">How it is measured.</param>
-internal sealed record CandidateCheck(Check Check, int SetUp, int A, int B, MeterMode Mode);
+/// <param name="TiedTo">Node that a short lead joins to that of the red lead for this check; null when none does.</param>
+internal sealed record CandidateCheck(Check Check, int SetUp, int A, int B, MeterMode Mode, int? TiedTo = null);

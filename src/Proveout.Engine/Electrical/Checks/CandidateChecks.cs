@@ -1,15 +1,11 @@
 using Proveout.Engine.Faults;
-using Proveout.Engine.Machine;
 
 namespace Proveout.Engine.Electrical;
 
 /// <summary>Makes every check that is worth considering, with what the machine as designed shows.</summary>
 internal static class CandidateChecks
 {
-    private const double SecondsAResistance = 12;
-    private const double SecondsAFourWire = 30;
-
-    /// <summary>The candidates of all set-ups, set-up by set-up.</summary>
+    /// <summary>The candidates of all set-ups, set-up by set-up; of each, first those of resistance, then diode tests, then insulation tests.</summary>
     public static IReadOnlyList<CandidateCheck> Of(WiringContext context, IReadOnlyList<ElectricalSetUp> setUps, IReadOnlyList<StateNetwork> states) =>
     [
         .. Enumerable.Range(0, setUps.Count)
@@ -21,54 +17,53 @@ internal static class CandidateChecks
 
     private static IEnumerable<CandidateCheck> OfSetUp(WiringContext context, int index, ElectricalSetUp setUp, StateNetwork state)
     {
-        var wiring = context.Wiring;
-        var places = new ProbePlaces(wiring, setUp.State);
-        var pairs = new ProbePairs(wiring, state.Conducts, places.Nodes);
+        var places = new ProbePlaces(context.Wiring, setUp.State);
+        var drafts = new CheckDrafts(index, setUp.Text.Id, places);
+        return Resistances(context, setUp, state, places, drafts)
+            .Concat(setUp.Operated is null ? DiodeTests(context, state, places, drafts) : [])
+            .Concat(InsulationTests(context, setUp, state, drafts));
+    }
+
+    private static IEnumerable<CandidateCheck> Resistances(
+        WiringContext context, ElectricalSetUp setUp, StateNetwork state, ProbePlaces places, CheckDrafts drafts)
+    {
+        var pairs = new ProbePairs(context.Wiring, state.Conducts, places.Nodes);
         var bounds = new JunctionBounds(state);
-        var taken = new HashSet<string>(StringComparer.Ordinal);
         foreach (var (a, b) in setUp.Operated is { } operated ? pairs.AcrossContactsOf(operated) : pairs.All())
         {
             var mode = IsBond(context, a, b) ? MeterMode.FourWire : MeterMode.Resistance;
             var (low, high) = bounds.Resistance(a, b);
-            var points = new ValueList<CheckPoint>([places.PointOf(a), places.PointOf(b)]);
-            yield return new CandidateCheck(
-                Describe(setUp.Text.Id, mode, points, mode.Shown(low, high), taken),
-                index,
-                a,
-                b,
-                mode);
+            yield return drafts.Of(mode, a, b, mode.Shown(low, high));
         }
     }
 
     private static bool IsBond(WiringContext context, int a, int b) =>
         context.ClassOf(a) == NetClass.ProtectiveEarth && context.ClassOf(b) == NetClass.ProtectiveEarth;
 
-    private static Check Describe(string setUp, MeterMode mode, ValueList<CheckPoint> points, ReadingInterval expectation, HashSet<string> taken) => new(
-        Identifier(setUp, points, taken),
-        mode.Kind,
-        setUp,
-        $"{points[0]} to {points[1]}",
-        $"Red lead on {points[0]}, black lead on {points[1]}.",
-        points,
-        "Ω",
-        expectation,
-        "",
-        mode == MeterMode.FourWire ? SecondsAFourWire : SecondsAResistance);
-
-    private static string Identifier(string setUp, ValueList<CheckPoint> points, HashSet<string> taken)
+    // Both polarities, as two checks, where they differ: there a junction decides.
+    private static IEnumerable<CandidateCheck> DiodeTests(WiringContext context, StateNetwork state, ProbePlaces places, CheckDrafts drafts)
     {
-        var plain = $"{setUp}-{Plain(points[0])}-{Plain(points[1])}";
-        var unique = plain;
-        for (var number = 2; !taken.Add(unique); number++)
-            unique = FormattableString.Invariant($"{plain}-{number}");
-        return unique;
+        var reading = new DiodeReading(context.Wiring, state);
+        foreach (var (a, b) in new DiodePairs(context, state, places.Nodes).All())
+        {
+            var (one, other) = (reading.Shown(a, b, MeterMode.DiodeTest), reading.Shown(b, a, MeterMode.DiodeTest));
+            if (one == other)
+                continue;
+            if (Says(one))
+                yield return drafts.Of(MeterMode.DiodeTest, a, b, one);
+            if (Says(other))
+                yield return drafts.Of(MeterMode.DiodeTest, b, a, other);
+        }
     }
 
-    private static string Plain(CheckPoint point)
+    private static bool Says(ReadingInterval shown) => shown != ReadingInterval.Anything && !(shown.Low <= 0 && double.IsPositiveInfinity(shown.High));
+
+    private static IEnumerable<CandidateCheck> InsulationTests(WiringContext context, ElectricalSetUp setUp, StateNetwork state, CheckDrafts drafts)
     {
-        var name = $"{point.Subject}.{point.Place}{(point.Side.Length > 0 ? "." + point.Side : "")}"
-            .Replace("+", "plus", StringComparison.Ordinal)
-            .Replace("-", "minus", StringComparison.Ordinal);
-        return string.Concat(name.Select(letter => char.IsAsciiLetterOrDigit(letter) || letter == '.' ? letter : '_'));
+        foreach (var (line, neutral, earth) in InsulationPairs.Of(context, setUp, state))
+        {
+            var (low, high) = InsulationBounds.Of(state, line, neutral, earth);
+            yield return drafts.Of(MeterMode.Insulation, line, earth, MeterMode.Insulation.Expected(low, high), neutral);
+        }
     }
 }

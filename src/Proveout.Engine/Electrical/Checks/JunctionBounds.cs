@@ -18,7 +18,7 @@ internal sealed class JunctionBounds(StateNetwork state)
         if (open < StrayPieces.NegligibleOhms)
             return (low, high);
         var islands = state.Low.Network.Islands;
-        var threshold = double.IsPositiveInfinity(open) ? LeastPathVolts(red, black) : ThresholdVolts(red, black, open);
+        var threshold = double.IsPositiveInfinity(open) ? state.Strays.WayVolts(islands.Of(red), islands.Of(black)) : ThresholdVolts(red, black, open);
         var floor = threshold >= ElementBand.OpenCircuitVolts ? double.PositiveInfinity : threshold / ElementBand.TestCurrentAmperes;
         return (Math.Max(low, Math.Min(state.Strays.WithLeakage(open, islands.Of(red), islands.Of(black)), floor)), high);
     }
@@ -44,38 +44,5 @@ internal sealed class JunctionBounds(StateNetwork state)
             return 1;
         var most = highest.Resistance(anode, black) - lowest.Resistance(anode, red) - lowest.Resistance(cathode, black) + highest.Resistance(cathode, red);
         return double.IsFinite(most) ? Math.Clamp(most / (2 * low), 0, 1) : 1;
-    }
-
-    // Current from red to black runs along paths (flow decomposition); through a junction only from anode to cathode, at its forward voltage or
-    // more. Here the least of those that pass a junction at all, whatever insulation they pass too.
-    private double LeastPathVolts(int red, int black)
-    {
-        var islands = state.Low.Network.Islands;
-        var byInsulation = new HashSet<int> { islands.Of(red) };
-        var volts = new Dictionary<int, double>();
-        for (var again = true; again;)
-        {
-            again = false;
-            foreach (var (a, b, _) in state.StrayPaths.Insulation)
-                again |= Pass(islands.Of(a), islands.Of(b)) | Pass(islands.Of(b), islands.Of(a));
-            foreach (var (anode, cathode, forward) in state.StrayPaths.Junctions)
-                again |= Lower(islands.Of(cathode), VoltsAt(islands.Of(anode), ifByInsulation: 0) + forward);
-        }
-
-        return VoltsAt(islands.Of(black), ifByInsulation: double.PositiveInfinity);
-
-        bool Pass(int from, int to) =>
-            (byInsulation.Contains(from) && byInsulation.Add(to)) | Lower(to, VoltsAt(from, ifByInsulation: double.PositiveInfinity));
-
-        bool Lower(int island, double candidate)
-        {
-            if (candidate >= volts.GetValueOrDefault(island, double.PositiveInfinity))
-                return false;
-            volts[island] = candidate;
-            return true;
-        }
-
-        double VoltsAt(int island, double ifByInsulation) =>
-            Math.Min(volts.GetValueOrDefault(island, double.PositiveInfinity), byInsulation.Contains(island) ? ifByInsulation : double.PositiveInfinity);
     }
 }

@@ -16,17 +16,20 @@ public sealed record DiodeTestMode(
     double MostOpenVolts,
     double RelativeError,
     double ErrorVolts)
+    : MeterMode(
+        "diode-test",
+        "Diode test: red lead where the check says, for the reading changes with the leads exchanged.",
+        "V",
+        12)
 {
     /// <summary>The diode test of common meters: 0.5 to 1.5 mA, over range from 2 to 3.3 V, ±(1 % + 3 digits of a millivolt); common practice.</summary>
     public static DiodeTestMode HandHeld { get; } = new(0.5e-3, 1.5e-3, 2.0, ElementBand.OpenCircuitVolts, 0.01, 0.003);
 
-    /// <summary>What the meter may show, in volts, for a true voltage between two limits.</summary>
-    /// <param name="lowVolts">Lower limit; infinite when the path is open.</param>
-    /// <param name="highVolts">Upper limit; infinite when the path may be open.</param>
-    public ReadingInterval Shown(double lowVolts, double highVolts)
+    /// <inheritdoc/>
+    public override ReadingInterval Shown(double low, double high)
     {
-        var low = lowVolts >= MostOpenVolts ? ReadingInterval.OverRange : Math.Max(0, (lowVolts * (1 - RelativeError)) - ErrorVolts);
-        var high = (highVolts * (1 + RelativeError)) + ErrorVolts;
-        return new(low, high >= LeastOpenVolts ? ReadingInterval.OverRange : high);
+        var least = low >= MostOpenVolts ? ReadingInterval.OverRange : Math.Max(0, (low * (1 - RelativeError)) - ErrorVolts);
+        var most = (high * (1 + RelativeError)) + ErrorVolts;
+        return new(least, most >= LeastOpenVolts ? ReadingInterval.OverRange : most);
     }
 }

@@ -17,5 +17,8 @@ public static class DiodeWords
         _ => $"{Write(volts.Low)} to {Write(volts.High)} V",
     };
 
+    /// <summary>A value in volts, such as <c>0.512 V</c>; over range as <c>OL</c>.</summary>
+    public static string Of(double volts) => double.IsPositiveInfinity(volts) ? "OL" : $"{Write(volts)} V";
+
     private static string Write(double volts) => volts.ToString("0.000", CultureInfo.InvariantCulture);
 }

@@ -2,74 +2,37 @@ using Proveout.Engine.Faults;
 
 namespace Proveout.Engine.Electrical;
 
-/// <summary>A way of measuring resistance: what the instrument does to a true value.</summary>
+/// <summary>A way of measuring: what the instrument does to a true value.</summary>
+/// <remarks>A closed family: a new way is one new record and one line in <see cref="MeterModes"/>.</remarks>
 /// <param name="Kind">Kind of check that it serves, lower case with hyphens.</param>
 /// <param name="Setting">What to set on the instrument, in words.</param>
-/// <param name="Ranges">Its ranges, smallest first; the instrument takes the smallest that holds the value.</param>
-/// <param name="LeadLowOhms">Least that the leads add, in ohms.</param>
-/// <param name="LeadHighOhms">Most that the leads and the touch of their tips add, in ohms.</param>
-public sealed record MeterMode(string Kind, string Setting, IReadOnlyList<MeterRange> Ranges, double LeadLowOhms, double LeadHighOhms)
+/// <param name="Unit">Unit of its values, as shown.</param>
+/// <param name="Seconds">Time that one reading takes once the set-up stands.</param>
+public abstract record MeterMode(string Kind, string Setting, string Unit, double Seconds)
 {
-    // A value just above one range may still be shown on it, and one just below may already be shown on the next.
-    private const double RangeOverlap = 0.02;
+    /// <summary>Resistance on a hand-held meter.</summary>
+    public static ResistanceMode Resistance => ResistanceMode.HandHeld;
 
-    /// <summary>Resistance on a hand-held meter of 6000 counts with zeroed leads.</summary>
-    /// <remarks>
-    /// ±(1 % + 3 digits), from 6 Mohm ±(2 % + 5 digits): the classes that data sheets of common meters state (common practice). Zeroed leads
-    /// come back within 0.1 ohm, and touching a terminal adds up to 0.2 ohm.
-    /// </remarks>
-    public static MeterMode Resistance { get; } = new(
-        "resistance",
-        "Resistance (ohm), leads zeroed: touch the tips together and note or null what is shown.",
-        [
-            new(600, 0.1, 0.01, 3), new(6e3, 1, 0.01, 3), new(60e3, 10, 0.01, 3),
-            new(600e3, 100, 0.01, 3), new(6e6, 1e3, 0.02, 5), new(60e6, 10e3, 0.02, 5),
-        ],
-        -0.1,
-        0.3);
+    /// <summary>Four-wire measurement of protective conductors.</summary>
+    public static ResistanceMode FourWire => ResistanceMode.FourWireSource;
 
-    /// <summary>Four-wire measurement with 0.2 to 1 A from a source of at most 24 V and a millivolt meter across the path.</summary>
-    /// <remarks>
-    /// Current and source as IEC 60204-1 clause 18.2.2 test 1. Up to 1.5 ohm the path drops less than 0.3 V at 0.2 A, so that no junction conducts.
-    /// </remarks>
-    public static MeterMode FourWire { get; } = new(
-        "four-wire",
-        "Four-wire: 0.2 A or more from a current-limited supply (24 V or less) through the path, millivolts read across the path itself.",
-        [new(1.5, 0.001, 0.02, 2)],
-        0,
-        0);
+    /// <summary>The diode test of a hand-held meter.</summary>
+    public static DiodeTestMode DiodeTest => DiodeTestMode.HandHeld;
+
+    /// <summary>Insulation resistance with 500 V.</summary>
+    public static InsulationMode Insulation => InsulationMode.Tester;
+
+    /// <summary>What to mind, each with a space before it; empty when there is nothing.</summary>
+    public virtual string Caution => "";
 
     /// <summary>The mode that serves a kind of check.</summary>
     /// <exception cref="ArgumentOutOfRangeException">No mode serves it.</exception>
     public static MeterMode OfKind(string kind) =>
-        kind == Resistance.Kind ? Resistance
-        : kind == FourWire.Kind ? FourWire
-        : throw new ArgumentOutOfRangeException(nameof(kind), kind, "No way of measuring serves this kind of check.");
+        MeterModes.All.FirstOrDefault(mode => mode.Kind == kind)
+        ?? throw new ArgumentOutOfRangeException(nameof(kind), kind, "No way of measuring serves this kind of check.");
 
-    /// <summary>What the instrument may show for a true resistance between two limits in ohms.</summary>
-    /// <param name="lowOhms">Lower limit; infinite when the path is open.</param>
-    /// <param name="highOhms">Upper limit; infinite when the path may be open.</param>
-    public ReadingInterval Shown(double lowOhms, double highOhms)
-    {
-        var low = lowOhms + LeadLowOhms;
-        var high = highOhms + LeadHighOhms;
-        var shown = new ReadingInterval(double.PositiveInfinity, double.NegativeInfinity);
-        var bottom = double.NegativeInfinity;
-        for (var index = 0; index < Ranges.Count; index++)
-        {
-            var range = Ranges[index];
-            var top = range.FullScale * (1 + RangeOverlap);
-            if (high >= bottom && low <= top)
-            {
-                var margin = range.Digits * range.Resolution;
-                var least = (Math.Max(low, bottom) * (1 - range.RelativeError)) - margin;
-                var most = (Math.Min(high, top) * (1 + range.RelativeError)) + margin;
-                shown = new(Math.Min(shown.Low, Math.Max(0, least)), Math.Max(shown.High, most));
-            }
-
-            bottom = range.FullScale * (1 - RangeOverlap);
-        }
-
-        return new(shown.Low, high > bottom ? ReadingInterval.OverRange : shown.High);
-    }
+    /// <summary>What the instrument may show for a true value between two limits, both in its unit.</summary>
+    /// <param name="low">Lower limit; infinite when the path is open.</param>
+    /// <param name="high">Upper limit; infinite when the path may be open.</param>
+    public abstract ReadingInterval Shown(double low, double high);
 }

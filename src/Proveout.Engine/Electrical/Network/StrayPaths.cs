@@ -59,7 +59,8 @@ internal sealed class StrayPaths
             rootOf[Root(rootOf, pieceOf[a])] = Root(rootOf, pieceOf[b]);
         for (var piece = 0; piece < pieceCount; piece++)
             rootOf[piece] = Root(rootOf, piece);
-        return new StrayPieces(leakage, rootOf, LeastVolts(pieceCount, pieceOf));
+        var pieces = pieceOf.ToArray();
+        return new StrayPieces(leakage, rootOf, LeastVolts(pieceCount, pieceOf), new Lazy<JunctionWays>(() => new JunctionWays(this, pieces)));
     }
 
     private double[] LeastVolts(int pieceCount, ReadOnlySpan<int> pieceOf)

@@ -1,3 +1,4 @@
+using Proveout.Engine.Faults;
 using Proveout.Engine.Machine;
 using Proveout.Engine.Numerics;
 
@@ -59,6 +60,10 @@ internal sealed class DiodeReading
         var upper = Upper(low, high, mode);
         return lower <= upper + RoundingVolts ? (lower, Math.Max(lower, upper)) : null;
     }
+
+    /// <summary>What the meter may show; <see cref="ReadingInterval.Anything"/> when the limits could not be found.</summary>
+    public ReadingInterval Shown(int red, int black, DiodeTestMode mode) =>
+        Volts(red, black, mode) is var (low, high) ? mode.Shown(low, high) : ReadingInterval.Anything;
 
     private static double Lower(JunctionPort low, JunctionPort high, double content, DiodeTestMode mode)
     {

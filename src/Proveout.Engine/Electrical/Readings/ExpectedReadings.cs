@@ -43,11 +43,6 @@ public sealed class ExpectedReadings
     {
         var (a, b) = (ProbeNodes.Of(_wiring, red), ProbeNodes.Of(_wiring, black));
         var (low, high) = _bounds.Resistance(a, b);
-        return new ExpectedReading(red, black, MeterMode.Resistance.Shown(low, high), DiodeVolts(a, b), _reason.Between(a, b));
+        return new ExpectedReading(red, black, MeterMode.Resistance.Shown(low, high), _diode.Shown(a, b, MeterMode.DiodeTest), _reason.Between(a, b));
     }
-
-    private ReadingInterval DiodeVolts(int red, int black) =>
-        _diode.Volts(red, black, DiodeTestMode.HandHeld) is var (low, high)
-            ? DiodeTestMode.HandHeld.Shown(low, high)
-            : ReadingInterval.Anything;
 }

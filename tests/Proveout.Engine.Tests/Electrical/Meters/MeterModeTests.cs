@@ -12,7 +12,7 @@ public sealed class MeterModeTests
 
     private static readonly Gen<double> Ohms = Gen.Choose(-4000, 8500).Select(exponent => Math.Pow(10, exponent / 1000.0));
 
-    private static readonly Gen<MeterMode> Mode = Gen.Elements(MeterMode.Resistance, MeterMode.FourWire);
+    private static readonly Gen<ResistanceMode> Mode = Gen.Elements(MeterMode.Resistance, MeterMode.FourWire);
 
     [Fact]
     public void Every_display_of_a_meter_inside_its_specification_is_among_what_may_be_shown()
@@ -61,7 +61,7 @@ public sealed class MeterModeTests
     }
 
     // The value lies on one range or, near the end of one, on either of two; the error is anywhere inside ±(% + digits), whole digits only.
-    private static double Display(MeterMode mode, double ohms, double error, double choice)
+    private static double Display(ResistanceMode mode, double ohms, double error, double choice)
     {
         var ranges = mode.Ranges.Where((range, index) => ohms <= range.FullScale * 1.02 && (index == 0 || ohms >= mode.Ranges[index - 1].FullScale * 0.98)).ToArray();
         if (ranges.Length == 0 || (ohms > mode.Ranges[^1].FullScale * 0.98 && choice < 0.3))

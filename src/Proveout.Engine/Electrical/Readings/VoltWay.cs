@@ -1,0 +1,27 @@
+namespace Proveout.Engine.Electrical;
+
+/// <summary>A way from red to black.</summary>
+/// <param name="Volts">The most volts along it.</param>
+/// <param name="Elements">The elements on it.</param>
+internal sealed record VoltWay(double Volts, int[] Elements)
+{
+    /// <summary>No way below what shows as over range.</summary>
+    public static VoltWay None { get; } = new(double.PositiveInfinity, []);
+
+    /// <summary>True when a fault changes an element of the way.</summary>
+    public bool IsTouchedBy(WiringFault fault)
+    {
+        foreach (var change in fault.Changes)
+            if (ElementOf(change) is >= 0 and var element && Array.IndexOf(Elements, element) >= 0)
+                return true;
+        return false;
+    }
+
+    private static int ElementOf(ElementChange change) => change switch
+    {
+        Cut cut => cut.Element,
+        AddInSeries series => series.Element,
+        Replace replace => replace.Element,
+        _ => -1,
+    };
+}

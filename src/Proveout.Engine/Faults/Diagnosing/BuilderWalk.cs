@@ -24,9 +24,8 @@ internal sealed class BuilderWalk(
     {
         while (_left.Count > 0 && _worstRank == 1)
         {
-            var posterior = Diagnosis.Of(dictionary, [.. _readings.Values], diagnosing);
-            if (posterior.IsOff)
-                Follow(posterior);
+            if (_readings.Values.Any(IsOff))
+                Follow(Diagnosis.Of(dictionary, [.. _readings.Values], diagnosing));
             else if (builders.WhileAllPass.FirstOrDefault(check => !_readings.ContainsKey(dictionary.Checks[check].Id), -1) is >= 0 and var check)
                 Read(check);
             else
@@ -35,6 +34,8 @@ internal sealed class BuilderWalk(
 
         return new(made, _checks, _onceOff, _bitsOnceOff, _mostBits, _worstRank, _alwaysSuspected);
     }
+
+    private bool IsOff(Reading reading) => dictionary.Checks[dictionary.IndexOfCheck(reading.CheckId)!.Value].Judge(reading.Value) == Verdict.Fail;
 
     private void Follow(Posterior posterior)
     {

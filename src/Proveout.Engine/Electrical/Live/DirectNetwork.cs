@@ -123,7 +123,8 @@ internal sealed class DirectNetwork(LiveCircuit circuit)
         return mode switch
         {
             LivePoint.On when given > branch.LimitAmperes * 1.0001 => branch.ShutsOff ? LivePoint.Off : LivePoint.Limiting,
-            LivePoint.On when given < -ReverseAmperes => LivePoint.Off,
+            // A supply's rectifier blocks; a motor driver's bridge carries current both ways.
+            LivePoint.On when given < -ReverseAmperes && branch.Kind == LiveBranchKind.Supply => LivePoint.Off,
             LivePoint.Limiting when across > set + AboveVolts => LivePoint.On,
             LivePoint.Off when across < set - AboveVolts => LivePoint.On,
             _ => mode,

@@ -25,7 +25,9 @@ internal sealed class PortVoltage : ILiveRule
 
     private static void LookAt(LiveLook look, LivePort port, LiveSolution solution, ref bool mainsSeen)
     {
-        if (!port.IsMains && !mainsSeen)
+        // What an interruption ends in time does not count as mains that stays.
+        var stays = ReferenceEquals(solution, look.Last) || look.AllSeconds > TouchVoltages.LongestSeconds(look.Model);
+        if (!port.IsMains && !mainsSeen && stays)
             mainsSeen = LookForMains(look, port, solution);
         var (volts, sound) = (Stress(port, solution), Stress(port, look.Sound));
         if (volts > port.LimitVolts * AboveShare && volts > sound * AboveShare)

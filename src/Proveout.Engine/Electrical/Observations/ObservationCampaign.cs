@@ -81,7 +81,9 @@ public sealed class ObservationCampaign
             ["Only after every dead check and the walk round have passed: covers on, one person at the switch, loads in the order of the plan."],
             [
                 "The machine is on and can heat and move by itself. Keep hands out; one person stays at the stop.",
-                design.Mains is null ? "Stop and isolate before touching anything." : "Mains is on. Isolate, lock off and prove dead before touching anything inside; local rules come first.",
+                design.Mains is null
+                    ? "Stop and isolate before touching anything."
+                    : "Mains is on. Isolate, lock off and prove dead before touching anything inside; local rules come first.",
             ],
             SecondsToSwitchOn)
         : new SetUp(

@@ -38,7 +38,10 @@ internal sealed class FaultChanges(WiringNetwork wiring, StateNetwork state, boo
         Switch(element, state.Conducts(element) ? 0 : 1 / Pick(element.LowOhms, element.HighOhms));
 
     /// <summary>A change too small to see, at an element: the ports around it are then asked; null when nothing else stands there.</summary>
-    /// <remarks>A contact that never closes alters nothing at rest, yet every port that it should alter once operated. No other contact is touched: a control may move it.</remarks>
+    /// <remarks>
+    /// A contact that never closes alters nothing at rest, yet every port that it should alter once operated. No other contact is touched: a control
+    /// may move it.
+    /// </remarks>
     public EdgeChange? Touch(NetworkElement element)
     {
         if (_limit.EdgeOf(element.Index) is >= 0 and var own)

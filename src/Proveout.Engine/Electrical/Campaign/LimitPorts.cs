@@ -71,7 +71,8 @@ internal sealed class LimitPorts
         changes.AddRange(Tied);
         foreach (var (element, change) in Operated)
         {
-            var found = fault.Changes.FirstOrDefault(candidate => candidate is Cut cut ? cut.Element == element.Index : candidate is Invert invert && invert.Element == element.Index);
+            var found = fault.Changes.FirstOrDefault(candidate =>
+                candidate is Cut cut ? cut.Element == element.Index : candidate is Invert invert && invert.Element == element.Index);
             if (found is null)
                 changes.Add(change);
             else if (found is Invert && changes.Remove(change) && Changes.Touch(element) is { } touch)

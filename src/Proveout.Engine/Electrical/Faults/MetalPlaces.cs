@@ -17,7 +17,10 @@ internal sealed class MetalPlaces
             .Where(item => item.Place.Length > 0 && item.Metal is not null)
             .GroupBy(item => item.Place)
             .ToDictionary(group => group.Key, group => group.First().Metal!.Value);
-        _frame = context.Design.Parts.Where(part => part.Type is { ExposedConductivePart: true, ClassLetter: "U" }).Select(MetalOf).FirstOrDefault(metal => metal is not null);
+        _frame = context.Design.Parts
+            .Where(part => part.Type is { ExposedConductivePart: true, ClassLetter: "U" })
+            .Select(MetalOf)
+            .FirstOrDefault(metal => metal is not null);
     }
 
     /// <summary>Metal in the place of a part, or null.</summary>

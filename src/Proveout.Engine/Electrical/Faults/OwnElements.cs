@@ -25,5 +25,6 @@ internal static class OwnElements
     /// <summary>True when the element heats: neither a winding nor data nor a sensor.</summary>
     public static bool IsHeater(WiringContext context, NetworkElement element) =>
         context.Design.FindPart(element.Subject)!.Type is { ClassLetter: "E" } type
-        && !new[] { element.A, element.B }.Any(node => type.FindTerminal(context.Wiring.Nodes[node].Place)!.Role is TerminalRole.Winding or TerminalRole.Data or TerminalRole.Signal);
+        && !new[] { element.A, element.B }.Any(node =>
+            type.FindTerminal(context.Wiring.Nodes[node].Place)!.Role is TerminalRole.Winding or TerminalRole.Data or TerminalRole.Signal);
 }

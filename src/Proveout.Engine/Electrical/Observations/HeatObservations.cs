@@ -3,7 +3,7 @@ using Proveout.Engine.Machine;
 
 namespace Proveout.Engine.Electrical;
 
-/// <summary>What to look for at heaters, temperature sensors and fans.</summary>
+/// <summary>What to look for at heaters and temperature sensors.</summary>
 internal static class HeatObservations
 {
     public static Observation[] All { get; } =
@@ -21,9 +21,15 @@ internal static class HeatObservations
             sites => sites.Letters("E", "B"),
             ["element-open", "element-shorted", "body-contact"],
             [
-                new("heater-loose", "heaters loose in their seat", 2e-3, Severity.Fire, "{0} is loose in its seat or not bonded all over.", "It overheats where it does not touch, burns out or falls out.", site => site.Part!.Type.ClassLetter == "E"),
-                new("sensor-loose", "temperature sensors loose or badly seated", 4e-3, Severity.Fire, "{0} is loose in its bore or has poor thermal contact.", "It reads low: the heater runs at full power.", site => IsTemperature(site)),
-                new("lead-near-heat", "leads too near to hot metal", 2e-3, Severity.Fire, "A lead of {0} lies within 20 mm of hot metal without a sleeve.", "Its insulation softens and shorts.", site => site.Part!.Type.ClassLetter == "E"),
+                new("heater-loose", "heaters loose in their seat", 2e-3, Severity.Fire,
+                    "{0} is loose in its seat or not bonded all over.",
+                    "It overheats where it does not touch, burns out or falls out.", site => site.Part!.Type.ClassLetter == "E"),
+                new("sensor-loose", "temperature sensors loose or badly seated", 4e-3, Severity.Fire,
+                    "{0} is loose in its bore or has poor thermal contact.",
+                    "It reads low: the heater runs at full power.", site => IsTemperature(site)),
+                new("lead-near-heat", "leads too near to hot metal", 2e-3, Severity.Fire,
+                    "A lead of {0} lies within 20 mm of hot metal without a sleeve.",
+                    "Its insulation softens and shorts.", site => site.Part!.Type.ClassLetter == "E"),
             ]),
         new(
             "sensors-cold",
@@ -38,8 +44,12 @@ internal static class HeatObservations
             sites => sites.Letters("B").Where(IsTemperature),
             ["leakage", "sensor-other-type", "poor-mating", "poor-joint", "element-shorted", "element-open", "connectors-exchanged"],
             [
-                new("temperature-curve-wrong", "temperature inputs with a wrong curve or pull-up", 1e-2, Severity.Fire, "The curve or pull-up set for {0} is not that of the part.", "It shows a plausible but false temperature: 200 °C may be 223 °C."),
-                new("sensor-noise", "temperature signals with noise", 3e-3, Severity.DoesNotWork, "The signal of {0} is noisy.", "The control hunts, or stops for a spike."),
+                new("temperature-curve-wrong", "temperature inputs with a wrong curve or pull-up", 1e-2, Severity.Fire,
+                    "The curve or pull-up set for {0} is not that of the part.",
+                    "It shows a plausible but false temperature: 200 °C may be 223 °C."),
+                new("sensor-noise", "temperature signals with noise", 3e-3, Severity.DoesNotWork,
+                    "The signal of {0} is noisy.",
+                    "The control hunts, or stops for a spike."),
             ]),
         new(
             "sensor-unplug",
@@ -54,7 +64,9 @@ internal static class HeatObservations
             sites => sites.Letters("B").Where(IsTemperature),
             ["element-open", "connectors-exchanged"],
             [
-                new("sensor-fault-unseen", "open sensors that nothing reports", 3e-3, Severity.Fire, "An open {0} shows a believable temperature.", "The heater runs at full power without end."),
+                new("sensor-fault-unseen", "open sensors that nothing reports", 3e-3, Severity.Fire,
+                    "An open {0} shows a believable temperature.",
+                    "The heater runs at full power without end."),
             ]),
         new(
             "heat-pulse",
@@ -69,110 +81,15 @@ internal static class HeatObservations
             sites => sites.Letters("E"),
             ["parts-exchanged", "connectors-exchanged", "wrong-value", "switch-shorted", "ends-exchanged", "element-open", "element-shorted"],
             [
-                new("zone-misassigned", "heaters assigned to another sensor", 5e-3, Severity.Fire, "{0} is assigned to another sensor than its own.", "It runs away until a limit ends it."),
-                new("power-limit-unset", "oversized heaters without limit", 5e-3, Severity.Damage, "The power of {0} is not limited to what supply and material bear.", "The supply trips, or material scorches."),
-                new("plate-sensor-misplaced", "plate sensors in the mat instead of on the plate", 3e-3, Severity.DoesNotWork, "The sensor of {0} measures the heater, not what it heats.", "The surface is 5 to 20 K below what is shown."),
-            ]),
-        new(
-            "outputs-at-start",
-            ObservationKinds.Log,
-            "Outputs while the controller starts",
-            "With loads unplugged, measure volts at every heater output while the controller is held in reset, starts, and hangs on its data lead alone.",
-            "0 V across every output.",
-            "The supply's voltage, steady or in pulses.",
-            "0 V at every heater output from power-on until it is commanded.",
-            "common practice",
-            30,
-            sites => sites.Letters("A").Where(site => site.Part!.Type.Terminals.Any(terminal => terminal.Role == TerminalRole.Output)),
-            ["switch-shorted", "jumper-wrong", "jumper-missing"],
-            [
-                new("output-on-at-reset", "outputs that are on while starting", 2e-3, Severity.Fire, "An output of {0} is on while it starts.", "A heater runs while nothing watches it."),
-                new("rail-back-fed", "rails fed through a data lead", 5e-3, Severity.Damage, "A rail of {0} is fed through its data lead or from two sources.", "The board is half alive with the main supply off."),
-            ]),
-        new(
-            "relay-drive",
-            ObservationKinds.Log,
-            "Drive and heat of every solid-state relay",
-            "With the output commanded on, measure volts at the control terminals and read the control period; after 30 minutes of full load the base temperature.",
-            "At least 4 V with the right sign; period 0.1 s or more; base at most 65 °C.",
-            "2.5 to 3.5 V, a negative value; pulses of 100 Hz; base above 80 °C.",
-            "4 V and 6 to 15 mA; period at least 10 half-waves; base 65 °C.",
-            "common practice",
-            40,
-            sites => sites.Letters("Q"),
-            ["part-reversed", "switch-shorted", "leakage"],
-            [
-                new("relay-drive-low", "relays driven below their threshold", 3e-3, Severity.DoesNotWork, "{0} is driven with too low a voltage.", "It switches by chance, or half."),
-                new("relay-pulsed-fast", "zero-crossing relays pulsed too fast", 3e-3, Severity.DoesNotWork, "{0} is pulsed faster than the mains' half-waves.", "Power comes in steps, lights flicker."),
-                new("relay-not-cooled", "relays without heat sink or paste", 3e-3, Severity.Fire, "{0} stands on no metal, or without paste.", "It overheats and fails closed."),
-            ]),
-        new(
-            "relay-label",
-            ObservationKinds.Label,
-            "Print on every solid-state relay",
-            "Read load voltage, its kind and current, and terminal numbers on the case.",
-            "The kind of current that it switches; 2 to 4 times the load's current.",
-            "A VDC type on AC, or an AC type on DC; a rating near the load.",
-            "Rating at least 2 times the load.",
-            "common practice",
-            15,
-            sites => sites.Letters("Q"),
-            ["sides-exchanged"],
-            [
-                new("relay-wrong-kind", "relays for another kind of current, or too small", 2e-3, Severity.Fire, "{0} is made for another kind of current, or too small.", "It burns, latches or fails closed."),
-            ]),
-        new(
-            "fan-flick",
-            ObservationKinds.Hand,
-            "Every fan by hand",
-            "Dead, flick each fan; look at its leads, its inlet and its screws.",
-            "It coasts for 1 to 3 s; leads clipped 5 mm clear; inlet open.",
-            "It stops at once; a lead near a blade or a hot block; a covered inlet.",
-            "Coasts at least 1 s; inlet clear by 5 mm or a quarter of its diameter.",
-            "common practice; gap from memory",
-            8,
-            sites => sites.Letters("G"),
-            [],
-            [
-                new("fan-blocked", "fans that do not turn freely", 2e-3, Severity.Fire, "{0} does not turn freely: a lead, a tie, a bent frame.", "It draws up to six times its current and what it cools overheats."),
-                new("fan-inlet-covered", "fans with a covered inlet", 2e-3, Severity.DoesNotWork, "The inlet of {0} is covered.", "Little air moves."),
-                new("fan-lead-loose", "fan leads near blades or hot metal", 2e-3, Severity.Fire, "The lead of {0} can reach a blade or a hot block.", "It is cut and shorts the supply."),
-            ]),
-        new(
-            "fan-command",
-            ObservationKinds.Log,
-            "Every fan on command",
-            "Command each fan output alone from 0 to 100 % and look which fan turns, where it starts, and where its air goes with a paper strip.",
-            "The named fan and no other; starts at 40 % or less; air leaves on the side of the struts, as drawn; comes on with heat or motion.",
-            "Another fan, none, air the wrong way, two fans against each other.",
-            "Start at 40 % or less; sum of start currents below the output's rating.",
-            "common practice",
-            20,
-            sites => sites.Letters("G"),
-            ["parts-exchanged", "connectors-exchanged", "part-reversed", "jumper-wrong", "jumper-missing", "switch-shorted", "conductor-missing", "element-open", "end-on-neighbour"],
-            [
-                new("fan-air-reversed", "fans that blow the wrong way", 5e-3, Severity.Damage, "{0} blows the wrong way or against another.", "What it should cool heats up."),
-                new("fan-not-started", "fans that nothing starts", 5e-3, Severity.Damage, "{0} is not started by the heat or motion that it cools.", "Boards reach 70 to 90 °C; material softens above the hot end."),
-                new("fan-starts-late", "fans that do not start at low duty", 1e-2, Severity.DoesNotWork, "{0} does not start at low duty.", "There is no air at 10 to 30 %."),
-                new("fan-output-overloaded", "too many fans on one output", 2e-3, Severity.Damage, "The output of {0} feeds more than it bears at start.", "The output dies."),
-                new("fan-speed-false", "fan speed read while its supply is pulsed", 5e-3, Severity.DoesNotWork, "The speed of {0} is read while its minus lead is pulsed.", "The reading is nonsense."),
-            ]),
-        new(
-            "supplies-log",
-            ObservationKinds.Log,
-            "Supplies at no load and at full load",
-            "Measure each supply at its terminals and at its farthest load, unloaded and with everything on; read the reset reason after the run.",
-            "24.0 V within 0.2 V, at least 23.5 V at full load; drop to the load at most 3 %; 5 V at least 4.75 V at the computer.",
-            "Outside 23.5 to 24.5 V; dips; 4.4 V at the computer.",
-            "24 V: 23.5 to 24.5; 5 V: 4.75 to 5.25; sum of loads at most 80 % of the supply.",
-            "IEC 60204-1 clause 12.5 for the drop; the rest common practice",
-            40,
-            sites => sites.Letters("T"),
-            ["poor-joint", "weak-joint", "supplies-joined", "bond-extra"],
-            [
-                new("supply-trim", "supplies with a moved trimmer", 3e-3, Severity.Damage, "The output of {0} is trimmed to another voltage.", "Parts run hot, or too weak."),
-                new("supply-overloaded", "supplies with too much load", 5e-3, Severity.DoesNotWork, "The loads of {0} add up to more than it gives.", "It shuts off and on again when heating."),
-                new("rail-sags", "thin or long supply leads", 5e-3, Severity.DoesNotWork, "A lead of {0} drops too much voltage.", "The computer restarts; motors are weak."),
+                new("zone-misassigned", "heaters assigned to another sensor", 5e-3, Severity.Fire,
+                    "{0} is assigned to another sensor than its own.",
+                    "It runs away until a limit ends it."),
+                new("power-limit-unset", "oversized heaters without limit", 5e-3, Severity.Damage,
+                    "The power of {0} is not limited to what supply and material bear.",
+                    "The supply trips, or material scorches."),
+                new("plate-sensor-misplaced", "plate sensors in the mat instead of on the plate", 3e-3, Severity.DoesNotWork,
+                    "The sensor of {0} measures the heater, not what it heats.",
+                    "The surface is 5 to 20 K below what is shown."),
             ]),
     ];
 

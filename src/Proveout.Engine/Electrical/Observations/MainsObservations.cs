@@ -3,7 +3,7 @@ using Proveout.Engine.Machine;
 
 namespace Proveout.Engine.Electrical;
 
-/// <summary>What to look for where mains is, and at what protects.</summary>
+/// <summary>What to look for where mains is, before it comes on.</summary>
 internal static class MainsObservations
 {
     public static Observation[] All { get; } =
@@ -21,9 +21,15 @@ internal static class MainsObservations
             sites => sites.Parts.Where(site => site.Part!.Type.Circuit.OfType<Fuse>().Any()),
             ["protection-bypassed", "fuse-open"],
             [
-                new("fuse-too-large", "fuses of too large a current", 5e-3, Severity.Fire, "A fuse of {0} is larger than the design says.", "A short circuit heats the conductor, not the fuse."),
-                new("fuse-wrong-speed", "quick fuses before supplies", 5e-3, Severity.DoesNotWork, "A fuse of {0} is quick-acting where a time-lag one belongs.", "It blows at random at switch-on.", site => site.Part!.Type.Terminals.Any(terminal => terminal.Role == TerminalRole.Line)),
-                new("cut-off-rating", "cut-offs of another temperature or place", 3e-3, Severity.Fire, "{0} acts at another temperature than it should, or does not sit on the metal that it watches.", "It opens in normal use, or too late.", site => site.Part!.Type is { Terminals.Count: 2, Controls.Count: 0 }),
+                new("fuse-too-large", "fuses of too large a current", 5e-3, Severity.Fire,
+                    "A fuse of {0} is larger than the design says.",
+                    "A short circuit heats the conductor, not the fuse."),
+                new("fuse-wrong-speed", "quick fuses before supplies", 5e-3, Severity.DoesNotWork,
+                    "A fuse of {0} is quick-acting where a time-lag one belongs.",
+                    "It blows at random at switch-on.", site => site.Part!.Type.Terminals.Any(terminal => terminal.Role == TerminalRole.Line)),
+                new("cut-off-rating", "cut-offs of another temperature or place", 3e-3, Severity.Fire,
+                    "{0} acts at another temperature than it should, or does not sit on the metal that it watches.",
+                    "It opens in normal use, or too late.", site => site.Part!.Type is { Terminals.Count: 2, Controls.Count: 0 }),
             ]),
         new(
             "live-parts-look",
@@ -38,7 +44,9 @@ internal static class MainsObservations
             sites => sites.MainsParts,
             [],
             [
-                new("live-part-touchable", "live parts that can be touched", 3e-3, Severity.Shock, "A live part of {0} can be touched.", "A person touches mains."),
+                new("live-part-touchable", "live parts that can be touched", 3e-3, Severity.Shock,
+                    "A live part of {0} can be touched.",
+                    "A person touches mains."),
             ]),
         new(
             "cord-grip",
@@ -53,7 +61,9 @@ internal static class MainsObservations
             sites => sites.MainsParts.Where(site => site.Part!.Type.Connectors.Any(connector => connector.Family == "appliance-inlet") || site.Part.Type.ClassLetter == "X"),
             [],
             [
-                new("cord-loose", "mains leads without grip", 2e-3, Severity.Shock, "The lead at {0} is not held.", "A pull tears the earth core first or last by chance; live strands come free."),
+                new("cord-loose", "mains leads without grip", 2e-3, Severity.Shock,
+                    "The lead at {0} is not held.",
+                    "A pull tears the earth core first or last by chance; live strands come free."),
             ]),
         new(
             "edges-look",
@@ -68,7 +78,9 @@ internal static class MainsObservations
             sites => sites.Parts.Where(site => MetalPlaces.MetalOf(site.Part!) is not null),
             ["bridge-to-metal", "bond-extra", "body-contact"],
             [
-                new("edge-unprotected", "raw edges at conductors", 3e-3, Severity.Shock, "A conductor lies on a raw edge of {0}.", "It chafes through: the metal becomes live, or a supply is shorted.", site => site.Part!.Type.ExposedConductivePart),
+                new("edge-unprotected", "raw edges at conductors", 3e-3, Severity.Shock,
+                    "A conductor lies on a raw edge of {0}.",
+                    "It chafes through: the metal becomes live, or a supply is shorted.", site => site.Part!.Type.ExposedConductivePart),
             ]),
         new(
             "separation-look",
@@ -83,8 +95,12 @@ internal static class MainsObservations
             sites => sites.Routes,
             [],
             [
-                new("mains-with-low-voltage", "mains and extra-low voltage run together", 2e-3, Severity.Shock, "Mains and extra-low voltage lie together in {0}.", "One damaged insulation puts mains on what a person touches."),
-                new("signals-with-power", "signals beside power", 5e-3, Severity.DoesNotWork, "Signals lie beside motor or heater leads in {0}.", "Noise: false triggers, spikes, data errors."),
+                new("mains-with-low-voltage", "mains and extra-low voltage run together", 2e-3, Severity.Shock,
+                    "Mains and extra-low voltage lie together in {0}.",
+                    "One damaged insulation puts mains on what a person touches."),
+                new("signals-with-power", "signals beside power", 5e-3, Severity.DoesNotWork,
+                    "Signals lie beside motor or heater leads in {0}.",
+                    "Noise: false triggers, spikes, data errors."),
             ]),
         new(
             "sections-label",
@@ -99,8 +115,12 @@ internal static class MainsObservations
             sites => sites.Conductors.Where(site => site.IsPower),
             [],
             [
-                new("conductor-too-thin", "conductors thinner than the design", 2e-3, Severity.Fire, "The {0} is thinner than the design says.", "It is the fuse; or the voltage at its end is low."),
-                new("wire-not-heat-proof", "leads that do not bear the heat", 2e-3, Severity.Fire, "The {0} is not made for the heat at its end.", "The insulation melts and shorts.", site => site.Conductor!.From.Part.StartsWith('E') || site.Conductor.To.Part.StartsWith('E')),
+                new("conductor-too-thin", "conductors thinner than the design", 2e-3, Severity.Fire,
+                    "The {0} is thinner than the design says.",
+                    "It is the fuse; or the voltage at its end is low."),
+                new("wire-not-heat-proof", "leads that do not bear the heat", 2e-3, Severity.Fire,
+                    "The {0} is not made for the heat at its end.",
+                    "The insulation melts and shorts.", site => site.Conductor!.From.Part.StartsWith('E') || site.Conductor.To.Part.StartsWith('E')),
             ]),
         new(
             "supply-selector-look",
@@ -115,69 +135,9 @@ internal static class MainsObservations
             sites => sites.MainsParts.Where(site => site.Part!.Type.ClassLetter == "T"),
             [],
             [
-                new("supply-range-wrong", "supplies set to another mains voltage", 5e-3, Severity.Damage, "The input range of {0} is set to another mains voltage.", "It bursts at the first switch-on, or does not start."),
-            ]),
-        new(
-            "outlet-hand",
-            ObservationKinds.Hand,
-            "The outlet and its lead",
-            "Use a socket behind a residual-current device, press its test button, read its plate; look at the lead from end to end.",
-            "It trips; 30 mA, type A; the lead has an earth core that reads through.",
-            "No device, or one that does not trip; a lead without earth.",
-            "30 mA trips within 300 ms, 150 mA within 40 ms, not at 15 mA; earth of the lead at most 0.1 ohm and its own copper.",
-            "IEC 61008-1",
-            60,
-            sites => sites.MainsMachine,
-            [],
-            [
-                new("residual-current-device-absent", "no tested residual-current device upstream", 5e-2, Severity.Shock, "No tested residual-current device stands before {0}.", "Nothing ends a current through a person."),
-                new("lead-without-earth", "mains or extension leads without earth", 5e-3, Severity.Shock, "The lead to {0} has no sound earth core.", "An insulation fault leaves the frame live."),
-            ]),
-        new(
-            "leakage-log",
-            ObservationKinds.Log,
-            "Leakage to earth",
-            "With a leakage clamp around line and neutral together, switch the branches on one by one.",
-            "The sum stays well below what trips.",
-            "It trips at random, or with the heater.",
-            "At most 9 mA, 30 % of 30 mA.",
-            "common practice",
-            60,
-            sites => sites.MainsMachine,
-            ["leakage", "insulation-broken"],
-            [
-                new("leakage-adds-up", "leakage of several parts that adds up", 5e-3, Severity.DoesNotWork, "The leakage of the supplies and heaters of {0} adds up.", "The residual-current device trips at random."),
-            ]),
-        new(
-            "bonds-look",
-            ObservationKinds.Look,
-            "Bonding points",
-            "Look at every protective conductor's end: metal, washer, screw, stack.",
-            "Bare metal under the lug, toothed washer on the metal side, a stud of its own, marked, plated lug.",
-            "Paint or plastic in the stack, a screw that holds a part as well, bare aluminium on copper.",
-            "Metal to metal with a spring element; one stud for nothing else.",
-            "IEC 60204-1 clause 8.2; IEC 60417-5019",
-            10,
-            sites => sites.FixedEnds.Where(site => site.IsProtective),
-            ["bond-missing", "weak-joint", "poor-joint"],
-            [
-                new("bond-shares-screw", "bonds under a screw that holds something else", 3e-3, Severity.Shock, "The bond {0} shares its screw with a part, or has plastic in its stack.", "It loosens when the part is taken off, or as plastic creeps."),
-                new("bond-corrodes", "bonds of unlike metals", 2e-3, Severity.Shock, "The bond {0} puts bare copper on aluminium or steel without a plated lug.", "It corrodes, and the bond is lost in years."),
-            ]),
-        new(
-            "bonds-flex",
-            ObservationKinds.Hand,
-            "Bonds that move",
-            "Move the part through its whole travel and wiggle both ends while reading the bond with four wires; again at 50 h.",
-            "The reading changes by less than 10 mohm.",
-            "Drop-outs.",
-            "10 mohm; loop at least 10 times the diameter; class 6 strand.",
-            "common practice",
-            40,
-            sites => sites.Conductors.Where(site => site.IsProtective && site.Conductor!.Route.Count > 0),
-            ["bond-missing", "weak-joint"],
-            [
-                new("bond-breaks-flexing", "bonds that break by flexing", 2e-3, Severity.Shock, "The protective {0} is not made to flex.", "It breaks after hours, and nothing shows it.", site => site.Conductor!.Length.Millimeters > 400),
+                new("supply-range-wrong", "supplies set to another mains voltage", 5e-3, Severity.Damage,
+                    "The input range of {0} is set to another mains voltage.",
+                    "It bursts at the first switch-on, or does not start."),
             ]),
     ];
 }

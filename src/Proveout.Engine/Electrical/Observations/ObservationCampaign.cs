@@ -15,17 +15,20 @@ public sealed class ObservationCampaign
     private const double SecondsToWalk = 20;
     private const double SecondsToSwitchOn = 120;
 
+    private readonly MachineDesign _design;
     private readonly List<PlacedObservation> _placed;
     private readonly List<(Fault Fault, int Check)> _mistakes = [];
 
     /// <summary>Prepares the walk of a machine.</summary>
     public ObservationCampaign(WiringContext context)
     {
+        _design = context.Design;
         var sites = new ObservationSites(context);
         _placed = [.. ObservationRules.All.SelectMany(observation => PlacedObservation.Of(observation, sites)).OrderBy(placed => placed.Observation.IsLive)];
         foreach (var (index, placed) in _placed.Index())
             foreach (var fault in placed.Mistakes(context.Design))
                 _mistakes.Add((fault, index));
+        Faults = [.. _mistakes.Select(mistake => mistake.Fault)];
         SetUps = [.. _placed.GroupBy(placed => placed.SetUpId).Select(group => SetUpOf(group.First(), context.Design))];
         Checks = [.. SetUps.SelectMany(setUp => _placed.Where(placed => placed.SetUpId == setUp.Id)).Select(placed => placed.Check)];
     }
@@ -37,7 +40,7 @@ public sealed class ObservationCampaign
     public IReadOnlyList<SetUp> SetUps { get; }
 
     /// <summary>Every mistake that only an observation shows.</summary>
-    public IReadOnlyList<Fault> Faults => [.. _mistakes.Select(mistake => mistake.Fault)];
+    public IReadOnlyList<Fault> Faults { get; }
 
     /// <summary>What every observation finds under every mistake.</summary>
     public FaultDictionary Run()
@@ -51,11 +54,11 @@ public sealed class ObservationCampaign
     }
 
     /// <summary>The observations that show a mistake in the wiring: those of its kind, at the places that it concerns.</summary>
-    public IReadOnlyList<Check> ShowingOf(WiringFault fault, MachineDesign design)
+    public IReadOnlyList<Check> ShowingOf(WiringFault fault)
     {
-        var parts = fault.Fault.Subjects.SelectMany(subject => PartsOf(subject, design)).ToHashSet(StringComparer.Ordinal);
+        var parts = fault.Fault.Subjects.SelectMany(PartsOf).ToHashSet(StringComparer.Ordinal);
         var routes = fault.Fault.Subjects
-            .SelectMany(subject => design.Conductors.Where(conductor => conductor.Id == subject).SelectMany(conductor => conductor.Route))
+            .SelectMany(subject => _design.Conductors.Where(conductor => conductor.Id == subject).SelectMany(conductor => conductor.Route))
             .ToHashSet(StringComparer.Ordinal);
         return
         [
@@ -66,10 +69,10 @@ public sealed class ObservationCampaign
         ];
     }
 
-    private static IEnumerable<string> PartsOf(string subject, MachineDesign design) =>
-        design.FindPart(subject) is not null
+    private IEnumerable<string> PartsOf(string subject) =>
+        _design.FindPart(subject) is not null
             ? [subject]
-            : design.Conductors.Where(conductor => conductor.Id == subject).SelectMany(conductor => new[] { conductor.From.Part, conductor.To.Part });
+            : _design.Conductors.Where(conductor => conductor.Id == subject).SelectMany(conductor => new[] { conductor.From.Part, conductor.To.Part });
 
     private static SetUp SetUpOf(PlacedObservation placed, MachineDesign design) => placed.Observation.IsLive
         ? new SetUp(
@@ -78,7 +81,9 @@ public sealed class ObservationCampaign
             ["Only after every dead check and the walk round have passed: covers on, one person at the switch, loads in the order of the plan."],
             [
                 "The machine is on and can heat and move by itself. Keep hands out; one person stays at the stop.",
-                design.Mains is null ? "Stop and isolate before touching anything." : "Mains is on. Isolate, lock off and prove dead before touching anything inside; local rules come first.",
+                design.Mains is null
+                    ? "Stop and isolate before touching anything."
+                    : "Mains is on. Isolate, lock off and prove dead before touching anything inside; local rules come first.",
             ],
             SecondsToSwitchOn)
         : new SetUp(

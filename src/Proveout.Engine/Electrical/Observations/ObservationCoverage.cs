@@ -9,13 +9,12 @@ public sealed record ObservationCoverage(string Kind, int Faults, int Shown, IRe
 {
     /// <summary>The coverage of some mistakes, kind by kind.</summary>
     /// <param name="observations">The walk round the machine.</param>
-    /// <param name="context">The machine's wiring.</param>
     /// <param name="uncaught">Mistakes that no reading surely catches.</param>
-    public static IReadOnlyList<ObservationCoverage> Of(ObservationCampaign observations, WiringContext context, IEnumerable<WiringFault> uncaught) =>
+    public static IReadOnlyList<ObservationCoverage> Of(ObservationCampaign observations, IEnumerable<WiringFault> uncaught) =>
     [
         .. uncaught
             .GroupBy(fault => fault.Fault.Kind)
-            .Select(group => (group.Key, Showing: group.Select(fault => observations.ShowingOf(fault, context.Design)).ToArray()))
+            .Select(group => (group.Key, Showing: group.Select(observations.ShowingOf).ToArray()))
             .Select(kind => new ObservationCoverage(
                 kind.Key,
                 kind.Showing.Length,

@@ -14,9 +14,20 @@ public static class ObservationRules
     /// <exception cref="InvalidOperationException">There is no such observation.</exception>
     public static string KindOf(string name) => All.Single(observation => observation.Name == name).Kind;
 
-    /// <summary>Every observation, in the order of a walk: ends and plugs, mains, heat, boards and motion, ways.</summary>
+    /// <summary>Every observation, ends and plugs first, then mains, heat, boards, motion, ways.</summary>
     internal static IReadOnlyList<Observation> All =>
     [
-        .. TerminationObservations.All, .. MainsObservations.All, .. HeatObservations.All, .. MotionObservations.All, .. RoutingObservations.All,
+        .. TerminationObservations.All,
+        .. PlugObservations.All,
+        .. MainsObservations.All,
+        .. ProtectionObservations.All,
+        .. HeatObservations.All,
+        .. SupplyObservations.All,
+        .. FanObservations.All,
+        .. BoardObservations.All,
+        .. MotorObservations.All,
+        .. SwitchObservations.All,
+        .. DataObservations.All,
+        .. RoutingObservations.All,
     ];
 }

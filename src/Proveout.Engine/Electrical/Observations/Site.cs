@@ -27,7 +27,10 @@ internal sealed record Site(string Place, string Subject, string Text)
     public double? Newtons { get; init; }
 
     /// <summary>True when a screw holds the end.</summary>
-    public bool IsScrew => Connector is null || Connector.Family.StartsWith("screw", StringComparison.Ordinal) || Connector.Family.StartsWith("clamp", StringComparison.Ordinal);
+    public bool IsScrew =>
+        Connector is null
+        || Connector.Family.StartsWith("screw", StringComparison.Ordinal)
+        || Connector.Family.StartsWith("clamp", StringComparison.Ordinal);
 
     /// <summary>True when a lever or spring holds the end.</summary>
     public bool IsLever => Connector?.Family == "lever";

@@ -2,7 +2,7 @@ using Proveout.Engine.Faults;
 
 namespace Proveout.Engine.Electrical;
 
-/// <summary>What to look for at terminals, crimps and plugs.</summary>
+/// <summary>What to look for at ends, terminals and screws.</summary>
 internal static class TerminationObservations
 {
     public static Observation[] All { get; } =
@@ -23,25 +23,9 @@ internal static class TerminationObservations
                 "conductor-missing", "part-reversed", "contact-sense", "bond-missing", "supplies-joined",
             ],
             [
-                new("colour-misused", "protective conductors in another colour, or green-yellow for something else", 5e-4, Severity.Shock, "The colour of {0} says something else than what it carries.", "Whoever works on it next trusts the colour and touches a live conductor, or cuts the earth.", site => site.IsMains || site.IsProtective),
-            ]),
-        new(
-            "plugs-read",
-            ObservationKinds.Label,
-            "Read every plug against its socket",
-            "Compare the label of each plug with its socket, its contact 1 and its order of colours with the drawing, from the wire side.",
-            "Same text on plug, socket and diagram; contact 1 at pin 1.",
-            "No label, another label, a plug turned or one pin off.",
-            "None differs.",
-            "IEC 60204-1 clause 13.2; common practice",
-            5,
-            sites => sites.Plugs,
-            [
-                "connectors-exchanged", "contacts-mirrored", "conductors-exchanged", "plug-shifted", "plug-reversed", "ends-swapped", "end-on-neighbour", "part-reversed",
-                "contacts-shifted", "conductor-missing", "data-cores-missing", "parts-exchanged",
-            ],
-            [
-                new("plug-unlabelled", "plugs without label", 5e-3, Severity.Damage, "The {0} has no label, or not the text of its socket.", "At the next service it goes into a like socket."),
+                new("colour-misused", "protective conductors in another colour, or green-yellow for something else", 5e-4, Severity.Shock,
+                    "The colour of {0} says something else than what it carries.",
+                    "Whoever works on it next trusts the colour and touches a live conductor, or cuts the earth.", site => site.IsMains || site.IsProtective),
             ]),
         new(
             "strands-look",
@@ -56,27 +40,18 @@ internal static class TerminationObservations
             sites => sites.FixedEnds,
             ["bridge", "weak-joint", "poor-joint", "conductor-missing"],
             [
-                new("ferrule-missing", "stranded ends without ferrule under a screw", 3e-3, Severity.Fire, "{0} has no ferrule.", "Strands splay and work loose: the joint heats.", site => site.IsScrew),
-                new("end-tinned", "tinned ends under a clamp", 1e-3, Severity.Fire, "{0} is tinned.", "Solder flows under pressure: the joint is loose in weeks and heats.", site => site.IsPower),
-                new("bare-too-long", "ends stripped too far", 2e-3, Severity.Shock, "{0} shows bare copper outside its clamp.", "It can be touched, or touches its neighbour.", site => site.IsMains),
-                new("strip-short", "ends not pushed to the stop", 3e-3, Severity.DoesNotWork, "{0} does not reach the stop of its clamp.", "It pulls out, or makes contact by chance.", site => site.IsLever),
-            ]),
-        new(
-            "crimps-look",
-            ObservationKinds.Look,
-            "Crimped contacts under a lens",
-            "Look at each contact of the plug from the side and from the mating face.",
-            "Bare wire shows between the two crimps, 0.5 to 1 mm beyond the wire crimp; all contacts level.",
-            "Insulation inside the wire crimp, a contact too large or small, one behind the others.",
-            "Bare wire visible between the crimps; wire inside the contact's range of sections.",
-            "IEC 60352-2; common practice",
-            8,
-            sites => sites.Plugs,
-            ["weak-joint", "poor-joint", "contact-pushed-back", "bridge"],
-            [
-                new("insulation-in-crimp", "insulation inside a wire crimp", 2e-3, Severity.DoesNotWork, "A contact of the {0} is crimped on insulation.", "It looks perfect and comes and goes."),
-                new("contact-size", "wire too thin or thick for its contact", 2e-3, Severity.DoesNotWork, "A wire of the {0} is outside the range of its contact.", "The crimp works loose."),
-                new("contact-overloaded", "plug contacts with too much current", 1e-3, Severity.Fire, "The {0} carries more than two thirds of what its contacts bear.", "The plastic browns and melts.", site => site.IsPower),
+                new("ferrule-missing", "stranded ends without ferrule under a screw", 3e-3, Severity.Fire,
+                    "{0} has no ferrule.",
+                    "Strands splay and work loose: the joint heats.", site => site.IsScrew),
+                new("end-tinned", "tinned ends under a clamp", 1e-3, Severity.Fire,
+                    "{0} is tinned.",
+                    "Solder flows under pressure: the joint is loose in weeks and heats.", site => site.IsPower),
+                new("bare-too-long", "ends stripped too far", 2e-3, Severity.Shock,
+                    "{0} shows bare copper outside its clamp.",
+                    "It can be touched, or touches its neighbour.", site => site.IsMains),
+                new("strip-short", "ends not pushed to the stop", 3e-3, Severity.DoesNotWork,
+                    "{0} does not reach the stop of its clamp.",
+                    "It pulls out, or makes contact by chance.", site => site.IsLever),
             ]),
         new(
             "tug",
@@ -91,34 +66,10 @@ internal static class TerminationObservations
             sites => sites.Ends,
             ["weak-joint", "poor-joint", "contact-pushed-back", "conductor-missing", "bond-missing"],
             [
-                new("joint-slips", "joints that do not hold", 2e-3, Severity.Fire, "{0} holds less than it should: a loose screw, few strands, a weak crimp.", "One strand passes every resistance test, then heats or breaks."),
+                new("joint-slips", "joints that do not hold", 2e-3, Severity.Fire,
+                    "{0} holds less than it should: a loose screw, few strands, a weak crimp.",
+                    "One strand passes every resistance test, then heats or breaks."),
             ]),
-        new(
-            "plugs-wiggle",
-            ObservationKinds.Hand,
-            "Every plug by hand",
-            "Dead, push each plug home until it clicks, wiggle it, and look at its face and its pins.",
-            "It clicks and does not move; no contact stands back, no pin is bent or brown.",
-            "A plug half in, a bent pin, a contact that gives way.",
-            "Seated to its stop.",
-            "common practice",
-            5,
-            sites => sites.Plugs,
-            ["poor-mating", "contact-pushed-back"],
-            []),
-        new(
-            "ratings-label",
-            ObservationKinds.Label,
-            "Rating of every part",
-            "Read what is printed on each part against the parts list: voltage, power, resistance, type.",
-            "As listed, and there.",
-            "Another voltage, power or type, or no part.",
-            "None differs.",
-            "common practice",
-            6,
-            sites => sites.Letters("B", "E", "G", "K", "M", "P", "R"),
-            ["wrong-value", "sensor-other-type", "parts-exchanged", "element-open"],
-            []),
         new(
             "torque",
             ObservationKinds.Hand,
@@ -129,10 +80,12 @@ internal static class TerminationObservations
             "M2.5 0.4, M3 0.5, M3.5 0.8, M4 1.2, M5 2.0 N·m, unless the part says otherwise.",
             "common practice",
             6,
-            sites => sites.Parts.Where(site => site.Part!.Type.Connectors.Any(connector => connector.Family.StartsWith("screw", StringComparison.Ordinal) || connector.Family.StartsWith("clamp", StringComparison.Ordinal))),
+            sites => sites.Parts.Where(HasScrews),
             ["weak-joint", "poor-joint"],
             [
-                new("screw-loose", "terminal screws not tightened", 3e-3, Severity.Fire, "A terminal screw of {0} is not tight.", "The joint heats under load."),
+                new("screw-loose", "terminal screws not tightened", 3e-3, Severity.Fire,
+                    "A terminal screw of {0} is not tight.",
+                    "The joint heats under load."),
             ]),
         new(
             "joints-warm",
@@ -148,4 +101,7 @@ internal static class TerminationObservations
             ["weak-joint", "poor-joint", "poor-mating"],
             []),
     ];
+
+    private static bool HasScrews(Site site) => site.Part!.Type.Connectors.Any(connector =>
+        connector.Family.StartsWith("screw", StringComparison.Ordinal) || connector.Family.StartsWith("clamp", StringComparison.Ordinal));
 }

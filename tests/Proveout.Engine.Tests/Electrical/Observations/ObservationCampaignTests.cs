@@ -89,7 +89,7 @@ public sealed class ObservationCampaignTests(ITestOutputHelper output)
         var campaign = new WiringCampaign(Repository.Design(sample));
         var dictionary = campaign.Run();
         var uncaught = campaign.Faults.Where((_, index) => !dictionary.ChecksThatCatch(index).Any()).ToArray();
-        var coverage = ObservationCoverage.Of(new ObservationCampaign(campaign.Context), campaign.Context, uncaught);
+        var coverage = ObservationCoverage.Of(new ObservationCampaign(campaign.Context), uncaught);
         foreach (var kind in coverage)
             output.WriteLine($"{sample} {kind.Kind}: {kind.Faults} left, {kind.Shown} shown by {kind.Checks.Count} observations");
 

@@ -16,6 +16,7 @@ internal static class CommandTree
             ServeCommand.Build(terminal, options),
             ReviewCommand.Build(terminal, options),
             PlanCommand.Build(terminal, options),
+            WalkCommand.Build(terminal, options),
             EnergiseCommand.Build(terminal, options),
             ReadingsCommand.Build(terminal, options),
             BenchCommand.Build(terminal, options),

@@ -20,6 +20,7 @@ using Proveout.Web.Pages.Plan;
 using Proveout.Web.Pages.Record;
 using Proveout.Web.Pages.Report;
 using Proveout.Web.Pages.Trouble;
+using Proveout.Web.Pages.Walk;
 using Proveout.Workshop;
 
 namespace Proveout.Web;
@@ -99,6 +100,7 @@ public static class BenchHost
         PlanEndpoints.Map(routes);
         EnergiseEndpoints.Map(routes);
         AskEndpoints.Map(routes);
+        WalkEndpoints.Map(routes);
         if (reports is not null)
             ReportEndpoints.Map(routes, reports);
         TroubleEndpoints.Map(routes);

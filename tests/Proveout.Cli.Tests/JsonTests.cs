@@ -10,6 +10,7 @@ public sealed class JsonTests(TemporaryFolder folder) : IClassFixture<TemporaryF
         { "proveout-plan 1", ["plan", "pennywort", "--json", "--greedy"] },
         { "proveout-plan 1", ["plan", "pennywort", "--json", "--network", "--greedy"] },
         { "proveout-answer 1", ["ask", "pennywort", "--json"] },
+        { "proveout-walk 1", ["walk", "pennywort", "--json"] },
         { "proveout-energising 1", ["energise", "pennywort", "--json"] },
         { "proveout-check-table 1", ["readings", "pennywort", "--json"] },
         { "proveout-readings-between 1", ["readings", "pennywort", "A1.OUT0+", "A1.OUT0-", "--set-up", "mated", "--json"] },

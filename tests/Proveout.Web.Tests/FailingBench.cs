@@ -42,6 +42,8 @@ internal sealed class FailingBench(IBench inner) : IBench
 
     public EnergisingView? Energising(string machineId) => throw Failure();
 
+    public WalkView? Walk(string machineId) => throw Failure();
+
     public AskView? Ask(string machineId, IReadOnlyDictionary<string, bool> answers) => throw Failure();
 
     private static InvalidOperationException Failure() => new(Secret);

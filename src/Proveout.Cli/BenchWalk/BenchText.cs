@@ -31,7 +31,7 @@ internal sealed class BenchText(Terminal terminal)
             terminal.Say($"  It read {step.ReadingShown} ({Word(step.Status)}); a new reading corrects it.");
     }
 
-    public void Help()
+    public void Help(BenchStep step)
     {
         terminal.Say(ReadingText.HelpFor(step.Check.Unit));
         terminal.Say("Or: skip REASON, note TEXT, back, next (the check worth most when something is off), list, quit.");

@@ -47,7 +47,7 @@ internal sealed class BenchWalk(OpenedBuild build, Terminal terminal, string per
                 return null;
             case "":
             case "help":
-                _text.Help();
+                _text.Help(state.FindStep(_check!)!);
                 return state;
             case "list":
                 _text.List(state);

@@ -11,6 +11,7 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(PlanShape))]
 [JsonSerializable(typeof(CheckTableShape))]
 [JsonSerializable(typeof(EnergisingShape))]
+[JsonSerializable(typeof(WalkShape))]
 [JsonSerializable(typeof(AnswerShape))]
 [JsonSerializable(typeof(BothWaysShape))]
 [JsonSerializable(typeof(PlugStatesShape))]

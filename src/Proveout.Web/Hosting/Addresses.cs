@@ -23,5 +23,7 @@ internal static class Addresses
 
     public static string Ask(string machineId) => $"/machines/{Uri.EscapeDataString(machineId)}/ask";
 
+    public static string Walk(string machineId) => $"/machines/{Uri.EscapeDataString(machineId)}/walk";
+
     public static string Plan(string machineId) => $"/machines/{Uri.EscapeDataString(machineId)}/plan";
 }

@@ -162,6 +162,9 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal) :
     public EnergisingView? Energising(string machineId) => shelf.Find(machineId) is { } machine ? desk.EnergisingOf(machine) : null;
 
     /// <inheritdoc/>
+    public WalkView? Walk(string machineId) => shelf.Find(machineId) is { } machine ? WalkRound.Of(desk.Of(machine)) : null;
+
+    /// <inheritdoc/>
     public AskView? Ask(string machineId, IReadOnlyDictionary<string, bool> answers) =>
         shelf.Find(machineId) is { } machine ? Asking.Of(desk.LiveOf(machine), answers) : null;
 

@@ -57,6 +57,9 @@ public interface IBench
     /// <summary>The order in which a machine is energised for the first time; null when there is no such machine.</summary>
     EnergisingView? Energising(string machineId);
 
+    /// <summary>The walk round a machine; null when there is no such machine.</summary>
+    WalkView? Walk(string machineId);
+
     /// <summary>What symptoms say of a machine; null when there is no such machine.</summary>
     /// <param name="machineId">The machine.</param>
     /// <param name="answers">Identifier of each symptom reported, and whether it is not as it should be.</param>

@@ -1,0 +1,54 @@
+using System.CommandLine;
+using System.Globalization;
+using Proveout.Workshop;
+
+namespace Proveout.Cli;
+
+/// <summary><c>proveout walk MACHINE</c>.</summary>
+internal static class WalkCommand
+{
+    public static Command Build(Terminal terminal, SharedOptions options)
+    {
+        var command = new ExampleCommand(
+            "walk",
+            "Show the walk round a machine: what eye, tug, hand and label should find where no reading tells.",
+            "proveout walk samples/pennywort")
+        {
+            options.Machine, options.Json,
+        };
+        command.SetAction(async (parse, cancellation) =>
+        {
+            var asJson = parse.GetValue(options.Json);
+            var read = options.FilesOf(parse).Read(options.MachineOf(parse));
+            if (read.Value is not { } machine)
+                return terminal.Refuse(read.Diagnostics, asJson);
+            var view = WalkRound.Of(await Planning.RunAsync(terminal, machine, onlyGreedy: false, cancellation));
+            if (asJson)
+                terminal.Show(WalkShape.Of(view), JsonShapes.Spread.WalkShape);
+            else
+                Show(terminal, view);
+            return ExitCode.Fine;
+        });
+        return command;
+    }
+
+    private static void Show(Terminal terminal, WalkView view)
+    {
+        terminal.Say(view.Coverage);
+        IReadOnlyList<string> before = [];
+        foreach (var place in view.Places)
+        {
+            terminal.Say();
+            terminal.Say(place.SetUp.Title);
+            foreach (var caution in place.SetUp.Cautions.SequenceEqual(before) ? [] : place.SetUp.Cautions)
+                terminal.Say($"CAUTION: {caution}", Meaning.Caution);
+            before = place.SetUp.Cautions;
+            foreach (var instruction in place.SetUp.Instructions)
+                terminal.Say(instruction);
+            var sheet = new Sheet("By", "What to do", "Should be", "Shows");
+            foreach (var check in place.Checks)
+                sheet.Add(check.Check.Kind, check.Check.Instruction, check.Expected, check.Shows.ToString(CultureInfo.InvariantCulture));
+            terminal.Show(sheet);
+        }
+    }
+}

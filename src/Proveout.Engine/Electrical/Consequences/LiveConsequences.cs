@@ -24,9 +24,14 @@ public sealed class LiveConsequences
     private readonly LiveModel _model;
     private readonly LiveSights _sights;
     private readonly WrongConnections _connections;
+    private readonly ControlState _idle;
 
     /// <summary>Makes it for a model.</summary>
-    public LiveConsequences(LiveModel model) => (_model, _sights, _connections) = (model, new LiveSights(model), new WrongConnections(model));
+    public LiveConsequences(LiveModel model)
+    {
+        (_model, _sights, _connections) = (model, new LiveSights(model), new WrongConnections(model));
+        _idle = model.States.First(state => state.Kind == ControlStateKind.Idle);
+    }
 
     /// <summary>The circuit stays as it is.</summary>
     public static Consequence Nothing { get; } = new(Severity.Hidden, "The circuit stays the same; only the record is wrong.");
@@ -40,6 +45,8 @@ public sealed class LiveConsequences
         var machine = new FaultyMachine(_model, changes, stage);
         foreach (var state in stage?.States ?? _model.States)
         {
+            if (state.Kind is ControlStateKind.OneOutput or ControlStateKind.Sensing && machine.TouchesAlike(state, state.After ?? _idle))
+                continue;
             var (sound, faulty) = (_model.Sound(state, stage), machine.Solve(state));
             if (ReferenceEquals(sound, faulty))
                 continue;

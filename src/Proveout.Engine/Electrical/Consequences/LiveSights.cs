@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Proveout.Engine.Machine;
 
 namespace Proveout.Engine.Electrical;
@@ -5,6 +6,8 @@ namespace Proveout.Engine.Electrical;
 /// <summary>What rules look at, gathered once: ports, loads, conductors, exposed metal, outputs.</summary>
 internal sealed class LiveSights
 {
+    private readonly ConcurrentDictionary<(LiveExposed Exposed, LiveStage? Stage), bool> _guarded = [];
+
     public LiveSights(LiveModel model)
     {
         var context = model.Context;
@@ -20,6 +23,10 @@ internal sealed class LiveSights
         ];
         Guards = [.. LiveGuard.Of(model, Loads)];
     }
+
+    /// <summary>True when the sound machine interrupts an insulation fault at this metal; computed once.</summary>
+    public bool IsGuarded(LiveExposed exposed, LiveStage? stage, Func<bool> compute) =>
+        _guarded.GetOrAdd((exposed, stage), _ => compute());
 
     /// <summary>Terminals with a voltage that they bear.</summary>
     public LivePort[] Ports { get; }

@@ -23,7 +23,7 @@ internal static class MissingProtection
             var insulation = new Join(exposed.LineNode, exposed.Node, FaultOhms, FaultOhms);
             if (Fails(model, [.. changes, insulation], stage, state, exposed) is { } faulty)
             {
-                if (Fails(model, [insulation], stage, state, exposed) is null)
+                if (sights.IsGuarded(exposed, stage, () => Fails(model, [insulation], stage, state, exposed) is null))
                     Add(findings, exposed, state, faulty, "insulation fails at");
             }
             else if (!paths.Reaches(exposed.Node) && Fails(model, [.. changes, .. OpenNeutral(model)], stage, state, exposed) is { } live)

@@ -7,6 +7,11 @@ internal sealed class FaultyMachine
     private const double NoAmperes = 1e-6;
     private const double NoVolts = 1e-3;
 
+    // Volts or amperes, and share, within which two sound states count as alike where mistakes touch them.
+    private const double AlikeAmperes = 2e-5;
+    private const double AlikeVolts = 5e-3;
+    private const double AlikeShare = 0.02;
+
     private readonly LiveModel _model;
     private readonly LiveStage? _stage;
     private readonly ChangedCircuit _changed;
@@ -37,6 +42,27 @@ internal sealed class FaultyMachine
             _solved[state] = solution = SolveAnew(state);
         return solution;
     }
+
+    /// <summary>
+    /// True when, in the sound machine, what the mistakes touch carries and lies at the same in both states: then they do in the one what they do in
+    /// the other, but for what an output that they do not touch sees of a supply that sags, and that shows with all outputs on.
+    /// </summary>
+    public bool TouchesAlike(ControlState one, ControlState other)
+    {
+        var (first, second) = (_model.Sound(one, _stage), _model.Sound(other, _stage));
+        foreach (var change in _changed.Changes)
+            if (ElementOf(change) is { } element
+                && !(IsNear(first.DcAmperes(element), second.DcAmperes(element), AlikeAmperes)
+                    && IsNear(first.AcAmperes(element).Magnitude, second.AcAmperes(element).Magnitude, AlikeAmperes)))
+                return false;
+        foreach (var (a, b, _) in _changed.Joins)
+            if (!(IsNear(first.DcVolts(a) - first.DcVolts(b), second.DcVolts(a) - second.DcVolts(b), AlikeVolts)
+                && IsNear((first.AcVolts(a) - first.AcVolts(b)).Magnitude, (second.AcVolts(a) - second.AcVolts(b)).Magnitude, AlikeVolts)))
+                return false;
+        return true;
+    }
+
+    private static bool IsNear(double one, double other, double absolute) => Math.Abs(one - other) <= absolute + (AlikeShare * Math.Abs(one));
 
     private LiveSolution SolveAnew(ControlState state)
     {

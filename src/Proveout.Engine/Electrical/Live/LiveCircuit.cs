@@ -21,6 +21,8 @@ internal sealed class LiveCircuit
         (Context, Mains, NodeCount, Branches) = (context, mains, nodeCount, branches);
         (Controls, Drives, ResidualTrips, Commands) = (controls, drives, residualTrips, commands);
         Protective = [.. branches.Where(branch => branch.RatedAmperes is not null)];
+        Supplies = [.. branches.Where(branch => branch.Kind == LiveBranchKind.Supply)];
+        Outlet = [.. branches.Where(branch => branch is { Subject: MainsBranches.Subject, Name: MainsBranches.Breaker or MainsBranches.Neutral })];
         var (order, _) = EliminationOrder.MinimumDegree(
             nodeCount, branches.Where(branch => branch is { A: >= 0, B: >= 0 } && branch.A != branch.B).Select(branch => (branch.A, branch.B)));
         Position = new int[nodeCount];
@@ -40,6 +42,12 @@ internal sealed class LiveCircuit
 
     /// <summary>Branches that interrupt an overcurrent.</summary>
     public LiveBranch[] Protective { get; }
+
+    /// <summary>Sources of direct voltage.</summary>
+    public LiveBranch[] Supplies { get; }
+
+    /// <summary>Line and neutral of the outlet.</summary>
+    public LiveBranch[] Outlet { get; }
 
     public LiveControl[] Controls { get; }
 

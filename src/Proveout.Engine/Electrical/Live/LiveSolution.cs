@@ -24,15 +24,11 @@ public sealed class LiveSolution
 
     /// <summary>Current in amperes that does not return through the outlet's neutral: what a residual-current device there sees.</summary>
     public double ResidualAmperes =>
-        Changed.Circuit.Branches
-            .Where(branch => branch is { Subject: MainsBranches.Subject, Name: MainsBranches.Breaker or MainsBranches.Neutral })
-            .Aggregate(Complex.Zero, (sum, branch) => sum + AcAmperes(branch.Index))
-            .Magnitude;
+        Changed.Circuit.Outlet.Aggregate(Complex.Zero, (sum, branch) => sum + AcAmperes(branch.Index)).Magnitude;
 
     /// <summary>Every source of direct voltage.</summary>
     public IEnumerable<SupplyPoint> Supplies =>
-        from branch in Changed.Circuit.Branches
-        where branch.Kind == LiveBranchKind.Supply
+        from branch in Changed.Circuit.Supplies
         select new SupplyPoint(
             branch.Subject,
             branch.Name,

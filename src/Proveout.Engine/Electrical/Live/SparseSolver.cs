@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace Proveout.Engine.Electrical;
 
@@ -41,6 +42,7 @@ internal sealed class SparseSolver<T>
         Substitute(injected, potentials);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Gather(ReadOnlySpan<(int A, int B, T Admittance)> edges, T leak)
     {
         var nodes = _position.Length;
@@ -67,6 +69,7 @@ internal sealed class SparseSolver<T>
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void FindPattern()
     {
         var nodes = _position.Length;
@@ -89,6 +92,7 @@ internal sealed class SparseSolver<T>
             (_factorRow, _factorValue) = (new int[_factorStart[nodes] * 2], new T[_factorStart[nodes] * 2]);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Factor()
     {
         var nodes = _position.Length;
@@ -117,6 +121,7 @@ internal sealed class SparseSolver<T>
     }
 
     // Nodes that the column depends on, in the order of the elimination tree; their values are scattered into the work array.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private int Reach(int column)
     {
         var top = _position.Length;
@@ -138,6 +143,7 @@ internal sealed class SparseSolver<T>
         return top;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Substitute(ReadOnlySpan<T> injected, Span<T> potentials)
     {
         var nodes = _position.Length;

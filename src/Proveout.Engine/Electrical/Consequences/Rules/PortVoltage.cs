@@ -10,6 +10,9 @@ internal sealed class PortVoltage : ILiveRule
     private const double MainsVolts = 25;
 
     private const double AboveShare = 1.02;
+
+    // Inputs of boards clamp what high resistance brings; common practice.
+    private const double InputShare = 1.3;
     private const double ReverseVolts = 0.4;
 
     public void Look(LiveLook look)
@@ -30,7 +33,7 @@ internal sealed class PortVoltage : ILiveRule
         if (!port.IsMains && !mainsSeen && stays)
             mainsSeen = LookForMains(look, port, solution);
         var (volts, sound) = (Stress(port, solution), Stress(port, look.Sound));
-        if (volts > port.LimitVolts * AboveShare && volts > sound * AboveShare)
+        if (volts > port.LimitVolts * (port.IsInput ? InputShare : AboveShare) && volts > sound * AboveShare)
             look.Add(
                 LiveFindingKind.OverVoltage, Severity.Damage, port.Terminal.ToString(), volts, port.LimitVolts, "V",
                 $"{port.Terminal} sees {LiveLook.Figure(volts)} V and bears {LiveLook.Figure(port.LimitVolts)} V.");

@@ -9,18 +9,9 @@ internal static class TogetherSimulation
     {
         var all = faults.ToArray();
         var changes = all.SelectMany(fault => fault.Changes).ToArray();
-        var elements = changes.Select(ElementOf).OfType<int>().ToArray();
+        var elements = changes.Select(change => change.ChangedElement).OfType<int>().ToArray();
         if (elements.Distinct().Count() != elements.Length)
             throw new ArgumentException("Two of the faults change the same element, so they cannot both be made.", nameof(faults));
         return new WiringFault(all[0].Fault, changes);
     }
-
-    private static int? ElementOf(ElementChange change) => change switch
-    {
-        Cut cut => cut.Element,
-        Invert invert => invert.Element,
-        AddInSeries series => series.Element,
-        Replace replace => replace.Element,
-        _ => null,
-    };
 }

@@ -107,17 +107,6 @@ public sealed class EnergisingOrder
             _excluded.UnionWith(check.Excludes);
     }
 
-    private bool IsOfMains(int fault) => _faults[fault].Changes.Any(change => NodesOf(change).Any(node =>
+    private bool IsOfMains(int fault) => _faults[fault].Changes.Any(change => change.NodesIn(_model.Context.Wiring).Any(node =>
         _model.Context.ClassOf(node) is NetClass.Line or NetClass.Neutral or NetClass.ProtectiveEarth));
-
-    private int[] NodesOf(ElementChange change) => change switch
-    {
-        Join join => [join.A, join.B],
-        Cut cut => EndsOf(cut.Element),
-        AddInSeries series => EndsOf(series.Element),
-        Replace replace => EndsOf(replace.Element),
-        _ => [],
-    };
-
-    private int[] EndsOf(int element) => [_model.Context.Wiring.Elements[element].A, _model.Context.Wiring.Elements[element].B];
 }

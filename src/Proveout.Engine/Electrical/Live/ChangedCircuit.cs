@@ -32,6 +32,9 @@ internal sealed class ChangedCircuit
     /// <summary>Conductance of each branch while it conducts.</summary>
     public double[] Siemens { get; }
 
+    /// <summary>Contacts of the other sense: open where the sound machine closes them.</summary>
+    public HashSet<int> Inverted { get; } = [];
+
     /// <summary>New contacts.</summary>
     public (int A, int B, double Siemens)[] Joins { get; }
 
@@ -41,6 +44,9 @@ internal sealed class ChangedCircuit
         {
             case Cut cut:
                 Siemens[cut.Element] = 0;
+                break;
+            case Invert invert:
+                Inverted.Add(invert.Element);
                 break;
             // A plug in a wrong socket is apart when its own connector is.
             case Join join when join.A != join.B && !(join.ByPlug && apart.Contains(join.A)):

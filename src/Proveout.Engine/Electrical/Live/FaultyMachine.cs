@@ -22,7 +22,7 @@ internal sealed class FaultyMachine
     {
         (_model, _stage) = (model, stage);
         _changed = new ChangedCircuit(model.Circuit, changes, stage);
-        _nearCoil = NodesOf(changes).Any(model.IsNearCoil);
+        _nearCoil = changes.SelectMany(change => change.NodesIn(model.Context.Wiring)).Any(model.IsNearCoil);
     }
 
     /// <summary>The mistakes.</summary>
@@ -51,9 +51,9 @@ internal sealed class FaultyMachine
     {
         var (first, second) = (_model.Sound(one, _stage), _model.Sound(other, _stage));
         foreach (var change in _changed.Changes)
-            if (ElementOf(change) is { } element
+            if (change is Invert || (change.ChangedElement is { } element
                 && !(IsNear(first.DcAmperes(element), second.DcAmperes(element), AlikeAmperes)
-                    && IsNear(first.AcAmperes(element).Magnitude, second.AcAmperes(element).Magnitude, AlikeAmperes)))
+                    && IsNear(first.AcAmperes(element).Magnitude, second.AcAmperes(element).Magnitude, AlikeAmperes))))
                 return false;
         foreach (var (a, b, _) in _changed.Joins)
             if (!(IsNear(first.DcVolts(a) - first.DcVolts(b), second.DcVolts(a) - second.DcVolts(b), AlikeVolts)
@@ -88,10 +88,17 @@ internal sealed class FaultyMachine
         var (direct, alternating) = (false, false);
         foreach (var change in _changed.Changes)
         {
-            if (ElementOf(change) is { } element)
+            if (change.ChangedElement is { } element)
             {
                 direct |= Math.Abs(sound.DcAmperes(element)) > NoAmperes;
                 alternating |= sound.AcAmperes(element).Magnitude > NoAmperes;
+                // A contact of the other sense closes what was open too.
+                if (change is Invert)
+                {
+                    var branch = _model.Circuit.Branches[element];
+                    direct |= Math.Abs(sound.DcVolts(branch.A) - sound.DcVolts(branch.B)) > NoVolts;
+                    alternating |= (sound.AcVolts(branch.A) - sound.AcVolts(branch.B)).Magnitude > NoVolts;
+                }
             }
         }
 
@@ -103,17 +110,4 @@ internal sealed class FaultyMachine
 
         return (direct, alternating);
     }
-
-    private IEnumerable<int> NodesOf(IReadOnlyList<ElementChange> changes) => changes.SelectMany(change =>
-        change is Join join
-            ? new[] { join.A, join.B }
-            : [_model.Circuit.Branches[ElementOf(change)!.Value].A, _model.Circuit.Branches[ElementOf(change)!.Value].B]);
-
-    private static int? ElementOf(ElementChange change) => change switch
-    {
-        Cut cut => cut.Element,
-        AddInSeries added => added.Element,
-        Replace replace => replace.Element,
-        _ => null,
-    };
 }

@@ -29,7 +29,7 @@ internal sealed class LiveSwitches(LiveCircuit circuit)
         var moved = false;
         foreach (var branch in _moving)
         {
-            var closed = IsClosed(branch, state, point, free);
+            var closed = IsClosed(branch, state, point, free) != changed.Inverted.Contains(branch.Index);
             if (closed == point.Closed[branch.Index])
                 continue;
             mainsStale |= Matters(changed, branch, point);

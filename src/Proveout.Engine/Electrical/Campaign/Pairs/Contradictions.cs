@@ -17,16 +17,7 @@ internal sealed class Contradictions
     }
 
     /// <summary>Numbers of the elements that a fault changes.</summary>
-    public static IEnumerable<int> ElementsOf(WiringFault fault) => fault.Changes.Select(ElementOf).OfType<int>().Distinct();
-
-    /// <summary>Number of the element that is changed; null when something is added.</summary>
-    public static int? ElementOf(ElementChange change) => change switch
-    {
-        Cut cut => cut.Element,
-        AddInSeries series => series.Element,
-        Replace replace => replace.Element,
-        _ => null,
-    };
+    public static IEnumerable<int> ElementsOf(WiringFault fault) => fault.Changes.Select(change => change.ChangedElement).OfType<int>().Distinct();
 
     /// <summary>True when two of the faults cannot be made together.</summary>
     public bool Among(ReadOnlySpan<int> faults)

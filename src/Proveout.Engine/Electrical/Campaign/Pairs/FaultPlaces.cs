@@ -11,7 +11,7 @@ internal sealed class FaultPlaces
         Faults = faults;
         _faultsAt = [.. wiring.Nodes.Select(_ => new List<int>())];
         foreach (var (index, fault) in faults.Index())
-            foreach (var node in fault.Changes.SelectMany(change => NodesOf(wiring, change)).Distinct())
+            foreach (var node in fault.Changes.SelectMany(change => change.NodesIn(wiring)).Distinct())
                 _faultsAt[node].Add(index);
     }
 
@@ -20,11 +20,4 @@ internal sealed class FaultPlaces
 
     /// <summary>The faults that change something at a node, rising.</summary>
     public List<int> At(int node) => _faultsAt[node];
-
-    private static int[] NodesOf(WiringNetwork wiring, ElementChange change) => change switch
-    {
-        Join join => [join.A, join.B],
-        _ when Contradictions.ElementOf(change) is { } element => [wiring.Elements[element].A, wiring.Elements[element].B],
-        _ => throw new InvalidOperationException($"Where {change} changes the wiring is not known."),
-    };
 }

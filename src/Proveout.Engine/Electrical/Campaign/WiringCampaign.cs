@@ -13,8 +13,11 @@ public sealed class WiringCampaign
 
     /// <summary>Prepares the campaign: network, set-ups, candidate checks with their expectations, faults.</summary>
     /// <param name="design">The machine; every reference in it resolves.</param>
+    /// <exception cref="ArgumentException">The machine is too large: <see cref="CampaignSize"/> says so beforehand.</exception>
     public WiringCampaign(MachineDesign design)
     {
+        if (CampaignSize.Refuse(design) is { } refusal)
+            throw new ArgumentException(refusal.Message, nameof(design));
         Context = new WiringContext(WiringNetworkBuilder.Build(design));
         _setUps = DeadSetUps.Of(design);
         _states = [.. _setUps.AsParallel().AsOrdered().Select(setUp => new StateNetwork(Context.Wiring, setUp.State))];

@@ -19,6 +19,7 @@ internal sealed class PartTypeChecks
         checks.CheckContacts();
         checks.CheckEnds();
         checks.CheckInnerNodes();
+        SourceChecks.Check(type, node, problems);
     }
 
     private void CheckConnectors()

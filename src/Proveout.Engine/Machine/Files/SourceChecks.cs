@@ -4,7 +4,7 @@ namespace Proveout.Engine.Machine;
 /// <remarks>Kirchhoff's voltage law; two sources in parallel are the shortest loop.</remarks>
 internal sealed class SourceChecks
 {
-    // Voltages in files are written with a few digits.
+    // Voltages in files are written with a few digits; absolute below a volt, else relative.
     private const double SameVolts = 1e-6;
 
     private readonly Dictionary<string, (string Above, double Volts)> _above = new(StringComparer.Ordinal);
@@ -18,7 +18,7 @@ internal sealed class SourceChecks
     {
         var checks = new SourceChecks();
         foreach (var source in type.Circuit.OfType<Source>().Where(source => source.A.Length > 0 && source.B.Length > 0 && source.A != source.B))
-            if (checks.Join(source) is { } already && Math.Abs(already - source.Voltage.Volts) > SameVolts)
+            if (checks.Join(source) is { } already && Math.Abs(already - source.Voltage.Volts) > SameVolts * Math.Max(1, source.Voltage.Volts))
                 problems.Add(
                     "sources-contradict",
                     node.Under("circuit").Under(source.Name).Under("voltage").Place,

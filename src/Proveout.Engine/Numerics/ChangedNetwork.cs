@@ -76,7 +76,7 @@ internal sealed class ChangedNetwork
     /// <summary>True when the change touches the island of a node of a port.</summary>
     public bool Touches(int port) => (_transfers.PieceAt(_ports.Pairs[port].A) | _transfers.PieceAt(_ports.Pairs[port].B)) != 0;
 
-    /// <summary>True when the change may alter a port; false when it surely leaves it as it was, to twelve digits.</summary>
+    /// <summary>True when the change may alter a port; false when it surely leaves it as it was, to ten digits.</summary>
     /// <param name="port">Number of the port.</param>
     /// <param name="ohms">Resistance after the change; infinite when the port's nodes do not hang together.</param>
     public bool Alters(int port, out double ohms)

@@ -14,7 +14,7 @@ internal sealed class PortTransfers(Ports ports)
 
     // Each product of the sum is right to a few units in the last place of a double, 1.1e-16; so the result is right to 1e-10 or better.
     private const double LeastShare = 1e-5;
-    private const double Negligible = 1e-12;
+    private const double Negligible = 1e-10;
     private const double Rounding = 2.3e-16;
 
     private readonly int[] _piece = new int[ports.Nodes.Length];
@@ -52,7 +52,7 @@ internal sealed class PortTransfers(Ports ports)
                 FillPadding(index);
     }
 
-    /// <summary>True when the updates alter a port by less than its twelfth digit; a quick bound that may say false of such a port.</summary>
+    /// <summary>True when the updates alter a port by less than its tenth digit; a quick bound that may say false of such a port.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public bool IsUntouched(int a, int b, double rootOfAnchoredOhms)
     {

@@ -18,10 +18,17 @@ internal sealed class DiodeTable : ICheckTable
     public DiodeTable(PortTable ports, int place, StateNetwork state, WiringNetwork wiring, CandidateCheck[] candidates, int firstCheck)
     {
         (_ports, _place, Candidates, FirstCheck) = (ports, place, candidates, firstCheck);
-        Paths = new PathVolts(wiring, state, DiodeTestMode.HandHeld);
+        Paths = new PathVolts(wiring, state, Mode);
         Ways = Array.ConvertAll(candidates, candidate => Paths.Best(candidate.A, candidate.B));
-        Good = [.. candidates.Select((_, index) => Volts(index, Low.Ohms(PortOf(index)), High.Ohms(PortOf(index)), ports.Strays, Low.IslandsOf(PortOf(index)), Ways[index]))];
+        Good =
+        [
+            .. candidates.Select((_, index) => DiodeBounds.Of(
+                Mode, Low.Ohms(PortOf(index)), High.Ohms(PortOf(index)), ports.Strays, Low.IslandsOf(PortOf(index)), Ways[index].Volts)),
+        ];
     }
+
+    /// <summary>The meter.</summary>
+    public static DiodeTestMode Mode => MeterMode.DiodeTest;
 
     /// <summary>The candidates.</summary>
     public CandidateCheck[] Candidates { get; }
@@ -49,15 +56,6 @@ internal sealed class DiodeTable : ICheckTable
 
     /// <summary>Limits of the volts of each port in the machine as designed; infinite when over range.</summary>
     public (double LowVolts, double HighVolts)[] Good { get; }
-
-    /// <summary>Limits of the volts of a port from what resistances, junctions and insulation leave.</summary>
-    public (double LowVolts, double HighVolts) Volts(
-        int index, double lowOhms, double highOhms, StrayPieces strays, (int OfA, int OfB) pieces, VoltWay way)
-    {
-        var mode = (DiodeTestMode)Candidates[index].Mode;
-        var least = strays.LeastVolts(lowOhms, pieces.OfA, pieces.OfB, mode.LeastAmperes);
-        return (least, Math.Max(least, Math.Min(highOhms * mode.MostAmperes, way.Volts)));
-    }
 
     /// <inheritdoc/>
     public ICheckWorker NewWorker(IReadOnlyList<ICheckWorker> before) => new DiodeWorker(this, (PortWorker)before[_place]);

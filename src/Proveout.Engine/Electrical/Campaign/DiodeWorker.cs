@@ -5,38 +5,62 @@ namespace Proveout.Engine.Electrical;
 /// <summary>Simulates faults at the diode tests of one set-up, on the networks that the resistances of the set-up were simulated on. One thread's own.</summary>
 internal sealed class DiodeWorker(DiodeTable table, PortWorker ports) : ICheckWorker
 {
+    // Candidates by their red lead, so that one search of ways serves all of one lead.
+    private readonly int[] _order = [.. Enumerable.Range(0, table.Candidates.Length).OrderBy(index => table.Candidates[index].A)];
+    private readonly (double LowVolts, double HighVolts)[] _volts = new (double, double)[table.Candidates.Length];
+    private readonly double[] _ways = [.. Enumerable.Repeat(double.PositiveInfinity, table.Paths.NodeCount)];
+    private readonly List<int> _reached = [];
+    private readonly PriorityQueue<int, double> _queue = new();
+    private int _red = -1;
+
     /// <inheritdoc/>
     public void AddResponses(WiringFault fault, List<int> checks, List<ReadingInterval> intervals)
     {
         if (!ports.IsApplied)
             return;
-        for (var index = 0; index < table.Candidates.Length; index++)
+        _red = -1;
+        foreach (var index in _order)
+            _volts[index] = VoltsOf(index, fault);
+        for (var index = 0; index < _volts.Length; index++)
         {
-            var (low, high) = VoltsOf(index, fault);
+            var (low, high) = _volts[index];
             if (PortWorker.Same(low, table.Good[index].LowVolts) && PortWorker.Same(high, table.Good[index].HighVolts))
                 continue;
             checks.Add(table.FirstCheck + index);
-            intervals.Add(table.Candidates[index].Mode.Shown(low, high));
+            intervals.Add(DiodeTable.Mode.Shown(low, high));
         }
     }
 
-    /// <summary>Limits of the volts of a port under the fault that was applied; infinite when over range.</summary>
-    public (double LowVolts, double HighVolts) VoltsOf(int index, WiringFault fault)
+    // Limits of the volts of a port under the fault that was applied; infinite when over range.
+    private (double LowVolts, double HighVolts) VoltsOf(int index, WiringFault fault)
     {
         var port = table.PortOf(index);
         var altersLow = ports.Low.Alters(port, out var low);
         var altersHigh = ports.High.Alters(port, out var high);
-        var way = table.Ways[index];
-        var isWayTouched = way.IsTouchedBy(fault);
+        var isWayTouched = table.Ways[index].IsTouchedBy(fault);
         if (!altersLow && !altersHigh && !isWayTouched && !MovesJunctions(port))
             return table.Good[index];
-        return table.Volts(
-            index,
+        return DiodeBounds.Of(
+            DiodeTable.Mode,
             altersLow ? low : table.Low.Ohms(port),
             altersHigh ? high : table.High.Ohms(port),
             ports.Strays,
             ports.Low.IsApplied ? ports.Low.Network.PiecesOf(port) : table.Low.IslandsOf(port),
-            isWayTouched ? table.Paths.Best(table.Candidates[index].A, table.Candidates[index].B, fault.Changes) : way);
+            isWayTouched ? WayVolts(table.Candidates[index], fault) : table.Ways[index].Volts);
+    }
+
+    private double WayVolts(CandidateCheck candidate, WiringFault fault)
+    {
+        if (_red != candidate.A)
+        {
+            foreach (var node in _reached)
+                _ways[node] = double.PositiveInfinity;
+            _reached.Clear();
+            _red = candidate.A;
+            table.Paths.FromRed(_red, fault.Changes, _ways, _reached, _queue);
+        }
+
+        return _ways[candidate.B];
     }
 
     // Pieces that part or join anywhere on the way of junctions and insulation may open or close a way.

@@ -10,16 +10,21 @@ public sealed class WiringCampaign
     private readonly StateNetwork[] _states;
     private readonly CandidateCheck[] _candidates;
     private readonly Lazy<ReadingReason>[] _reasons;
+    private readonly Lazy<ICheckTable[]> _tables;
 
     /// <summary>Prepares the campaign: network, set-ups, candidate checks with their expectations, faults.</summary>
     /// <param name="design">The machine; every reference in it resolves.</param>
+    /// <exception cref="ArgumentException">The machine is too large: <see cref="CampaignSize"/> says so beforehand.</exception>
     public WiringCampaign(MachineDesign design)
     {
+        if (CampaignSize.Refuse(design) is { } refusal)
+            throw new ArgumentException(refusal.Message, nameof(design));
         Context = new WiringContext(WiringNetworkBuilder.Build(design));
         _setUps = DeadSetUps.Of(design);
         _states = [.. _setUps.AsParallel().AsOrdered().Select(setUp => new StateNetwork(Context.Wiring, setUp.State))];
         _reasons = [.. _setUps.Select((_, index) => new Lazy<ReadingReason>(() => new ReadingReason(Context.Wiring, _states[index])))];
         _candidates = [.. CandidateChecks.Of(Context, _setUps, _states)];
+        _tables = new Lazy<ICheckTable[]>(MakeTables);
         Faults = [.. WiringFaultRules.Generate(Context)];
     }
 
@@ -104,7 +109,9 @@ public sealed class WiringCampaign
     internal IEnumerable<ReadingInterval> Expectations => _candidates.Select(candidate => candidate.Check.Expectation);
 
     /// <summary>Every check, in the order of the checks.</summary>
-    internal ICheckTable[] Tables()
+    internal ICheckTable[] Tables() => _tables.Value;
+
+    private ICheckTable[] MakeTables()
     {
         var tables = new List<ICheckTable>();
         for (var first = 0; first < _candidates.Length;)

@@ -48,13 +48,14 @@ internal static class CandidateChecks
     private static bool IsBond(WiringContext context, int a, int b) =>
         context.ClassOf(a) == NetClass.ProtectiveEarth && context.ClassOf(b) == NetClass.ProtectiveEarth;
 
-    // Both polarities, as two checks, where they differ: there a junction decides.
+    // Both polarities, as two checks, where they differ: there a junction decides. Expectations are the bounds that are found anew under each fault,
+    // not the sharper ones of a solution, so that a check that a fault leaves out of its responses truly shows what it showed.
     private static IEnumerable<CandidateCheck> DiodeTests(WiringContext context, StateNetwork state, ProbePlaces places, CheckDrafts drafts)
     {
-        var reading = new DiodeReading(context.Wiring, state);
+        var bounds = new DiodeBounds(context.Wiring, state, MeterMode.DiodeTest);
         foreach (var (a, b) in new DiodePairs(context, state, places.Nodes).All())
         {
-            var (one, other) = (reading.Shown(a, b, MeterMode.DiodeTest), reading.Shown(b, a, MeterMode.DiodeTest));
+            var (one, other) = (bounds.Shown(a, b), bounds.Shown(b, a));
             if (one == other)
                 continue;
             if (Says(one))

@@ -33,8 +33,9 @@ internal static class InsulationPairs
 
         bool Bears(int node) =>
             context.Wiring.Nodes[node] is not { Kind: NodeKind.Terminal or NodeKind.PlugContact } at
-            || context.Design.FindTerminal(new TerminalReference(at.Subject, at.Place)) is
-                { Role: TerminalRole.Line or TerminalRole.Neutral or TerminalRole.Passive, Voltage: { } rated } && rated >= mains.Voltage;
+            || (context.Design.FindTerminal(new TerminalReference(at.Subject, at.Place))!
+                is { Role: TerminalRole.Line or TerminalRole.Neutral or TerminalRole.Passive, Voltage: { } rated }
+                && rated >= mains.Voltage);
     }
 
     private static HashSet<int> Live(Islands joined, int line, int neutral) =>

@@ -27,7 +27,7 @@ internal sealed class DiodeReading
     private readonly FlowBound _flow;
     private readonly Islands _joined;
     private readonly ResistorNetwork _low;
-    private readonly PathVolts _paths;
+    private readonly DiodeBounds _bounds;
     private readonly Lazy<JunctionMesh> _lowMesh;
     private readonly Lazy<JunctionMesh> _highMesh;
 
@@ -44,7 +44,7 @@ internal sealed class DiodeReading
         _low = new LimitNetwork(wiring, element => state.Conducts(element) ? 1 / LeastOhms.Of(element) : 0).Network;
         _flow = new FlowBound(wiring, state.Conducts, _junctions);
         _joined = new Islands(wiring.Nodes.Count, wiring.Elements.Where(state.Conducts).Select(element => (element.A, element.B)));
-        _paths = new PathVolts(wiring, state, MeterMode.DiodeTest);
+        _bounds = new DiodeBounds(wiring, state, MeterMode.DiodeTest);
         _lowMesh = new Lazy<JunctionMesh>(() => new JunctionMesh(_low, [.. _junctions.Select(junction => (junction.Anode, junction.Cathode, junction.LowVolts))]));
         _highMesh = new Lazy<JunctionMesh>(
             () => new JunctionMesh(_state.High.Network, [.. _junctions.Select(junction => (junction.Anode, junction.Cathode, junction.HighVolts))]));
@@ -55,20 +55,11 @@ internal sealed class DiodeReading
     {
         if (_joined.Of(red) != _joined.Of(black))
             return (double.PositiveInfinity, double.PositiveInfinity);
-        var (low, high) = Plain(red, black, mode);
+        var (low, high) = _bounds.Volts(red, black);
+        low = Math.Min(mode.MostOpenVolts, Math.Max(low, _flow.Volts(red, black, mode)));
         if (_junctions.Length <= MostJunctions && Solved(red, black, mode) is var (lower, upper))
             (low, high) = (Math.Max(low, lower), Math.Min(high, upper));
         return low <= high + RoundingVolts ? (low, Math.Max(low, high)) : null;
-    }
-
-    // Bounds that need no solution: from below what resistances leave and what a junction holds, from above the open network and the best way.
-    private (double LowVolts, double HighVolts) Plain(int red, int black, DiodeTestMode mode)
-    {
-        var islands = _state.Low.Network.Islands;
-        var low = _state.Strays.LeastVolts(_state.Low.Network.Resistance(red, black), islands.Of(red), islands.Of(black), mode.LeastAmperes);
-        return (
-            Math.Min(mode.MostOpenVolts, Math.Max(low, _flow.Volts(red, black, mode))),
-            Math.Min(_state.High.Network.Resistance(red, black) * mode.MostAmperes, _paths.Best(red, black).Volts));
     }
 
     private (double LowVolts, double HighVolts)? Solved(int red, int black, DiodeTestMode mode)

@@ -39,11 +39,11 @@ internal sealed class PathVolts
         }
     }
 
-    /// <summary>The best way in the machine as designed; its volts are infinite when there is none below what shows as over range.</summary>
-    public VoltWay Best(int red, int black) => Best(red, black, []);
+    /// <summary>Number of nodes.</summary>
+    public int NodeCount => _steps.Length;
 
-    /// <summary>The best way under a fault.</summary>
-    public VoltWay Best(int red, int black, IReadOnlyList<ElementChange> changes)
+    /// <summary>The best way in the machine as designed; its volts are infinite when there is none below what shows as over range.</summary>
+    public VoltWay Best(int red, int black)
     {
         var reached = new Dictionary<int, (double Volts, int Element, int From)> { [red] = (0, -1, -1) };
         var queue = new PriorityQueue<int, double>([(red, 0)]);
@@ -54,20 +54,44 @@ internal sealed class PathVolts
             if (volts > reached[node].Volts)
                 continue;
             foreach (var (element, other, own) in _steps[node])
-                Reach(other, volts + VoltsOf(element, own, changes), element, node);
-            foreach (var change in changes)
-                if (change is Join join && !(join.ByPlug && _plugsApart) && (join.A == node || join.B == node))
-                    Reach(join.A == node ? join.B : join.A, volts + Volts(join.HighOhms), -1, node);
+                if (volts + own is var onward && onward < _mode.LeastOpenVolts && !(reached.TryGetValue(other, out var known) && known.Volts <= onward))
+                {
+                    reached[other] = (onward, element, node);
+                    queue.Enqueue(other, onward);
+                }
         }
 
         return VoltWay.None;
+    }
 
-        void Reach(int node, double volts, int element, int from)
+    /// <summary>Least volts from a red lead to every node under a fault.</summary>
+    /// <param name="red">Node of the red lead.</param>
+    /// <param name="changes">What the fault does.</param>
+    /// <param name="volts">For each node infinite; afterwards the volts of those that are reached below what shows as over range.</param>
+    /// <param name="reached">Empty; afterwards the nodes that are reached.</param>
+    /// <param name="queue">Empty, before and after.</param>
+    public void FromRed(int red, IReadOnlyList<ElementChange> changes, double[] volts, List<int> reached, PriorityQueue<int, double> queue)
+    {
+        Reach(red, 0);
+        while (queue.TryDequeue(out var node, out var here))
         {
-            if (volts >= _mode.LeastOpenVolts || (reached.TryGetValue(node, out var known) && known.Volts <= volts))
+            if (here > volts[node])
+                continue;
+            foreach (var (element, other, own) in _steps[node])
+                Reach(other, here + VoltsOf(element, own, changes));
+            foreach (var change in changes)
+                if (change is Join join && !(join.ByPlug && _plugsApart) && (join.A == node || join.B == node))
+                    Reach(join.A == node ? join.B : join.A, here + Volts(join.HighOhms));
+        }
+
+        void Reach(int node, double onward)
+        {
+            if (onward >= _mode.LeastOpenVolts || volts[node] <= onward)
                 return;
-            reached[node] = (volts, element, from);
-            queue.Enqueue(node, volts);
+            if (double.IsPositiveInfinity(volts[node]))
+                reached.Add(node);
+            volts[node] = onward;
+            queue.Enqueue(node, onward);
         }
     }
 

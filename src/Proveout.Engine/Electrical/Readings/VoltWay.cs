@@ -12,16 +12,8 @@ internal sealed record VoltWay(double Volts, int[] Elements)
     public bool IsTouchedBy(WiringFault fault)
     {
         foreach (var change in fault.Changes)
-            if (ElementOf(change) is >= 0 and var element && Array.IndexOf(Elements, element) >= 0)
+            if (change.ChangedElement is { } element && Array.IndexOf(Elements, element) >= 0)
                 return true;
         return false;
     }
-
-    private static int ElementOf(ElementChange change) => change switch
-    {
-        Cut cut => cut.Element,
-        AddInSeries series => series.Element,
-        Replace replace => replace.Element,
-        _ => -1,
-    };
 }

@@ -20,6 +20,7 @@ internal sealed class PartTypeChecks
         checks.CheckEnds();
         checks.CheckInnerNodes();
         LiveElementChecks.Check(type, node, problems);
+        SourceChecks.Check(type, node, problems);
     }
 
     private void CheckConnectors()

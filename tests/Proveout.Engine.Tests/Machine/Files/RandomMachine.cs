@@ -30,8 +30,12 @@ internal sealed class RandomMachine(int seed)
     public Catalogue SomeOf(MachineDesign design) =>
         new(design.Parts.Select(part => part.Type).Distinct().Where(_ => Chance()).ToValueList());
 
+    // All sources of a type have one voltage, for some of them lie in parallel.
+    private double _sourceVolts;
+
     private PartType Type(int number)
     {
+        _sourceVolts = Number();
         var terminals = Many(2, 4, at => new Terminal(Name(at), Any<TerminalRole>(), Maybe(() => ElectricPotential.FromVolts(Number())), Maybe(() => ElectricCurrent.FromAmperes(Number())), Chance()));
         var names = terminals.Select(terminal => terminal.Name).ToArray();
         var controls = Many(1, 2, at => Control(Name(at)));
@@ -52,7 +56,7 @@ internal sealed class RandomMachine(int seed)
             2 => new Contact(name, a, b, control.Name, [Pick(control.Positions)], Band()),
             3 => Diode(name, a, b, Number(), Number()),
             4 => new Capacitor(name, a, b, ElectricCapacitance.FromFarads(Number() * 1e-6)),
-            5 => new Source(name, a, b, ElectricPotential.FromVolts(Number()), Maybe(() => ElectricCurrent.FromAmperes(Number()))),
+            5 => new Source(name, a, b, ElectricPotential.FromVolts(_sourceVolts), Maybe(() => ElectricCurrent.FromAmperes(Number()))),
             6 => new Unpredictable(name, a, b, Band()),
             _ => new Insulation(name, a, b, ElectricResistance.FromOhms(Number() * 1e6)),
         };

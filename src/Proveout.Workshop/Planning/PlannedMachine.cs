@@ -36,7 +36,7 @@ public sealed record PlannedMachine(
         dictionary = dictionary.WithFaults([.. dictionary.Faults.Zip(consequences.OfAll(campaign.Faults, cancellation), Weighed)]);
         var interactions = new WiringInteractions(campaign);
         var severities = new PairSeverities(consequences, campaign.Faults, dictionary);
-        var pairs = PairPlan.Of(dictionary, interactions, onlyGreedy, severities.Of, cancellation: cancellation);
+        var pairs = PairPlan.Of(dictionary, interactions, onlyGreedy, cancellation: cancellation);
         return new PlannedMachine(machine, campaign, live, consequences, dictionary, pairs.Plan)
         {
             Pairs = pairs.Report,

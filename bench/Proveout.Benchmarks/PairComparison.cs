@@ -41,13 +41,13 @@ internal static class PairComparison
         Rival(output, campaign, pairs.Processor / report.Simulated);
         if (withTriples)
         {
-            Row(output, "the same, and all candidates for pairs not caught", ProcessorTime.Of(Turns, () => report = new PairCampaign(dictionary, plan, interactions).Run()));
-            PairPlan grown = null!;
-            Row(output, "a plan that catches dangerous pairs too", ProcessorTime.Of(1, () => grown = PairPlan.Of(dictionary, interactions, onlyGreedy: true)));
-            Line(output, $"  {grown.Plan.Checks.Count} checks; {grown.Report.Masked.Count} pairs listed that it masks, {grown.Report.Masked.Count(pair => pair.IsIndistinguishable)} of them indistinguishable");
             TripleReport triples = null!;
             Row(output, "all triples of dangerous faults on the plan", ProcessorTime.Of(1, () => triples = new TripleCampaign(dictionary, plan, interactions).Run()));
             Line(output, $"  {triples.Simulated:N0} triples, {triples.Masked:N0} masked, {triples.Contradictory:N0} contradictory left out");
+            Row(output, "the same, and all candidates for pairs not caught", ProcessorTime.Of(1, () => report = new PairCampaign(dictionary, plan, interactions).Run()));
+            PairPlan grown = null!;
+            Row(output, "a plan that catches dangerous pairs too", ProcessorTime.Of(1, () => grown = PairPlan.Of(dictionary, interactions, onlyGreedy: true)));
+            Line(output, $"  {grown.Plan.Checks.Count} checks; {grown.Report.Masked.Count} pairs listed that it masks, {grown.Report.Masked.Count(pair => pair.IsIndistinguishable)} of them indistinguishable");
         }
 
         Line(output, $"  {Process.GetCurrentProcess().PeakWorkingSet64 >> 20} MiB at most resident");

@@ -30,7 +30,7 @@ internal sealed class UncaughtPairs
         foreach (var fault in faults)
             foreach (var (check, others) in all.CatchingWith(fault))
                 foreach (var other in others)
-                    if (other != fault && !screen.IsCaught(other) && MayCatch(all, fault, other, check))
+                    if (other != fault && !screen.IsCaught(other) && IsAsked(fault, other, check) && MayCatch(all, fault, other, check))
                         Add(Math.Min(fault, other), Math.Max(fault, other), check);
     }
 
@@ -64,6 +64,9 @@ internal sealed class UncaughtPairs
 
         return new PairRow(caught, masked);
     }
+
+    // Checks outside the plan are of use only for pairs that ask for one.
+    private bool IsAsked(int fault, int other, int check) => _isPlanned[check] || _severity(fault, other) >= Severity.Damage;
 
     // Where the check touches both, the verdict under either one stands unless the other overturns it; so both must.
     private static bool MayCatch(PairScreen all, int fault, int other, int check) =>

@@ -4,6 +4,7 @@ namespace Proveout.Engine.Electrical;
 internal sealed class FaultPlaces
 {
     private readonly List<int>[] _faultsAt;
+    private readonly ILookup<int, int> _faultsOf;
 
     /// <summary>Lists the faults by the nodes that they change something at.</summary>
     public FaultPlaces(WiringNetwork wiring, IReadOnlyList<WiringFault> faults)
@@ -13,6 +14,9 @@ internal sealed class FaultPlaces
         foreach (var (index, fault) in faults.Index())
             foreach (var node in fault.Changes.SelectMany(change => change.NodesIn(wiring)).Distinct())
                 _faultsAt[node].Add(index);
+        _faultsOf = faults.Index()
+            .SelectMany(item => Contradictions.ElementsOf(item.Item).Select(element => (Element: element, Fault: item.Index)))
+            .ToLookup(pair => pair.Element, pair => pair.Fault);
     }
 
     /// <summary>The faults.</summary>

@@ -22,5 +22,5 @@ internal sealed class PairDiodes(DiodeTable table, PairSetUp resistances, FaultP
     public IPairWorker NewWorker() => new PairDiodeWorker(this);
 
     /// <inheritdoc/>
-    public IPairGuards NewGuards() => new RegionGuards(this);
+    public IPairGuards NewGuards() => new DiodeGuards(this);
 }

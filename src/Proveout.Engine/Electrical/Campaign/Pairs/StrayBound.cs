@@ -14,15 +14,19 @@ internal sealed class StrayBound(StrayPaths strays)
         : Beside(lowOhms);
 
     /// <summary>The same for a port whose one lead is on an island of its own that consists of some nodes.</summary>
-    public double LeastOpenOhms(Func<int, bool> isInside)
-    {
-        var siemens = strays.Insulation.Where(item => isInside(item.A) || isInside(item.B)).Sum(item => item.Siemens);
-        var volts = strays.Junctions.Where(item => isInside(item.Anode) || isInside(item.Cathode)).Select(item => item.ForwardVolts).Append(double.PositiveInfinity).Min();
-        return Math.Min(1 / siemens, volts / ElementBand.TestCurrentAmperes);
-    }
+    public double LeastOpenOhms(Func<int, bool> isInside) =>
+        Math.Min(1 / SiemensAt(isInside), VoltsAt(isInside) / ElementBand.TestCurrentAmperes);
+
+    /// <summary>The least volts that a current takes to leave an island that consists of some nodes.</summary>
+    public double LeastOpenVolts(Func<int, bool> isInside, double amperes) => Math.Min(amperes / SiemensAt(isInside), VoltsAt(isInside));
 
     /// <summary>The most that resistances may conduct so that the lower limit of a reading surely is at least some ohms; none when negative.</summary>
     public double MostSiemensFor(double leastOhms) => (1 / leastOhms) - (_allSiemens * (1 + Rounding)) - (Rounding / leastOhms);
+
+    private double SiemensAt(Func<int, bool> isInside) => strays.Insulation.Where(item => isInside(item.A) || isInside(item.B)).Sum(item => item.Siemens);
+
+    private double VoltsAt(Func<int, bool> isInside) =>
+        strays.Junctions.Where(item => isInside(item.Anode) || isInside(item.Cathode)).Select(item => item.ForwardVolts).Append(double.PositiveInfinity).Min();
 
     private double Beside(double ohms) => Math.Min(1 / ((1 / ohms) + _allSiemens), _leastVolts / ElementBand.TestCurrentAmperes);
 }

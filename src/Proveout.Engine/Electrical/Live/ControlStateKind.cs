@@ -3,7 +3,7 @@ namespace Proveout.Engine.Electrical;
 /// <summary>What sort of state the controls are in.</summary>
 public enum ControlStateKind
 {
-    /// <summary>Every switch with an off position is off.</summary>
+    /// <summary>Every switch with an off position is off, or one of them alone.</summary>
     Off,
 
     /// <summary>Switched on, nothing started, no output commanded.</summary>

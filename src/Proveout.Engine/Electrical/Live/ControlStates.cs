@@ -5,7 +5,7 @@ namespace Proveout.Engine.Electrical;
 /// <summary>The states in which a live machine is looked at.</summary>
 internal static class ControlStates
 {
-    /// <summary>Off, idle, started, each output alone, all outputs, each stop pressed and released.</summary>
+    /// <summary>All off, each switch off alone, idle, started, each output alone, all outputs, each stop pressed and released.</summary>
     public static IReadOnlyList<ControlState> Of(MachineDesign design)
     {
         var off = SwitchedOff(design).ToValueList();
@@ -14,6 +14,9 @@ internal static class ControlStates
         var states = new List<ControlState>();
         if (off.Count > 0)
             states.Add(new("switched off", ControlStateKind.Off, off, [], null));
+        // A single-pole device that stands in the neutral by mistake shows only when it alone is off.
+        if (off.Count > 1)
+            states.AddRange(off.Select(one => new ControlState($"{one.Part} {one.Position}", ControlStateKind.Off, [one], [], null)));
         var idle = new ControlState("on, nothing commanded", ControlStateKind.Idle, [], [], null);
         states.Add(idle);
         var before = idle;

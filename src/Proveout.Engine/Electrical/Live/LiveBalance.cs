@@ -48,7 +48,7 @@ internal static class LiveBalance
     {
         LiveBranchKind.Path or LiveBranchKind.Contact or LiveBranchKind.Switch => Conducts(branch, point) ? siemens : 0,
         LiveBranchKind.Mains => branch.Admittance ?? siemens,
-        LiveBranchKind.Input => point.InputSiemens[branch.Index],
+        LiveBranchKind.Input => branch.FedByMains ? point.InputSiemens[branch.Index] : 0,
         LiveBranchKind.Capacitor => new Complex(0, radiansPerSecond * branch.Farads),
         LiveBranchKind.Junction => point.AcClosed[branch.Index] ? siemens : 0,
         _ => 0,

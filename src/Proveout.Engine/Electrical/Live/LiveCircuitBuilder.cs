@@ -198,7 +198,10 @@ internal sealed class LiveCircuitBuilder
     private int AddInput(Part part, string name, string a, string b)
     {
         _branches.Add(new(
-            _branches.Count, LiveBranchKind.Input, Node(part.Designation, a), Node(part.Designation, b), 0, part.Designation, name, null));
+            _branches.Count, LiveBranchKind.Input, Node(part.Designation, a), Node(part.Designation, b), 0, part.Designation, name, null)
+        {
+            FedByMains = part.Type.FindTerminal(a)?.Role == TerminalRole.Line,
+        });
         return _branches.Count - 1;
     }
 

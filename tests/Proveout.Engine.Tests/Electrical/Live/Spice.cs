@@ -71,7 +71,7 @@ internal static class Spice
                 case LiveBranchKind.Junction when solution.Point.AcClosed[branch.Index]:
                     Resistor(text, branch.Index, a, b, 1 / siemens);
                     break;
-                case LiveBranchKind.Input when solution.Point.InputSiemens[branch.Index] > 0:
+                case LiveBranchKind.Input when branch.FedByMains && solution.Point.InputSiemens[branch.Index] > 0:
                     Resistor(text, branch.Index, a, b, 1 / solution.Point.InputSiemens[branch.Index]);
                     break;
                 case LiveBranchKind.Capacitor:

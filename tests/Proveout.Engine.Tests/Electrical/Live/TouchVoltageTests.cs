@@ -1,0 +1,64 @@
+using System.Numerics;
+using Proveout.Engine.Electrical;
+using Proveout.Engine.Machine;
+using Proveout.Engine.Tests.Samples;
+
+namespace Proveout.Engine.Tests.Electrical.Live;
+
+/// <summary>Worked examples of touch voltage: a dead short from line to a metal frame.</summary>
+public sealed class TouchVoltageTests
+{
+    // Ohm's law round the loop: 230 V over 10 and 20 ohm of electrodes is 7.7 A, which leaves 153 V on the installation's electrode
+    // (the usual example of a TT system in handbooks of low-voltage installations). The line's own 0.1 ohm takes 0.8 V of it.
+    [Fact]
+    public void In_a_TT_system_the_frame_rises_to_what_its_electrode_drops_and_only_a_residual_current_device_helps()
+    {
+        var model = Model(new(230, 50, SystemEarthing.TT, new Complex(0.1, 0), 0.1, 0, 20, 10, 16, FuseCurve.BreakerB, 0.03));
+        var solution = model.Solve(Idle(model), LineToFrame(model));
+
+        Assert.Equal(230 * 20.0 / 30, Frame(model, solution.AtFirst!), 2.0);
+        Assert.Equal(7.7, solution.AtFirst!.ResidualAmperes, 0.1);
+        Assert.True(solution.Trips[0].IsResidual);
+        Assert.Equal(0.04, solution.Trips[0].Seconds, 1e-9);
+        Assert.InRange(Frame(model, solution), 0, 50);
+    }
+
+    [Fact]
+    public void In_a_TT_system_without_a_residual_current_device_the_frame_stays_live()
+    {
+        var model = Model(new(230, 50, SystemEarthing.TT, new Complex(0.1, 0), 0.1, 0, 20, 10, 16, FuseCurve.BreakerB, null));
+        var solution = model.Solve(Idle(model), LineToFrame(model));
+
+        Assert.Empty(solution.Trips);
+        Assert.InRange(Frame(model, solution), 140, 160);
+        Assert.Contains(new LiveConsequences(model).FindingsOf(LineToFrame(model)), finding => finding is
+        {
+            Kind: LiveFindingKind.TouchVoltage, Severity: Proveout.Engine.Faults.Severity.Shock, Limit: 50,
+        });
+    }
+
+    // Line and protective conductor alike up to the outlet: the frame lies at half the voltage (IEC 60364-4-41 clause 411.3.2, the loop as divider).
+    [Fact]
+    public void In_a_TN_system_with_equal_conductors_the_frame_rises_to_half_the_voltage_until_the_breaker_interrupts()
+    {
+        var model = Model(new(230, 50, SystemEarthing.TnS, new Complex(0.5, 0), 0.5, 0, 0.5, 1e6, 16, FuseCurve.BreakerB, null));
+        var solution = model.Solve(Idle(model), LineToFrame(model));
+        var outlet = model.Context.Wiring.LandingNode(new("X1", "PE-PIN"));
+
+        Assert.Equal(115, solution.AtFirst!.AcVolts(outlet).Magnitude, 8.0);
+        Assert.NotEmpty(solution.Trips);
+        Assert.True(solution.Trips[0].Seconds <= 0.4);
+        Assert.InRange(Frame(model, solution), 0, 5);
+    }
+
+    private static LiveModel Model(MainsSource mains) =>
+        new(new WiringContext(WiringNetworkBuilder.Build(Repository.Design("alderbrook"))), mains);
+
+    private static ControlState Idle(LiveModel model) => LiveSamples.State(model, ControlStateKind.Idle);
+
+    private static ElementChange[] LineToFrame(LiveModel model) =>
+        [new Join(model.Context.Wiring.TerminalNode(new("X2", "5")), model.Context.Wiring.TerminalNode(new("U1", "METAL")), 0.001, 0.001)];
+
+    private static double Frame(LiveModel model, LiveSolution solution) =>
+        solution.AcVolts(model.Context.Wiring.TerminalNode(new("U1", "METAL"))).Magnitude;
+}

@@ -20,7 +20,7 @@ internal sealed class ResidualDeviceStaysIn : ILiveCheckRule
             state,
             "What comes in by the line returns by the neutral.",
             StaysIn,
-            Seen.Right)
+            Seen.Wrong)
         select observation;
 
     private static IEnumerable<ControlState> States(LiveChecks checks) =>

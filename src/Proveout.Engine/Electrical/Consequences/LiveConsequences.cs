@@ -16,6 +16,7 @@ public sealed class LiveConsequences
         new Bypasses(),
         new OutputCurrent(),
         new Interruptions(),
+        new ProtectiveCurrents(),
         new MotorWindings(),
         new Signals(),
     ];
@@ -55,7 +56,12 @@ public sealed class LiveConsequences
 
     /// <summary>The worst that mistakes do.</summary>
     public Consequence Of(IReadOnlyList<ElementChange> changes, LiveStage? stage = null) =>
-        FindingsOf(changes, stage) is [var worst, ..] ? new(worst.Severity, worst.Sentence) : Nothing;
+        FindingsOf(changes, stage) is [var worst, ..] ? new(worst.Severity, worst.Sentence) : OfNoFinding(changes);
+
+    private static Consequence OfNoFinding(IReadOnlyList<ElementChange> changes) =>
+        changes.Any(change => change is AddInSeries) ? new(Severity.Hidden, "Nothing shows as long as the joint gets no worse.")
+        : changes.All(change => change is Cut) && changes.Count > 0 ? new(Severity.Hidden, "Nothing shows: another path carries the current, or nothing hangs on it.")
+        : Nothing;
 
     /// <summary>The worst that each of many faults does, in their order.</summary>
     public Consequence[] OfAll(IReadOnlyList<WiringFault> faults, CancellationToken cancellation)

@@ -17,7 +17,7 @@ internal sealed record LiveExposed(string Name, int Node, int LineNode)
             .Select(context.Wiring.TerminalNode)
             .Append(-1)
             .First();
-        foreach (var part in context.Design.Parts.Where(part => part.Type.ExposedConductivePart))
+        foreach (var part in context.Design.Parts.Where(part => part.Type.ExposedConductivePart || LineOf(context, part) is not null))
             if (part.Type.Terminals.LastOrDefault(terminal => terminal.Role == TerminalRole.ProtectiveEarth) is { } metal)
                 yield return new($"{part.Designation} ({part.Name})", NodeOf(context, part, metal), LineOf(context, part) ?? inside);
         foreach (var part in context.Design.Parts)

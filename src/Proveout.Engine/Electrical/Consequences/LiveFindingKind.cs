@@ -33,6 +33,9 @@ public enum LiveFindingKind
     /// <summary>An insulation fault would leave metal live.</summary>
     ProtectionMissing,
 
+    /// <summary>Load current returns through the protective conductor.</summary>
+    ProtectiveCurrent,
+
     /// <summary>A load runs past its protective device.</summary>
     ProtectionBypassed,
 

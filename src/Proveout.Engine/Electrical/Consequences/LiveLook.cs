@@ -31,8 +31,8 @@ internal sealed class LiveLook
     /// <summary>Seconds from the first moment to the first interruption; infinite when there is none.</summary>
     public double FirstSeconds => Last.Trips.Count > 0 ? Last.Trips[0].Seconds : double.PositiveInfinity;
 
-    /// <summary>Seconds until the last interruption.</summary>
-    public double AllSeconds => Last.Trips.Sum(trip => trip.Seconds);
+    /// <summary>Seconds until the last interruption; infinite for what comes and goes.</summary>
+    public double AllSeconds => Last.Settled ? Last.Trips.Sum(trip => trip.Seconds) : double.PositiveInfinity;
 
     public ControlState State => Last.State;
 

@@ -13,21 +13,39 @@ internal static class MissingProtection
     {
         if (model.Mains is null || !changes.Any(change => TouchesProtective(model, change)))
             return;
-        var state = model.States.First(candidate => candidate.Kind != ControlStateKind.Off);
+        // With every output on, the line of every load is live.
+        var state = model.States.FirstOrDefault(candidate => candidate.Kind == ControlStateKind.AllOutputs)
+            ?? model.States.First(candidate => candidate.Kind != ControlStateKind.Off);
         var poor = changes.Any(change => change is AddInSeries or Replace);
         var paths = new ProtectivePaths(model, changes, stage);
         foreach (var exposed in sights.Exposed.Where(exposed => exposed.LineNode >= 0 && (poor || !paths.Reaches(exposed.Node))))
-            if (Fails(model, changes, stage, state, exposed) is { } faulty && Fails(model, [], stage, state, exposed) is null)
-                findings.Add(new(
-                    LiveFindingKind.ProtectionMissing, Severity.Shock, exposed.Name, faulty.Volts, TouchVoltages.LimitVolts, "V", state,
-                    $"If insulation fails at {exposed.Name}, it stands at {LiveLook.Figure(faulty.Volts)} V against earth {faulty.Until}."));
+        {
+            var insulation = new Join(exposed.LineNode, exposed.Node, FaultOhms, FaultOhms);
+            if (Fails(model, [.. changes, insulation], stage, state, exposed) is { } faulty)
+            {
+                if (Fails(model, [insulation], stage, state, exposed) is null)
+                    Add(findings, exposed, state, faulty, "insulation fails at");
+            }
+            else if (!paths.Reaches(exposed.Node) && Fails(model, [.. changes, .. OpenNeutral(model)], stage, state, exposed) is { } live)
+            {
+                Add(findings, exposed, state, live, "the neutral opens, which is all that holds");
+            }
+        }
     }
+
+    private static void Add(List<LiveFinding> findings, LiveExposed exposed, ControlState state, (double Volts, string Until) faulty, string what) =>
+        findings.Add(new(
+            LiveFindingKind.ProtectionMissing, Severity.Shock, exposed.Name, faulty.Volts, TouchVoltages.LimitVolts, "V", state,
+            $"If {what} {exposed.Name}, it stands at {LiveLook.Figure(faulty.Volts)} V against earth {faulty.Until}."));
+
+    private static IEnumerable<ElementChange> OpenNeutral(LiveModel model) => model.Circuit.Branches
+        .Where(branch => branch is { Subject: MainsBranches.Subject, Name: MainsBranches.Neutral })
+        .Select(branch => new Cut(branch.Index));
 
     private static (double Volts, string Until)? Fails(
         LiveModel model, IReadOnlyList<ElementChange> changes, LiveStage? stage, ControlState state, LiveExposed exposed)
     {
-        var machine = new FaultyMachine(model, [.. changes, new Join(exposed.LineNode, exposed.Node, FaultOhms, FaultOhms)], stage);
-        var last = machine.Solve(state);
+        var last = new FaultyMachine(model, changes, stage).Solve(state);
         var (first, stays) = ((last.AtFirst ?? last).AcVolts(exposed.Node).Magnitude, last.AcVolts(exposed.Node).Magnitude);
         var seconds = last.Trips.Sum(trip => trip.Seconds);
         if (stays > TouchVoltages.LimitVolts)

@@ -5,7 +5,7 @@ namespace Proveout.Engine.Electrical;
 
 /// <summary>What steady voltages do not show: data conductors, and sensors of one kind that have changed places.</summary>
 /// <remarks>
-/// A data terminal must be one metal with the same other data terminals as in the sound machine; a board's signal terminal with the same other
+/// A data terminal must be one metal with the same other terminals as in the sound machine, and what ends a data line must be there; a board's signal terminal with the same other
 /// parts, since which lead of a sensor is which does not matter where the voltages are right.
 /// </remarks>
 internal sealed class WrongConnections
@@ -35,6 +35,11 @@ internal sealed class WrongConnections
     public LiveFinding? Find(IReadOnlyList<ElementChange> changes, ControlState state)
     {
         var faulty = Partners(changes);
+        foreach (var element in changes.OfType<Cut>().Select(cut => _model.Context.Wiring.Elements[cut.Element]))
+            if (element.Kind is ElementKind.Jumper or ElementKind.Inside && (IsData(element.A) || IsData(element.B)))
+                return new(
+                    LiveFindingKind.WrongConnection, Severity.DoesNotWork, $"{element.Subject}.{element.Name}", 0, 0, "", state,
+                    $"{element.Name} of {element.Subject} is missing from a data line, so data fail or come and go.");
         for (var at = 0; at < _wired.Length; at++)
             if (faulty[at] != _sound[at])
                 return new(
@@ -42,6 +47,9 @@ internal sealed class WrongConnections
                     $"{_wired[at].Terminal} is joined to {Words(faulty[at])} instead of {Words(_sound[at])}: what runs over it does not work.");
         return null;
     }
+
+    private bool IsData(int node) => _model.Context.Wiring.Nodes[node] is { Kind: NodeKind.Terminal } terminal
+        && _model.Context.Design.FindTerminal(new(terminal.Subject, terminal.Place))!.Role == TerminalRole.Data;
 
     private static string Words(string partners) => partners.Length == 0 ? "nothing" : partners;
 
@@ -51,7 +59,7 @@ internal sealed class WrongConnections
         var members = Enumerable.Range(0, _wired.Length).ToLookup(at => nets[at]);
         return [.. _wired.Select((item, at) => item switch
         {
-            { IsData: true } => Join(members[nets[at]].Where(other => other != at && _wired[other].IsData).Select(other => _wired[other].Terminal.ToString())),
+            { IsData: true } => Join(members[nets[at]].Where(other => other != at).Select(other => _wired[other].Terminal.ToString())),
             { IsBoardSignal: true } => Join(members[nets[at]].Select(other => _wired[other].Terminal.Part).Where(part => part != item.Terminal.Part)),
             _ => "",
         })];

@@ -14,6 +14,9 @@ internal sealed class DirectNetwork(LiveCircuit circuit)
     private const double ReverseAmperes = 1e-3;
     private const double AboveVolts = 1e-3;
 
+    // A motor driver's output follows its feed this closely.
+    private const double FollowsVolts = 0.01;
+
     // A source at its limit keeps a conductance so small that it alters no current worth a figure, and the network stays regular.
     private const double LimitingSiemens = 1e-6;
 
@@ -46,6 +49,9 @@ internal sealed class DirectNetwork(LiveCircuit circuit)
             _edges = new (int, int, double)[circuit.Branches.Length + (2 * changed.Joins.Length)];
         foreach (var (a, b, siemens) in changed.Joins)
             Edge(a, b, siemens);
+        foreach (var branch in _modal)
+            if (branch.Kind == LiveBranchKind.Held)
+                point.HeldVolts[branch.Index] = LiveBalance.FeedVolts(branch, point);
         foreach (var branch in circuit.Branches)
             Place(branch, changed.Siemens[branch.Index], point);
         _solver.Solve(_edges.AsSpan(0, _edgeCount), LiveCircuit.LeakSiemens, _injected, point.DcVolts);
@@ -96,6 +102,8 @@ internal sealed class DirectNetwork(LiveCircuit circuit)
         var flipped = false;
         foreach (var branch in _modal)
         {
+            flipped |= branch.Kind == LiveBranchKind.Held && point.Mode[branch.Index] == LivePoint.On
+                && Math.Abs(LiveBalance.FeedVolts(branch, point) - point.HeldVolts[branch.Index]) > FollowsVolts;
             var wanted = Wanted(branch, changed.Siemens[branch.Index], point);
             if (wanted == point.Mode[branch.Index])
                 continue;
@@ -123,7 +131,8 @@ internal sealed class DirectNetwork(LiveCircuit circuit)
         return mode switch
         {
             LivePoint.On when given > branch.LimitAmperes * 1.0001 => branch.ShutsOff ? LivePoint.Off : LivePoint.Limiting,
-            LivePoint.On when given < -ReverseAmperes => LivePoint.Off,
+            // A supply's rectifier blocks; a motor driver's bridge carries current both ways.
+            LivePoint.On when given < -ReverseAmperes && branch.Kind == LiveBranchKind.Supply => LivePoint.Off,
             LivePoint.Limiting when across > set + AboveVolts => LivePoint.On,
             LivePoint.Off when across < set - AboveVolts => LivePoint.On,
             _ => mode,

@@ -51,7 +51,7 @@ internal sealed class FaultyMachine
         var start = (sound.AtFirst ?? sound).Point.Copy();
         if (state.After is not null)
             (remembered ?? _model.Sound(state.After, _stage)).Point.Positions.CopyTo(start.Positions, 0);
-        else if (_nearCoil)
+        else if (_nearCoil && _changed.Joins.Length > 0)
             _model.Released.CopyTo(start.Positions, 0);
         return _model.Run(_changed, state, start, alternating);
     }

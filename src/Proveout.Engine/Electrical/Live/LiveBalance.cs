@@ -54,9 +54,13 @@ internal static class LiveBalance
         _ => 0,
     };
 
-    /// <summary>The voltage that a source holds: its own, or that of its feed.</summary>
+    /// <summary>The voltage that a source holds: its own, or that of its feed when the potentials were computed.</summary>
     public static double SetVolts(LiveBranch branch, LivePoint point) =>
-        branch.Kind == LiveBranchKind.Held && branch.Port is { } feed ? Math.Max(0, Dc(point, feed.A) - Dc(point, feed.B)) : branch.Volts;
+        branch.Kind == LiveBranchKind.Held ? point.HeldVolts[branch.Index] : branch.Volts;
+
+    /// <summary>Voltage of the feed of an output that holds a current.</summary>
+    public static double FeedVolts(LiveBranch branch, LivePoint point) =>
+        branch.Port is { } feed ? Math.Max(0, Dc(point, feed.A) - Dc(point, feed.B)) : 0;
 
     public static double Dc(LivePoint point, int node) => node < 0 ? 0 : point.DcVolts[node];
 

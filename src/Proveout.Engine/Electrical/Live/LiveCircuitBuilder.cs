@@ -10,6 +10,12 @@ internal sealed class LiveCircuitBuilder
     private const double SupplyOhms = 0.01;
     private const double HeldOhms = 0.3;
 
+    // A port that may be open: a megohm, which keeps it near its own board and carries no current worth a figure.
+    private const double OpenPortSiemens = 1e-6;
+
+    // A motor driver locks itself out below this feed; from memory.
+    private const double DriverVolts = 7;
+
     private readonly WiringContext _context;
     private readonly Dictionary<(string Part, string Node), int> _nodes = [];
     private readonly Dictionary<(string Part, string Command), int> _commands = [];
@@ -85,7 +91,8 @@ internal sealed class LiveCircuitBuilder
         {
             Diode when IsReplaced(element) => (LiveBranchKind.Path, 0.0),
             Diode => (LiveBranchKind.Junction, 1 / JunctionOhms),
-            Unpredictable when IsReplaced(element) || double.IsPositiveInfinity(element.HighOhms) => (LiveBranchKind.Path, 0.0),
+            Unpredictable when IsReplaced(element) => (LiveBranchKind.Path, 0.0),
+            Unpredictable when double.IsPositiveInfinity(element.HighOhms) => (LiveBranchKind.Path, OpenPortSiemens),
             Insulation insulation => (LiveBranchKind.Path, 1 / insulation.AtLeast.Ohms),
             Contact => (LiveBranchKind.Contact, 1 / element.NominalOhms),
             _ => (LiveBranchKind.Path, 1 / element.NominalOhms),
@@ -182,7 +189,7 @@ internal sealed class LiveCircuitBuilder
         Add(part, held, LiveBranchKind.Held, 1 / HeldOhms, branch => branch with
         {
             LimitAmperes = held.Current.Amperes,
-            Port = PortOf(part, held.Feed[0], held.Feed[1], 0),
+            Port = PortOf(part, held.Feed[0], held.Feed[1], DriverVolts),
             Input = input,
             Command = Command(part, held.Command),
         });

@@ -10,7 +10,7 @@ internal sealed class LiveInputs(LiveCircuit circuit)
     private const double KeepsLiving = 0.95;
 
     // Changes of an input below these shares are not followed: they alter no figure that a limit is compared with.
-    private const double DirectShare = 0.02;
+    private const double DirectShare = 0.05;
     private const double MainsShare = 0.1;
     private const double LeastSiemens = 1e-6;
 
@@ -53,6 +53,10 @@ internal sealed class LiveInputs(LiveCircuit circuit)
         return moved;
     }
 
+    /// <summary>Current in amperes that all sources give.</summary>
+    public double Given(ChangedCircuit changed, LivePoint point) =>
+        _sources.Sum(source => Math.Abs(LiveBalance.DcAmperes(source, changed.Siemens[source.Index], point)));
+
     private bool Lives(LiveBranch source, ControlState state, LivePoint point)
     {
         if (source.Command >= 0
@@ -79,6 +83,8 @@ internal sealed class LiveInputs(LiveCircuit circuit)
             return 0;
         var given = -LiveBalance.DcAmperes(source, changed.Siemens[source.Index], point);
         var across = LiveBalance.Dc(point, source.A) - LiveBalance.Dc(point, source.B);
-        return Math.Max(0, given * across) / (Efficiency * volts * volts);
+        // A converter that starts takes no more than what its full output needs at the voltage that it starts from.
+        var most = source.LimitAmperes * LiveBalance.SetVolts(source, point) / (Efficiency * source.Port!.Value.Volts);
+        return Math.Min(Math.Max(0, given * across) / (Efficiency * volts), most) / volts;
     }
 }

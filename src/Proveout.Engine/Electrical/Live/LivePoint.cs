@@ -18,7 +18,7 @@ internal sealed class LivePoint
     {
         var branches = circuit.Branches.Length;
         (Closed, Mode, AcClosed) = (new bool[branches], new byte[branches], new bool[branches]);
-        InputSiemens = new double[branches];
+        (InputSiemens, HeldVolts) = (new double[branches], new double[branches]);
         Tripped = new bool[branches];
         Alive = new bool[branches];
         Positions = [.. circuit.Controls.Select(control => control.Rest)];
@@ -29,7 +29,7 @@ internal sealed class LivePoint
     private LivePoint(LivePoint other)
     {
         (Closed, Mode, AcClosed) = ((bool[])other.Closed.Clone(), (byte[])other.Mode.Clone(), (bool[])other.AcClosed.Clone());
-        InputSiemens = (double[])other.InputSiemens.Clone();
+        (InputSiemens, HeldVolts) = ((double[])other.InputSiemens.Clone(), (double[])other.HeldVolts.Clone());
         Tripped = (bool[])other.Tripped.Clone();
         Alive = (bool[])other.Alive.Clone();
         Positions = (int[])other.Positions.Clone();
@@ -51,6 +51,9 @@ internal sealed class LivePoint
 
     /// <summary>Conductance of inputs of sources.</summary>
     public double[] InputSiemens { get; }
+
+    /// <summary>Voltage that outputs which hold a current follow.</summary>
+    public double[] HeldVolts { get; }
 
     /// <summary>Protective devices, and contacts of residual-current devices, that have opened.</summary>
     public bool[] Tripped { get; }

@@ -19,7 +19,7 @@ public sealed class LiveSolution
     /// <summary>False when no state was found that agrees with itself (a relay that chatters, a supply that comes and goes): the figures are then those of the last try.</summary>
     public bool Settled { get; }
 
-    /// <summary>The moment before the first device interrupted; null when none did.</summary>
+    /// <summary>The moment before the first device interrupted, or the worst of what comes and goes; null when neither is the case.</summary>
     public LiveSolution? AtFirst { get; }
 
     /// <summary>Current in amperes that does not return through the outlet's neutral: what a residual-current device there sees.</summary>

@@ -9,7 +9,7 @@ internal sealed class LiveSolver(LiveCircuit circuit)
     private const int MostPasses = 40;
 
     // After this many passes something comes and goes; from then on things only let go, so that it comes to rest.
-    private const int PassesFree = 20;
+    private const int PassesFree = 14;
     private const int MostTrips = 8;
 
     private readonly DirectNetwork _direct = new(circuit);
@@ -24,8 +24,8 @@ internal sealed class LiveSolver(LiveCircuit circuit)
     /// <param name="mainsStale">True when the alternating potentials of the start do not hold.</param>
     public LiveSolution Solve(ChangedCircuit changed, ControlState state, LivePoint start, bool mainsStale)
     {
-        var settled = Settle(changed, state, start, mainsStale);
-        LiveSolution? atFirst = null;
+        var settled = Settle(changed, state, start, mainsStale, out var worst);
+        var atFirst = worst is null ? null : new LiveSolution(changed, state, worst, [], settled, null);
         var trips = new List<Trip>();
         while (trips.Count < MostTrips && LiveTrips.Next(changed, start) is { } next)
         {
@@ -33,14 +33,16 @@ internal sealed class LiveSolver(LiveCircuit circuit)
             trips.Add(next.Trip);
             foreach (var branch in next.Branches)
                 start.Tripped[branch] = true;
-            settled &= Settle(changed, state, start, mainsStale: true);
+            settled &= Settle(changed, state, start, mainsStale: true, out _);
         }
 
         return new LiveSolution(changed, state, start, trips, settled, atFirst);
     }
 
-    private bool Settle(ChangedCircuit changed, ControlState state, LivePoint point, bool mainsStale)
+    // Of what comes and goes, the moment at which the sources give most stands for the worst.
+    private bool Settle(ChangedCircuit changed, ControlState state, LivePoint point, bool mainsStale, out LivePoint? worst)
     {
+        worst = null;
         _switches.SetHands(state, point);
         var stale = mainsStale;
         for (var pass = 0; pass < MostPasses; pass++)
@@ -56,7 +58,13 @@ internal sealed class LiveSolver(LiveCircuit circuit)
             moved |= _inputs.UpdateTaken(changed, point, pass, ref stale);
             moved |= _switches.UpdatePositions(point, free);
             if (!moved)
+            {
+                worst = free ? null : worst;
                 return free;
+            }
+
+            if (pass is PassesFree - 2 or PassesFree - 1 && (worst is null || _inputs.Given(changed, point) > _inputs.Given(changed, worst)))
+                worst = point.Copy();
         }
 
         return false;

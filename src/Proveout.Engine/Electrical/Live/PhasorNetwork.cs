@@ -22,6 +22,7 @@ internal sealed class PhasorNetwork(LiveCircuit circuit)
     /// <summary>Finds the potentials.</summary>
     public void Solve(ChangedCircuit changed, LivePoint point)
     {
+        Array.Clear(point.AcClosed);
         for (var round = 0; round < MostRounds; round++)
         {
             point.AcVolts = SolveOnce(changed, point);

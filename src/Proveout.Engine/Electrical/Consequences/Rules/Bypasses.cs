@@ -17,12 +17,19 @@ internal sealed class Bypasses : ILiveRule
             var (sound, faulty) = (look.Sound.HeatingAmperes(guard.Branch.Index), look.Last.HeatingAmperes(guard.Branch.Index));
             if (sound < LeastAmperes || faulty > sound * (1 - SameShare) || look.Last.Changed.Siemens[guard.Branch.Index] == 0)
                 continue;
+            if (!guard.IsThermal && IsGuardedElsewhere(look, guard, sound - faulty))
+                continue;
             var opened = look.Machine.SolveWith(look.State, new Cut(guard.Branch.Index));
-            if (guard.Loads.FirstOrDefault(load => load.Watts(look.Last) > 0.5 * load.Watts(look.Sound) && load.Watts(opened) > 0.5 * load.Watts(look.Sound))
+            if (opened.Settled && guard.Loads.FirstOrDefault(load => load.Watts(look.Last) > 0.5 * load.Watts(look.Sound) && load.Watts(opened) > 0.5 * load.Watts(look.Sound))
                 is { } load)
                 look.Add(
                     LiveFindingKind.ProtectionBypassed, guard.IsThermal ? Severity.Fire : Severity.Damage, guard.Name, load.Watts(opened), 0, "W",
                     $"{load.Part.Designation} ({load.Part.Name}) goes on with {LiveLook.Figure(load.Watts(opened))} W when {guard.Name} opens: it protects nothing.");
         }
     }
+
+    // The current has moved to another device that interrupts no later.
+    private static bool IsGuardedElsewhere(LiveLook look, LiveGuard guard, double lost) => look.Sights.Guards.Any(other =>
+        other.Branch.RatedAmperes is { } rated && rated <= guard.Branch.RatedAmperes
+        && look.Last.HeatingAmperes(other.Branch.Index) - look.Sound.HeatingAmperes(other.Branch.Index) > lost / 2);
 }

@@ -25,7 +25,7 @@ internal sealed class LoadPower : ILiveRule
             else if (faulty > AboveShare * sound && faulty > AboveShare * load.MostWatts * OnShare)
                 look.Add(
                     LiveFindingKind.TooMuchPower,
-                    faulty > FireShare * load.MostWatts && faulty > FireWatts ? Severity.Fire : Severity.Damage,
+                    TooMuch(load, faulty),
                     load.Part.Designation, faulty, sound, "W",
                     $"{Name(load)} takes {LiveLook.Figure(faulty)} W instead of {LiveLook.Figure(sound)} W.");
             else if (faulty < BelowShare * sound && !StillWorks(load, look.Last))
@@ -34,6 +34,14 @@ internal sealed class LoadPower : ILiveRule
                     $"{Name(load)} takes {LiveLook.Figure(faulty)} W instead of {LiveLook.Figure(sound)} W, so it does not do its work.");
         }
     }
+
+    // A fan or board dies, a winding's driver holds its current; only what is made to heat goes on heating.
+    private static Severity TooMuch(LiveLoad load, double watts) => (load.IsHeater, watts > FireShare * load.MostWatts) switch
+    {
+        (true, true) when watts > FireWatts => Severity.Fire,
+        (false, false) when load.IsWinding => Severity.DoesNotWork,
+        _ => Severity.Damage,
+    };
 
     private static void LookUncommanded(LiveLook look, LiveLoad load, double faulty)
     {

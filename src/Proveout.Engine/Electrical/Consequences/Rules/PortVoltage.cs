@@ -10,6 +10,9 @@ internal sealed class PortVoltage : ILiveRule
     private const double MainsVolts = 25;
 
     private const double AboveShare = 1.02;
+
+    // Inputs of boards clamp what high resistance brings; common practice.
+    private const double InputShare = 1.3;
     private const double ReverseVolts = 0.4;
 
     public void Look(LiveLook look)
@@ -25,10 +28,12 @@ internal sealed class PortVoltage : ILiveRule
 
     private static void LookAt(LiveLook look, LivePort port, LiveSolution solution, ref bool mainsSeen)
     {
-        if (!port.IsMains && !mainsSeen)
+        // What an interruption ends in time does not count as mains that stays.
+        var stays = ReferenceEquals(solution, look.Last) || look.AllSeconds > TouchVoltages.LongestSeconds(look.Model);
+        if (!port.IsMains && !mainsSeen && stays)
             mainsSeen = LookForMains(look, port, solution);
         var (volts, sound) = (Stress(port, solution), Stress(port, look.Sound));
-        if (volts > port.LimitVolts * AboveShare && volts > sound * AboveShare)
+        if (volts > port.LimitVolts * (port.IsInput ? InputShare : AboveShare) && volts > sound * AboveShare)
             look.Add(
                 LiveFindingKind.OverVoltage, Severity.Damage, port.Terminal.ToString(), volts, port.LimitVolts, "V",
                 $"{port.Terminal} sees {LiveLook.Figure(volts)} V and bears {LiveLook.Figure(port.LimitVolts)} V.");

@@ -1,5 +1,4 @@
 using Proveout.Engine.Faults;
-using Proveout.Engine.Machine;
 
 namespace Proveout.Engine.Electrical;
 
@@ -13,7 +12,7 @@ internal sealed class Signals : ILiveRule
     {
         foreach (var port in look.Sights.Ports)
         {
-            if (look.Model.Context.Design.FindTerminal(port.Terminal) is not { Role: TerminalRole.Signal })
+            if (!port.IsInput)
                 continue;
             var sound = look.Sound.DcVolts(port.Node) - look.Sound.DcVolts(port.Companions[0]);
             var faulty = look.Last.DcVolts(port.Node) - look.Last.DcVolts(port.Companions[0]);

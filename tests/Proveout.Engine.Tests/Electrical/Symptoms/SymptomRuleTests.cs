@@ -20,6 +20,7 @@ public sealed class SymptomRuleTests
     [InlineData("symptom-works-k1", "conductor-missing:W218")]
     [InlineData("symptom-works-a2", "conductor-missing:W210")]
     [InlineData("symptom-works-m3", "element-open:M3.coil-2")]
+    [InlineData("symptom-works-m3", "ends-swapped:W310:W311:M3.1B:M3.2A")]
     [InlineData("symptom-quiet-m3", "element-open:M3.coil-2")]
     [InlineData("symptom-direction-m3", "ends-swapped:W309:W310:A1.M2-1A:A1.M2-1B")]
     [InlineData("symptom-rests-e1", "switch-shorted:Q1.load")]

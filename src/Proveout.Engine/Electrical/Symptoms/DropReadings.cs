@@ -15,6 +15,7 @@ internal sealed class DropReadings : ILiveCheckRule
     {
         var context = checks.Model.Context;
         var view = checks.Sound(checks.Everything);
+        var done = new HashSet<(int Red, int Black)>();
         foreach (var part in context.Design.Parts.Where(part => part.Type.ClassLetter == "A"))
             foreach (var positive in Terminals.Of(part, TerminalRole.Positive).Where(terminal => Terminals.IsWired(context, terminal)))
             {
@@ -27,8 +28,10 @@ internal sealed class DropReadings : ILiveCheckRule
                 foreach (var (source, back) in Supplies(context))
                     if (source.Point.Subject != part.Designation && IsFedBy(view, plus, minus, source, back))
                     {
-                        yield return Reading(checks, source, plus, "positive");
-                        yield return Reading(checks, minus, back, "zero volt");
+                        if (done.Add((source.Node, plus.Node)))
+                            yield return Reading(checks, source, plus, "positive");
+                        if (done.Add((minus.Node, back.Node)))
+                            yield return Reading(checks, minus, back, "zero volt");
                     }
             }
     }

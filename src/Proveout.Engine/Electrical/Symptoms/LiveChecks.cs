@@ -73,7 +73,7 @@ internal sealed class LiveChecks
                 Faults.Symptom.Kind,
                 LiveSetUps.IdOf(Phase.InUse, null, state),
                 title,
-                $"Is it so that, with {state.Name}, {title}? 1 for yes, 0 for no.",
+                $"In this state ({state.Name}): {title}. 1 for yes, 0 for no.",
                 [],
                 "",
                 Seen.Right,

@@ -8,7 +8,7 @@ internal sealed class LiveView
     // A device that takes longer may still be in when a person looks.
     private const double SlowSeconds = 5;
 
-    // A residual-current device of 30 mA may trip from half its rated current (IEC 61008-1 clause 5.3.3).
+    // A residual-current device of 30 mA may trip from half its rated current (IEC 61008-1, from memory).
     private const double MayTripAmperes = 0.015;
 
     private readonly Lazy<bool> _isLimiting;

@@ -4,13 +4,13 @@ namespace Proveout.Engine.Electrical;
 
 /// <summary>No metal that a person can touch is felt to be live.</summary>
 /// <remarks>
-/// Nothing is felt below 10 V AC, from memory well below the 25 V of IEC 60364-4-41 clause 414; above 50 V, even through filter capacitors, sliding
+/// Nothing is felt below 10 V AC, from memory well below the 25 V of IEC 60364-4-41 clause 414; above 30 V, even through filter capacitors, sliding
 /// the back of a finger is felt as a vibration (common practice). Between them it cannot be told.
 /// </remarks>
 internal sealed class MetalDoesNotTingle : ILiveCheckRule
 {
     private const double NothingTo = 10;
-    private const double FeltFrom = 50;
+    private const double FeltFrom = 30;
     private const int Earth = -1;
 
     public IEnumerable<LiveObservation> Generate(LiveChecks checks) =>

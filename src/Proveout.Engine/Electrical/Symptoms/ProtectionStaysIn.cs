@@ -30,9 +30,9 @@ internal sealed class ProtectionStaysIn : ILiveCheckRule
         select observation;
 
     private static string Name(LiveChecks checks, LiveBranch device) =>
-        checks.Model.Context.Design.FindPart(device.Subject) is { } part
-            ? $"the {device.Name.Replace('-', ' ')} of {LoadWords.Of(part)}"
-            : "the circuit-breaker before the outlet";
+        checks.Model.Context.Design.FindPart(device.Subject) is not { } part ? "the circuit-breaker before the outlet"
+        : part.Type.ClassLetter == "F" && checks.Model.Circuit.Protective.Count(other => other.Subject == device.Subject) == 1 ? LoadWords.Of(part)
+        : $"the {device.Name.Replace('-', ' ')} of {LoadWords.Of(part)}";
 
     private static ReadingInterval StaysIn(LiveView view, LiveBranch device)
     {

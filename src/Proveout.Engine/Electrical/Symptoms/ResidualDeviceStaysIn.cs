@@ -3,7 +3,7 @@ using Proveout.Engine.Faults;
 namespace Proveout.Engine.Electrical;
 
 /// <summary>The residual-current device before the outlet stays in: plugged in and switched off, at switch-on, with every output on.</summary>
-/// <remarks>A device of 30 mA stays in below 15 mA and trips from 30 mA on (IEC 61008-1 clauses 5.3.3 and 9.9). Where none is fitted nobody sees it trip.</remarks>
+/// <remarks>A device of 30 mA stays in below 15 mA and trips from 30 mA on (IEC 61008-1, from memory). Where none is fitted nobody sees it trip.</remarks>
 internal sealed class ResidualDeviceStaysIn : ILiveCheckRule
 {
     private const double StaysInTo = 0.015;
@@ -20,7 +20,7 @@ internal sealed class ResidualDeviceStaysIn : ILiveCheckRule
             state,
             "What comes in by the line returns by the neutral.",
             StaysIn,
-            Seen.Right)
+            Seen.Wrong)
         select observation;
 
     private static IEnumerable<ControlState> States(LiveChecks checks) =>

@@ -1,6 +1,6 @@
 namespace Proveout.Engine.Electrical;
 
-/// <summary>Releasing a stop does not start anything again by itself (ISO 13850 clause 4.1.4).</summary>
+/// <summary>Releasing a stop does not start anything again by itself (ISO 13850, from memory).</summary>
 internal sealed class StaysOffAfterStop : ILiveCheckRule
 {
     public IEnumerable<LiveObservation> Generate(LiveChecks checks) =>

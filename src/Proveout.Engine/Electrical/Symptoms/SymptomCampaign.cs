@@ -13,11 +13,12 @@ public sealed class SymptomCampaign
     /// <summary>Makes the checks.</summary>
     /// <param name="model">The machine.</param>
     /// <param name="faults">The mistakes, in the order of the dictionary that is to be extended.</param>
-    public SymptomCampaign(LiveModel model, IReadOnlyList<WiringFault> faults)
+    /// <param name="wanted">Which checks are wanted; null for all. States that no wanted check needs are not solved.</param>
+    public SymptomCampaign(LiveModel model, IReadOnlyList<WiringFault> faults, Func<Check, bool>? wanted = null)
     {
         (_model, _faults) = (model, faults);
         var checks = new LiveChecks(model);
-        LiveObservation[] found = [.. LiveCheckRules.Symptoms.Concat(LiveCheckRules.Readings).SelectMany(rule => rule.Generate(checks))];
+        LiveObservation[] found = [.. LiveCheckRules.Symptoms.Concat(LiveCheckRules.Readings).SelectMany(rule => rule.Generate(checks)).Where(item => wanted?.Invoke(item.Check) ?? true)];
         var setUps = found
             .GroupBy(item => item.Check.SetUp)
             .Select(group => (First: group.First(), Checks: group.ToArray()))

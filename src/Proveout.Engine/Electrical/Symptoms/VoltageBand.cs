@@ -22,7 +22,7 @@ internal abstract class VoltageBand
     public static VoltageBand Mains { get; } = new Plain("AC volts", "-ac", isDirect: false, 0.88, 1.12, 2);
 
     /// <summary>Voltage of metal against the protective conductor, through whatever drives it.</summary>
-    public static VoltageBand Metal { get; } = new Plain("AC volts", "-ac", isDirect: false, 0.3, 1.2, 1);
+    public static VoltageBand Metal { get; } = new Plain("AC volts", "-ac", isDirect: false, 0.3, 3, 1);
 
     /// <summary>What the meter is set to.</summary>
     public abstract string Words { get; }

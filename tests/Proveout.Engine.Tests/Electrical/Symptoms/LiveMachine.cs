@@ -30,6 +30,8 @@ internal sealed class LiveMachine
 
     public Check Check(string id) => Campaign.Checks[IndexOf(id)];
 
+    public int Node(string part, string terminal) => Context.Wiring.TerminalNode(new TerminalReference(part, terminal));
+
     /// <summary>What a check may show under a fault of the machine.</summary>
     public ReadingInterval Shown(string check, string fault) => Shown(check, [.. Faults.Single(item => item.Fault.Id == fault).Changes]);
 

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Proveout.Engine.Electrical;
 using Proveout.Engine.Faults;
 using Proveout.Engine.Machine;
@@ -8,6 +9,8 @@ namespace Proveout.Engine.Tests.Electrical.Symptoms;
 /// <summary>Vignettes of common practice, computed from the models and ranked by the diagnosis.</summary>
 public sealed class VignetteTests
 {
+    private static readonly ConcurrentDictionary<string, Lazy<(WiringCampaign Campaign, FaultDictionary Dead)>> Campaigns = [];
+
     public static TheoryData<string> Names => [.. Vignette.Names];
 
     [Theory]
@@ -39,16 +42,19 @@ public sealed class VignetteTests
             dictionary.Checks[dictionary.IndexOfCheck(reading.CheckId)!.Value].Judge(reading.Value) == Verdict.Fail);
     }
 
-    // Only the checks that the vignette names are needed, and only faults that change one of them can matter.
-    private static FaultDictionary Dictionary(Vignette vignette) => Dictionaries.GetOrAdd(vignette.Machine, folder => new(() => Make(folder))).Value;
+    // Only the symptoms and live readings that the vignette names are computed.
+    private static FaultDictionary Dictionary(Vignette vignette)
+    {
+        var named = vignette.Seen.Concat(vignette.Read).Select(reading => reading.CheckId).ToHashSet(StringComparer.Ordinal);
+        var (campaign, dead) = Campaigns.GetOrAdd(vignette.Machine, folder => new(() => Run(folder))).Value;
+        var symptoms = new SymptomCampaign(new LiveModel(campaign.Context), campaign.Faults, check => named.Contains(check.Id));
+        return dead.Extended(symptoms.SetUps, symptoms.Checks, symptoms.Run());
+    }
 
-    private static readonly System.Collections.Concurrent.ConcurrentDictionary<string, Lazy<FaultDictionary>> Dictionaries = [];
-
-    private static FaultDictionary Make(string folder)
+    private static (WiringCampaign Campaign, FaultDictionary Dead) Run(string folder)
     {
         var outcome = MachineReader.Read(Repository.Texts(folder), Repository.Catalogue);
         var campaign = new WiringCampaign(outcome.Value ?? throw new InvalidOperationException(string.Join(Environment.NewLine, outcome.Diagnostics)));
-        var symptoms = new SymptomCampaign(new LiveModel(campaign.Context), campaign.Faults);
-        return campaign.Run().Extended(symptoms.SetUps, symptoms.Checks, symptoms.Run());
+        return (campaign, campaign.Run());
     }
 }

@@ -24,4 +24,7 @@ internal sealed class FaultPlaces
 
     /// <summary>The faults that change something at a node, rising.</summary>
     public List<int> At(int node) => _faultsAt[node];
+
+    /// <summary>The faults that change an element, rising.</summary>
+    public IEnumerable<int> Of(int element) => _faultsOf[element];
 }

@@ -8,6 +8,9 @@ internal sealed class PairDiodeWorker(PairDiodes tests) : IPairWorker
 {
     private readonly PairLimitWorker _low = new(tests.Resistances.Low, []);
     private readonly PairLimitWorker _high = new(tests.Resistances.High, []);
+    private readonly double[] _ways = [.. Enumerable.Repeat(double.PositiveInfinity, tests.Table.Paths.NodeCount)];
+    private readonly List<int> _reached = [];
+    private readonly PriorityQueue<int, double> _queue = new();
     private WiringFault[] _faults = [];
     private StrayPieces? _strays;
 
@@ -24,17 +27,27 @@ internal sealed class PairDiodeWorker(PairDiodes tests) : IPairWorker
     public ReadingInterval Shown(int index)
     {
         var check = tests.Table.Candidates[index];
-        var way = tests.Table.Ways[index];
-        if (Array.Exists(_faults, way.IsTouchedBy))
-            way = tests.Table.Paths.Best(check.A, check.B, [.. _faults.SelectMany(fault => fault.Changes)]);
         var pieces = (_low.Network.PieceOf(check.A), _low.Network.PieceOf(check.B));
-        var (low, high) = tests.Table.Volts(index, _low.Network.Ohms(check.A, check.B), _high.Network.Ohms(check.A, check.B), Strays(), pieces, way);
+        var (low, high) = DiodeBounds.Of(
+            DiodeTable.Mode, _low.Network.Ohms(check.A, check.B), _high.Network.Ohms(check.A, check.B), Strays(), pieces, WayVolts(index));
         var (goodLow, goodHigh) = tests.Table.Good[index];
         return PortWorker.Same(low, goodLow) && PortWorker.Same(high, goodHigh) ? check.Check.Expectation : check.Mode.Shown(low, high);
     }
 
     /// <inheritdoc/>
     public bool IsSurelyCaught(int index) => Shown(index).IsDisjointFrom(tests.Table.Candidates[index].Check.Expectation);
+
+    private double WayVolts(int index)
+    {
+        var check = tests.Table.Candidates[index];
+        if (!Array.Exists(_faults, tests.Table.Ways[index].IsTouchedBy))
+            return tests.Table.Ways[index].Volts;
+        foreach (var node in _reached)
+            _ways[node] = double.PositiveInfinity;
+        _reached.Clear();
+        tests.Table.Paths.FromRed(check.A, [.. _faults.SelectMany(fault => fault.Changes)], _ways, _reached, _queue);
+        return _ways[check.B];
+    }
 
     private StrayPieces Strays() => _strays ??= _low.Network.HasPiecesAsBefore
         ? tests.Resistances.Table.Strays

@@ -61,18 +61,22 @@ internal sealed class LimitPorts
     /// <summary>The elements that the operated control switches, each with what that changes.</summary>
     private (NetworkElement Element, EdgeChange Change)[] Operated { get; }
 
+    /// <summary>True when the operated control switches an element.</summary>
+    public bool Operates(int element) => Array.Exists(Operated, item => item.Element.Index == element);
+
     /// <summary>What a lead between two places changes.</summary>
     private EdgeChange[] Tied { get; }
 
     /// <summary>Adds what the operated control and a lead between two places change in a machine with a fault.</summary>
     /// <remarks>A contact that is not there does not move; one of the other sense then stands as the sound one does at rest.</remarks>
-    public void AddControls(WiringFault fault, List<EdgeChange> changes)
+    /// <param name="faulty">What the fault does, or several faults made at once.</param>
+    /// <param name="changes">Holds the same as changes of the network; what the control and the lead change is added.</param>
+    public void AddControls(IReadOnlyList<ElementChange> faulty, List<EdgeChange> changes)
     {
         changes.AddRange(Tied);
         foreach (var (element, change) in Operated)
         {
-            var found = fault.Changes.FirstOrDefault(candidate =>
-                candidate is Cut cut ? cut.Element == element.Index : candidate is Invert invert && invert.Element == element.Index);
+            var found = faulty.FirstOrDefault(candidate => candidate is Cut or Invert && candidate.ChangedElement == element.Index);
             if (found is null)
                 changes.Add(change);
             else if (found is Invert && changes.Remove(change) && Changes.Touch(element) is { } touch)

@@ -23,7 +23,7 @@ internal sealed class LimitWorker(LimitPorts ports)
         _reached = ports.IsReachedBy(_changes);
         if (!_reached)
             return false;
-        ports.AddControls(fault, _changes);
+        ports.AddControls(fault.Changes, _changes);
         Network.Apply(_changes);
         _movesStrays = ports.HasStrays && !Network.HasPiecesAsBefore;
         return true;

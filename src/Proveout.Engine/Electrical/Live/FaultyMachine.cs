@@ -22,7 +22,7 @@ internal sealed class FaultyMachine
     {
         (_model, _stage) = (model, stage);
         _changed = new ChangedCircuit(model.Circuit, changes, stage);
-        _nearCoil = changes.SelectMany(change => change.NodesIn(model.Context.Wiring)).Any(model.IsNearCoil);
+        _nearCoil = changes.SelectMany(change => NodesOf(model.Circuit, change)).Any(model.IsNearCoil);
     }
 
     /// <summary>The mistakes.</summary>
@@ -110,4 +110,9 @@ internal sealed class FaultyMachine
 
         return (direct, alternating);
     }
+
+    // Branches of the live circuit go on where the elements of the wiring end.
+    private static IEnumerable<int> NodesOf(LiveCircuit circuit, ElementChange change) => change.ChangedElement is { } branch
+        ? [circuit.Branches[branch].A, circuit.Branches[branch].B]
+        : change.NodesIn(circuit.Context.Wiring);
 }

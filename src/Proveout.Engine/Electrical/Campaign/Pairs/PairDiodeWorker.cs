@@ -6,8 +6,8 @@ namespace Proveout.Engine.Electrical;
 /// <remarks>The same readings as <see cref="DiodeWorker"/> gives for the merged fault.</remarks>
 internal sealed class PairDiodeWorker(PairDiodes tests) : IPairWorker
 {
-    private readonly PairLimitWorker _low = new(tests.Resistances.Low, []);
-    private readonly PairLimitWorker _high = new(tests.Resistances.High, []);
+    private readonly PairLimitWorker _low = new(tests.Resistances.Low, null, tests.Resistances.Faults);
+    private readonly PairLimitWorker _high = new(tests.Resistances.High, null, tests.Resistances.Faults);
     private readonly double[] _ways = [.. Enumerable.Repeat(double.PositiveInfinity, tests.Table.Paths.NodeCount)];
     private readonly List<int> _reached = [];
     private readonly PriorityQueue<int, double> _queue = new();

@@ -1,7 +1,7 @@
 namespace Proveout.Engine.Electrical;
 
 /// <summary>Readings of resistance in one set-up, and the networks with all controls at rest that it changes.</summary>
-internal sealed class PairSetUp(PortTable table, PairLimit low, PairLimit high) : IPairTable
+internal sealed class PairSetUp(PortTable table, PairLimit low, PairLimit high, IReadOnlyList<WiringFault> faults) : IPairTable
 {
     private readonly CheckLimits[] _limits = [.. table.Candidates.AsParallel().AsOrdered().Select(CheckLimits.Of)];
 
@@ -19,6 +19,13 @@ internal sealed class PairSetUp(PortTable table, PairLimit low, PairLimit high) 
 
     /// <summary>Every resistance at its high limit.</summary>
     public PairLimit High { get; } = high;
+
+    /// <summary>All faults.</summary>
+    public IReadOnlyList<WiringFault> Faults { get; } = faults;
+
+    /// <summary>The faults that change a contact which this set-up operates, rising: what they do is seen only once it moves.</summary>
+    public int[] FaultsAtControls { get; } =
+        [.. faults.Index().Where(item => item.Item.Changes.Any(change => change.ChangedElement is { } element && table.Low.Operates(element))).Select(item => item.Index)];
 
     /// <summary>Bounds of what all junctions and insulation together can do.</summary>
     public StrayBound Strays { get; } = new(table.StrayPaths);

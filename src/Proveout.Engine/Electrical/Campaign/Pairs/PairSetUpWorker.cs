@@ -6,8 +6,8 @@ namespace Proveout.Engine.Electrical;
 /// <remarks>The same readings as <see cref="PortWorker"/> gives for the merged fault.</remarks>
 internal sealed class PairSetUpWorker(PairSetUp setUp) : IPairWorker
 {
-    private readonly PairLimitWorker _low = new(setUp.Low, setUp.Table.Low.Controls);
-    private readonly PairLimitWorker _high = new(setUp.High, setUp.Table.High.Controls);
+    private readonly PairLimitWorker _low = new(setUp.Low, setUp.Table.Low, setUp.Faults);
+    private readonly PairLimitWorker _high = new(setUp.High, setUp.Table.High, setUp.Faults);
     private StrayPieces? _strays;
     private bool _isLowApplied;
     private bool _isHighApplied;

@@ -16,7 +16,7 @@ internal sealed class PairTables
         Faults = campaign.Faults;
         _ofOneFault = campaign.Tables();
         var limits = new Dictionary<ResistorNetwork, PairLimit>();
-        var setUps = _ofOneFault.OfType<PortTable>().ToDictionary(table => table, table => new PairSetUp(table, Limit(limits, table.Low), Limit(limits, table.High)));
+        var setUps = _ofOneFault.OfType<PortTable>().ToDictionary(table => table, table => new PairSetUp(table, Limit(limits, table.Low), Limit(limits, table.High), Faults));
         var places = new FaultPlaces(campaign.Context.Wiring, Faults);
         Tables = Array.ConvertAll<ICheckTable, IPairTable>(_ofOneFault, table => table switch
         {

@@ -5,10 +5,15 @@ internal sealed class VerdictGuards(PairSetUp setUp) : IPairGuards
 {
     private readonly GuardSide _low = new(setUp.Low);
     private readonly GuardSide _high = new(setUp.High);
+    private bool _isUnknown;
 
     /// <inheritdoc/>
     public void Apply(ReadOnlySpan<int> faults)
     {
+        // What they do to a contact that the set-up operates stands in no graph of the network at rest.
+        _isUnknown = faults.ContainsAny(setUp.FaultsAtControls);
+        if (_isUnknown)
+            return;
         _low.Apply(faults, setUp.Table.Low.Controls);
         _high.Apply(faults, setUp.Table.High.Controls);
     }
@@ -16,7 +21,10 @@ internal sealed class VerdictGuards(PairSetUp setUp) : IPairGuards
     /// <inheritdoc/>
     public bool TryAddOverturning(int index, bool isCaught, List<int> faults)
     {
+        if (_isUnknown)
+            return false;
         var (check, limits) = (setUp.Table.Candidates[index], setUp.LimitsOf(index));
+        faults.AddRange(setUp.FaultsAtControls);
         return isCaught
             ? TryAddToTooLow(check, limits, faults) || TryAddToTooHigh(check, limits, faults)
             : TryAddToNotTooHigh(check, limits, faults) && TryAddToNotTooLow(check, limits, faults);

@@ -33,9 +33,12 @@ public sealed class LiveLawTests
                 Leave(direct, alternating, b, -dc, -ac);
             }
 
-            // What leaks to earth and what a limited source keeps as conductance stay below a tenth of a milliampere.
-            Assert.All(direct, amperes => Assert.InRange(Math.Abs(amperes), 0, 2e-4 * scale));
-            Assert.All(alternating, amperes => Assert.InRange(amperes.Magnitude, 0, 2e-4 * scale));
+            // What leaks to earth and what a limited source keeps as conductance stay below a tenth of a milliampere. A piece of metal that only
+            // leaks hold knows its potential to 0.2 mV (twelve decades of conductance in sixteen digits), so a stiff contact in it shows that much.
+            var stiffest = solution.Changed.Joins.Select(join => join.Siemens).DefaultIfEmpty(0).Max();
+            var allowed = (2e-4 * scale) + (2e-4 * stiffest);
+            Assert.All(direct, amperes => Assert.InRange(Math.Abs(amperes), 0, allowed));
+            Assert.All(alternating, amperes => Assert.InRange(amperes.Magnitude, 0, allowed));
         }
     }
 

@@ -36,10 +36,6 @@ public sealed class LiveReadingTests
     }
 
     [Fact]
-    public void A_pin_that_floats_claims_no_reading() =>
-        Assert.Equal(ReadingInterval.Anything, Flagship.Shown(Bank, "jumper-missing:A1.FAN-BANK-1"));
-
-    [Fact]
     public void A_bad_joint_in_a_return_shows_as_voltage_lost_under_load()
     {
         const string Return = "live-all-outputs-on-a2.0v-t1.v-1-drop";

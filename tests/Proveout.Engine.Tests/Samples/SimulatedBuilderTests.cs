@@ -19,6 +19,7 @@ public sealed class SimulatedBuilderTests
         var single = trials.Where(trial => trial.Made.Count == 1).ToArray();
         var two = trials.Where(trial => trial.Made.Count == 2).ToArray();
 
+        Assert.All(trials, trial => Assert.True(double.IsFinite(trial.BitsOnceOff), $"Mistake {trial.Made[0]} put no reading off."));
         Assert.All(single, trial => Assert.True(trial.WasAlwaysSuspected, $"Mistake {trial.Made[0]} was excluded."));
         Assert.InRange(single.Average(trial => trial.Rank == 1 ? 1 : 0), 0.93, 1);
         Assert.InRange(single.Average(trial => trial.Rank), 1, 1.2);

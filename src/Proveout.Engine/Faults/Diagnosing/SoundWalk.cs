@@ -21,6 +21,8 @@ internal static class SoundWalk
             uncaught.RemoveAll(fault => dictionary.IsSurelyCaught(fault, next.Check));
         }
 
+        // A mistake so rare that no check after it is worth its time is looked for all the same.
+        order.AddRange(uncaught.Select(fault => dictionary.ChecksThatCatch(fault).First()).Distinct().ToArray());
         return order;
     }
 }

@@ -35,8 +35,7 @@ public sealed record PlannedMachine(
         var dictionary = campaign.Run(cancellation);
         dictionary = dictionary.WithFaults([.. dictionary.Faults.Zip(consequences.OfAll(campaign.Faults, cancellation), Weighed)]);
         var interactions = new WiringInteractions(campaign);
-        var severities = new PairSeverities(consequences, campaign.Faults, dictionary);
-        var pairs = PairPlan.Of(dictionary, interactions, onlyGreedy, cancellation: cancellation);
+        var pairs = PairPlan.Of(dictionary, interactions, onlyGreedy, cancellation: cancellation, beyondPlan: false);
         return new PlannedMachine(machine, campaign, live, consequences, dictionary, pairs.Plan)
         {
             Pairs = pairs.Report,

@@ -12,6 +12,7 @@ public sealed record PairPlan(CheckPlan Plan, PairReport Report)
     /// <param name="onlyGreedy">True to leave out the exact solver.</param>
     /// <param name="severity">What two faults together do; by default the worse of what each does.</param>
     /// <param name="progress">Told the share of the pairs that is done, 0 to 1, anew in each turn.</param>
+    /// <param name="beyondPlan">True to look among all candidates for checks that catch pairs of two faults that none catches alone; takes several times as long.</param>
     /// <param name="cancellation">Stops it.</param>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static PairPlan Of(
@@ -20,13 +21,14 @@ public sealed record PairPlan(CheckPlan Plan, PairReport Report)
         bool onlyGreedy = false,
         Func<int, int, Severity>? severity = null,
         IProgress<double>? progress = null,
+        bool beyondPlan = true,
         CancellationToken cancellation = default)
     {
         List<int[]> demands = [];
         while (true)
         {
             var plan = CheckPlan.Of(dictionary, onlyGreedy, demands);
-            var report = new PairCampaign(dictionary, plan, interactions, severity).Run(progress, cancellation);
+            var report = new PairCampaign(dictionary, plan, interactions, severity, beyondPlan: beyondPlan).Run(progress, cancellation);
             if (report.AlsoCatch is not { Count: > 0 } lacking)
                 return new PairPlan(plan, report);
             demands.AddRange(lacking);

@@ -6,7 +6,7 @@ namespace Proveout.Engine.Electrical;
 /// <summary>Works out the order in which a machine is energised for the first time.</summary>
 /// <remarks>
 /// Stages: mains at the inlet with the main switch off; supplies unloaded; boards; every output with its load unplugged; then the groups of loads, each
-/// time the one whose mistakes that nothing has excluded yet would do least harm. Before each stage every fault is looked at: what would do harm there is
+/// time the one whose mistakes that nothing has excluded yet would do least harm, and heaters last, for they alone go on doing harm unseen. Before each stage every fault is looked at: what would do harm there is
 /// excluded by the dead checks, by a live check of an earlier stage, or listed with a precaution.
 /// </remarks>
 public sealed class EnergisingOrder
@@ -47,7 +47,8 @@ public sealed class EnergisingOrder
         var groups = gates.Except(closed).GroupBy(gate => gate.Kind).Select(group => group.ToArray()).ToList();
         while (groups.Count > 0)
         {
-            var next = groups.MinBy(group => order.RiskOf(Plan(group), cancellation))!;
+            var loads = groups.Where(group => group[0].Kind != GateKind.Heater).DefaultIfEmpty(groups[0]);
+            var next = loads.MinBy(group => order.RiskOf(Plan(group), cancellation))!;
             groups.Remove(next);
             order.Add(Plan(next), cancellation);
             closed.AddRange(next);

@@ -16,6 +16,7 @@ internal sealed class ElementShorted : IWiringFaultRule
 
     public IEnumerable<WiringFault> Generate(WiringContext context) =>
         from element in OwnElements.Of(context)
+        let mostOhms = Math.Min(MostOhms, element.LowOhms / 10)
         select WiringContext.Fault(
             this,
             $"{element.Subject}.{element.Name}",
@@ -23,7 +24,7 @@ internal sealed class ElementShorted : IWiringFaultRule
             [element.Subject],
             OfPart(context, element),
             "Unplug it and measure the part alone.",
-            new Join(element.A, element.B, LowOhms, Math.Min(MostOhms, element.LowOhms / 10)));
+            new Join(element.A, element.B, Math.Min(LowOhms, mostOhms), mostOhms));
 
     private static Consequence OfPart(WiringContext context, NetworkElement element) => context.Design.FindPart(element.Subject)!.Type.ClassLetter switch
     {

@@ -4,7 +4,7 @@ namespace Proveout.Engine.Machine;
 internal static class Spelling
 {
     // A longer list than this helps no one in a sentence.
-    private const int LongestList = 12;
+    private const int LongestList = 16;
 
     // Nobody mistypes a longer word; it is rubbish, and comparing it would take long.
     private const int LongestWord = 100;

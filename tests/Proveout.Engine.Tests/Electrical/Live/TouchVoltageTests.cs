@@ -41,7 +41,7 @@ public sealed class TouchVoltageTests
     [Fact]
     public void In_a_TN_system_with_equal_conductors_the_frame_rises_to_half_the_voltage_until_the_breaker_interrupts()
     {
-        var model = Model(new(230, 50, SystemEarthing.TnS, new Complex(0.5, 0), 0.5, 0, 0.5, 1e6, 16, FuseCurve.BreakerB, null));
+        var model = Model(new(230, 50, SystemEarthing.TnS, new Complex(0.5, 0), 0.5, 0, 0.5, 2, 16, FuseCurve.BreakerB, null));
         var solution = model.Solve(Idle(model), LineToFrame(model));
         var outlet = model.Context.Wiring.LandingNode(new("X1", "PE-PIN"));
 

@@ -10,7 +10,7 @@ internal sealed record Vignette(string Machine, IReadOnlyList<Reading> Seen, IRe
 {
     public static string Root { get; } = Repository.Folder("tests", "cases", "diagnosis");
 
-    public static IEnumerable<string> Names => Directory.GetDirectories(Root).Select(folder => Path.GetFileName(folder)!).Order(StringComparer.Ordinal);
+    public static IEnumerable<string> Names => Directory.GetDirectories(Root).Where(folder => File.Exists(Path.Combine(folder, "case.yaml"))).Select(folder => Path.GetFileName(folder)!).Order(StringComparer.Ordinal);
 
     public static Vignette Of(string name)
     {

@@ -66,11 +66,5 @@ internal sealed class RebuiltVerdicts
         return [.. _tables[table].Candidates.Select(dense.Limits)];
     }
 
-    private IEnumerable<int> Elements(int fault) => _campaign.Faults[fault].Changes.SelectMany(change => change switch
-    {
-        Cut cut => [cut.Element],
-        AddInSeries series => [series.Element],
-        Replace replace => [replace.Element],
-        _ => Array.Empty<int>(),
-    });
+    private IEnumerable<int> Elements(int fault) => _campaign.Faults[fault].Changes.Select(change => change.ChangedElement).OfType<int>();
 }

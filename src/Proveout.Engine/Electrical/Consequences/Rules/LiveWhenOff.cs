@@ -20,7 +20,7 @@ internal sealed class LiveWhenOff : ILiveRule
     {
         foreach (var (terminal, node) in look.Sights.Wired)
         {
-            if (!BecameLive(look, node) || !BodyCurrent.IsFelt(look, node, look.Last.AcVolts(node).Magnitude, out _))
+            if (!BecameLive(look, node) || !IsLineWhenOn(look, node) || !BodyCurrent.IsFelt(look, node, look.Last.AcVolts(node).Magnitude, out _))
                 continue;
             Add(look, terminal.ToString(), node, "although the machine is switched off");
             return;
@@ -35,6 +35,11 @@ internal sealed class LiveWhenOff : ILiveRule
                 && BodyCurrent.IsFelt(look, load.Branch.A, look.Last.AcVolts(load.Branch.A).Magnitude, out _))
                 Add(look, load.Part.Designation, load.Branch.A, "while it rests: it is switched in its neutral only");
     }
+
+    // What a switch is there to cut: live in the sound machine once it is on.
+    private static bool IsLineWhenOn(LiveLook look, int node) => look.Model.States.Any(state =>
+        state.Kind is ControlStateKind.Idle or ControlStateKind.AllOutputs
+        && look.Model.Sound(state, look.Machine.Stage).AcVolts(node).Magnitude > TouchVoltages.LimitVolts);
 
     private static bool BecameLive(LiveLook look, int node) =>
         look.Last.AcVolts(node).Magnitude > TouchVoltages.LimitVolts && look.Sound.AcVolts(node).Magnitude < TouchVoltages.LimitVolts;

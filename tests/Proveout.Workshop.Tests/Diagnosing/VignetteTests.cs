@@ -3,7 +3,7 @@ namespace Proveout.Workshop.Tests.Diagnosing;
 /// <summary>Diagnosis vignettes of the trade that dead readings alone decide; each folder of tests/cases/diagnosis is one.</summary>
 public sealed class VignetteTests
 {
-    public static TheoryData<string> Cases => [.. Directory.GetDirectories(VignetteCase.Folder).Select(folder => Path.GetFileName(folder)!).Order()];
+    public static TheoryData<string> Cases => [.. Directory.GetDirectories(VignetteCase.Folder).Where(folder => File.Exists(Path.Combine(folder, "input.yaml"))).Select(folder => Path.GetFileName(folder)!).Order()];
 
     [Theory]
     [MemberData(nameof(Cases))]

@@ -35,10 +35,12 @@ class Machine:
         open_elements = next(state["open"] for state in network["states"] if state["setUp"] == set_up)
         self.resistors, self.junctions = [], []
         by_element = {change["element"]: change for change in changes if "element" in change}
-        closed = set(open_elements)
+        resting = set(open_elements)
         for element in network["elements"]:
             index, change = element["index"], by_element.get(element["index"])
-            if index in closed or (change and change["what"] == "cut") or element["a"] == element["b"]:
+            # A contact of the other sense conducts where it should not, and only there.
+            is_open = (index in resting) != bool(change and change["what"] == "invert")
+            if is_open or (change and change["what"] == "cut") or element["a"] == element["b"]:
                 continue
             if element["kind"] == "junction":
                 self.junctions.append((element["a"], element["b"], draw(element["forwardLowVolts"], element["forwardHighVolts"])))

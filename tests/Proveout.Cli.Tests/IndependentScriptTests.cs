@@ -21,12 +21,13 @@ public sealed partial class IndependentScriptTests(TemporaryFolder folder) : ICl
 
         var plan = folder.At("plan.json");
         await File.WriteAllTextAsync(plan, (await Run.OfAsync("plan", "pennywort", "--json", "--network")).Output, TestContext.Current.CancellationToken);
-        var script = Path.Combine(Places.Samples, "..", "tests", "independent", "recompute.py");
-        using var process = Process.Start(new ProcessStartInfo(python, [script, plan, "--every", "11", "--draws", "2"]) { RedirectStandardOutput = true })!;
+        var script = Path.Combine(AppContext.BaseDirectory, "recompute.py");
+        using var process = Process.Start(new ProcessStartInfo(python, [script, plan, "--every", "11", "--draws", "2"]) { RedirectStandardOutput = true, RedirectStandardError = true })!;
+        var complaints = process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
         var output = await process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
         await process.WaitForExitAsync(TestContext.Current.CancellationToken);
 
-        Assert.True(process.ExitCode == 0, output);
+        Assert.True(process.ExitCode == 0, output + await complaints);
         Assert.InRange(int.Parse(Held().Match(output).Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture), 500, int.MaxValue);
     }
 

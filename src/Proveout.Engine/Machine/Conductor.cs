@@ -8,7 +8,7 @@ namespace Proveout.Engine.Machine;
 /// <param name="To">Terminal that its second end lands on.</param>
 /// <param name="CrossSection">Nominal cross-section of the copper.</param>
 /// <param name="Colour">Colour of the insulation.</param>
-/// <param name="Length">Length from end to end.</param>
+/// <param name="Length">Length from end to end, as cut.</param>
 /// <param name="Route">Names of the routes it runs through, in order; empty when it runs free.</param>
 public sealed record Conductor(
     string Id,
@@ -17,4 +17,8 @@ public sealed record Conductor(
     Area CrossSection,
     ConductorColour Colour,
     Length Length,
-    ValueList<string> Route);
+    ValueList<string> Route)
+{
+    /// <summary>True when the file does not give its length, which then follows from where its ends are and the routes between.</summary>
+    public bool LengthIsComputed { get; init; }
+}

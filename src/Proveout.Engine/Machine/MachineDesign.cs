@@ -15,6 +15,12 @@ public sealed record MachineDesign(
     ValueList<Conductor> Conductors,
     ValueList<Route> Routes)
 {
+    /// <summary>Flat places that parts are mounted on, in file order.</summary>
+    public ValueList<Surface> Surfaces { get; init; } = [];
+
+    /// <summary>Mounting rails, in file order.</summary>
+    public ValueList<Rail> Rails { get; init; } = [];
+
     /// <summary>Kinds of mistake that are switched off, or whose probability is given anew; the others stand as they are.</summary>
     public ValueList<MistakeSetting> Mistakes { get; init; } = [];
 

@@ -1,3 +1,5 @@
+using UnitsNet;
+
 namespace Proveout.Engine.Machine;
 
 /// <summary>One part of a machine.</summary>
@@ -13,4 +15,20 @@ public sealed record Part(
     PartType Type,
     string Place,
     ValueList<JumperSetting> Jumpers,
-    ValueList<ElementValue> Values);
+    ValueList<ElementValue> Values)
+{
+    /// <summary>Where it is mounted; null when not said.</summary>
+    public Placement? Placement { get; init; }
+
+    /// <summary>Its own outline, where that differs from its type's; null when it does not.</summary>
+    public Outline? OwnSize { get; init; }
+
+    /// <summary>How far its terminals are from the end of the routes that lead to it, when it is not mounted on a surface; null when not said.</summary>
+    public Length? Reach { get; init; }
+
+    /// <summary>Spare length that each conductor keeps at this part; null for that of its surface.</summary>
+    public Length? Slack { get; init; }
+
+    /// <summary>The room that it takes, in the position its type is drawn in; null when not known.</summary>
+    public Outline? Size => OwnSize ?? Type.Size;
+}

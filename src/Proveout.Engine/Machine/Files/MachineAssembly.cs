@@ -6,9 +6,12 @@ internal sealed class MachineAssembly
     private readonly Problems _problems;
     private readonly Section<PartType> _types;
     private readonly Section<PartEntry> _parts;
+    private readonly Section<Surface> _surfaces;
+    private readonly Section<Rail> _rails;
     private readonly Section<Route> _routes;
     private readonly Section<Conductor> _conductors;
     private readonly ValueList<MistakeSetting> _mistakes;
+    private readonly LayoutChecks _layout;
     private readonly Dictionary<string, TypeMembers> _members = new(StringComparer.Ordinal);
     private readonly Dictionary<string, TypeMembers> _typeOfPart = new(StringComparer.Ordinal);
 
@@ -17,6 +20,9 @@ internal sealed class MachineAssembly
         _problems = problems;
         _types = Join(MachineDocument.TypesKey, document => document.Types, PartTypeShapes.Types);
         _parts = Join(MachineDocument.PartsKey, document => document.Parts, MachineShapes.Parts);
+        _surfaces = Join(MachineDocument.SurfacesKey, document => document.Surfaces, LayoutShapes.Surfaces);
+        _rails = Join(MachineDocument.RailsKey, document => document.Rails, LayoutShapes.Rails);
+        _layout = new(_surfaces, _rails, problems);
         _routes = Join(MachineDocument.RoutesKey, document => document.Routes, MachineShapes.Routes);
         _conductors = Join(MachineDocument.ConductorsKey, document => document.Conductors, MachineShapes.Conductors);
         _mistakes = documents.Select(file => file.Document.Mistakes).FirstOrDefault(settings => settings.Count > 0) ?? [];
@@ -35,23 +41,40 @@ internal sealed class MachineAssembly
     {
         foreach (var (type, node) in _types.Entries)
             PartTypeChecks.Check(type, node, _problems);
+        foreach (var (rail, node) in _rails.Entries)
+            _layout.Check(rail, node);
+        foreach (var (route, node) in _routes.Entries)
+            _layout.Check(route, node);
         foreach (var (part, node) in _parts.Entries)
+        {
             CheckPart(part, node);
+            _layout.Check(part, _members.GetValueOrDefault(part.Type)?.Type, node);
+        }
+
         foreach (var (conductor, node) in _conductors.Entries)
             CheckConductor(conductor, node);
     }
 
-    /// <summary>The machine; only when there is no problem.</summary>
-    public MachineDesign ToDesign(MachineHead head) => new(
-        head.Name,
-        head.Summary,
-        head.Mains,
-        _parts.Entries.Select(part => part.Item.ToPart(_members[part.Item.Type].Type)).ToValueList(),
-        _conductors.Entries.Select(conductor => conductor.Item).ToValueList(),
-        _routes.Entries.Select(route => route.Item).ToValueList())
+    /// <summary>The machine, with a problem for each conductor whose length is not known; only when there is no problem before.</summary>
+    public MachineDesign ToDesign(MachineHead head)
     {
-        Mistakes = _mistakes,
-    };
+        var design = MachineLayout.WithLengths(new(
+            head.Name,
+            head.Summary,
+            head.Mains,
+            _parts.Entries.Select(part => part.Item.ToPart(_members[part.Item.Type].Type)).ToValueList(),
+            _conductors.Entries.Select(conductor => conductor.Item).ToValueList(),
+            _routes.Entries.Select(route => route.Item).ToValueList())
+        {
+            Surfaces = _surfaces.Entries.Select(surface => surface.Item).ToValueList(),
+            Rails = _rails.Entries.Select(rail => rail.Item).ToValueList(),
+            Mistakes = _mistakes,
+        });
+        if (design.Conductors.Any(conductor => conductor.Length <= UnitsNet.Length.Zero))
+            foreach (var (way, (_, node)) in MachineLayout.Of(design).Ways.Zip(_conductors.Entries))
+                _layout.CheckLength(way, node);
+        return design;
+    }
 
     private void CheckPart(PartEntry part, Node node)
     {

@@ -4,6 +4,8 @@ namespace Proveout.Engine.Machine;
 /// <param name="Machine">What the machine is; null when another file of the folder says it.</param>
 /// <param name="Types">Part types of the machine's own.</param>
 /// <param name="Parts">Its parts.</param>
+/// <param name="Surfaces">Its surfaces.</param>
+/// <param name="Rails">Its mounting rails.</param>
 /// <param name="Routes">Its routes.</param>
 /// <param name="Conductors">Its conductors.</param>
 /// <param name="Mistakes">Kinds of mistake that it switches off or weighs anew.</param>
@@ -11,6 +13,8 @@ internal sealed record MachineDocument(
     MachineHead? Machine,
     ValueList<PartType> Types,
     ValueList<PartEntry> Parts,
+    ValueList<Surface> Surfaces,
+    ValueList<Rail> Rails,
     ValueList<Route> Routes,
     ValueList<Conductor> Conductors,
     ValueList<MistakeSetting> Mistakes)
@@ -18,6 +22,8 @@ internal sealed record MachineDocument(
     public const string MachineKey = "machine";
     public const string TypesKey = "types";
     public const string PartsKey = "parts";
+    public const string SurfacesKey = "surfaces";
+    public const string RailsKey = "rails";
     public const string RoutesKey = "routes";
     public const string ConductorsKey = "conductors";
     public const string MistakesKey = "mistakes";
@@ -39,6 +45,8 @@ internal sealed record MachineDocument(
                 "Parts by reference designation, IEC 81346-2.",
                 MachineShapes.Parts,
                 file => file.Parts),
+            Key<MachineDocument>.Optional(SurfacesKey, "Flat places that parts are mounted on, by name.", LayoutShapes.Surfaces, file => file.Surfaces),
+            Key<MachineDocument>.Optional(RailsKey, "Mounting rails (IEC 60715), by name.", LayoutShapes.Rails, file => file.Rails),
             Key<MachineDocument>.Optional(RoutesKey, "Ways that conductors run, by name.", MachineShapes.Routes, file => file.Routes),
             Key<MachineDocument>.Optional(ConductorsKey, "Conductors by identifier.", MachineShapes.Conductors, file => file.Conductors),
             Key<MachineDocument>.Optional(
@@ -52,6 +60,8 @@ internal sealed record MachineDocument(
             fields.Get<MachineHead?>(MachineKey),
             fields.Get<ValueList<PartType>>(TypesKey),
             fields.Get<ValueList<PartEntry>>(PartsKey),
+            fields.Get<ValueList<Surface>>(SurfacesKey),
+            fields.Get<ValueList<Rail>>(RailsKey),
             fields.Get<ValueList<Route>>(RoutesKey),
             fields.Get<ValueList<Conductor>>(ConductorsKey),
             fields.Get<ValueList<MistakeSetting>>(MistakesKey)));

@@ -24,7 +24,8 @@ public static class MachineReader
                 new(files[0].File, 0, 0),
                 "No file says what the machine is.",
                 $"Add `{MachineDocument.MachineKey}` with its name.");
-        return problems.Any ? Outcome.Refused<MachineDesign>(problems.ToDiagnostics()) : Outcome.Of(assembly.ToDesign(head!));
+        var design = problems.Any ? null : assembly.ToDesign(head!);
+        return design is null || problems.Any ? Outcome.Refused<MachineDesign>(problems.ToDiagnostics()) : Outcome.Of(design);
     }
 
     private static void ReportSecond(List<(Node Root, MachineDocument Document)> documents, string key, Problems problems)

@@ -83,6 +83,18 @@ internal static class MachineShapes
                 part => part.Type),
             Key<PartEntry>.Needed("name", "What it is for.", TextShape.Instance, part => part.Name),
             Key<PartEntry>.Optional("place", "Where it sits.", TextShape.Instance, part => part.Place),
+            Key<PartEntry>.Optional("mounted", "Where exactly it is mounted.", LayoutShapes.Placement!, part => part.Placement),
+            Key<PartEntry>.Optional("size", "Its own outline, where that differs from its type's.", new OptionalShape<Outline>(LayoutShapes.Size), part => part.OwnSize),
+            Key<PartEntry>.Optional(
+                "reach",
+                "How far its terminals are from the end of the routes to it, when it is not on a surface.",
+                new OptionalShape<Length>(LayoutShapes.Distance),
+                part => part.Reach),
+            Key<PartEntry>.Optional(
+                "slack",
+                "Spare length that each conductor keeps at it.",
+                new OptionalShape<Length>(LayoutShapes.Distance),
+                part => part.Slack),
             Key<PartEntry>.Optional("jumpers", "Jumpers that are fitted, with their position.", Jumpers, part => part.Jumpers),
             Key<PartEntry>.Optional("values", "Resistances of elements of the type's circuit, given anew.", Values, part => part.Values),
         ],
@@ -92,15 +104,41 @@ internal static class MachineShapes
             fields.Text("name"),
             fields.Text("place"),
             fields.Get<ValueList<JumperSetting>>("jumpers"),
-            fields.Get<ValueList<ElementValue>>("values")));
+            fields.Get<ValueList<ElementValue>>("values"))
+        {
+            Placement = fields.Get<Placement?>("mounted"),
+            OwnSize = fields.Get<Outline?>("size"),
+            Reach = fields.Get<Length?>("reach"),
+            Slack = fields.Get<Length?>("slack"),
+        });
 
     private static readonly RecordShape<Route> RouteShape = new(
         "route",
         [
             Key<Route>.Needed("kind", "What carries the conductors.", RouteWord, route => route.Kind),
             Key<Route>.Optional("note", "Anything a builder should know.", TextShape.Instance, route => route.Note),
+            Key<Route>.Optional("inside", "Clear width and height across the conductors.", new OptionalShape<Outline>(LayoutShapes.Size), route => route.Inside),
+            Key<Route>.Optional("on", "The surface that it lies on or starts from.", new NameShape(NameRule.Mark("surface")), route => route.On),
+            Key<Route>.Optional(
+                "path",
+                "Its centre line, corner by corner; a single point is where it leaves the surface.",
+                new ListShape<PlanePoint>(LayoutShapes.Point),
+                route => route.Path),
+            Key<Route>.Optional("length", "Length of a conductor through it.", new OptionalShape<Length>(Shapes.Length), route => route.Length),
+            Key<Route>.Optional(
+                "bend-radius",
+                "Smallest radius that it bends its conductors to.",
+                new OptionalShape<Length>(Shapes.Length),
+                route => route.BendRadius),
         ],
-        fields => new(fields.Name, fields.Get<RouteKind>("kind"), fields.Text("note")));
+        fields => new(fields.Name, fields.Get<RouteKind>("kind"), fields.Text("note"))
+        {
+            Inside = fields.Get<Outline?>("inside"),
+            On = fields.Text("on"),
+            Path = fields.Get<ValueList<PlanePoint>>("path"),
+            Length = fields.Get<Length?>("length"),
+            BendRadius = fields.Get<Length?>("bend-radius"),
+        });
 
     private static readonly RecordShape<Conductor> ConductorShape = new(
         "conductor",
@@ -117,7 +155,11 @@ internal static class MachineShapes
                 conductor => conductor.To),
             Key<Conductor>.Needed("section", "Nominal cross-section of the copper.", Shapes.Section, conductor => conductor.CrossSection),
             Key<Conductor>.Needed("colour", "Colour of the insulation, IEC 60757.", Colour, conductor => conductor.Colour),
-            Key<Conductor>.Needed("length", "Length from end to end.", Shapes.Length, conductor => conductor.Length),
+            Key<Conductor>.Optional(
+                "length",
+                "Length from end to end; may be left out where both ends have a place and its routes a length.",
+                new OptionalShape<Length>(Shapes.Length),
+                conductor => conductor.LengthIsComputed ? null : conductor.Length),
             Key<Conductor>.Optional(
                 "route",
                 "Routes it runs through, in order.",
@@ -130,8 +172,11 @@ internal static class MachineShapes
             fields.Get<TerminalReference>("to"),
             fields.Get<Area>("section"),
             fields.Get<ConductorColour>("colour"),
-            fields.Get<Length>("length"),
-            fields.Get<ValueList<string>>("route")));
+            fields.Get<Length?>("length") ?? Length.Zero,
+            fields.Get<ValueList<string>>("route"))
+        {
+            LengthIsComputed = fields.Get<Length?>("length") is null,
+        });
 
     public static readonly NamedShape<PartEntry> Parts = new(NameRule.Designation, PartShape, part => part.Designation);
 

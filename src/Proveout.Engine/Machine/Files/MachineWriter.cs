@@ -16,6 +16,8 @@ public static class MachineWriter
             new(design.Name, design.Summary, design.Mains),
             OwnTypes(design, catalogue),
             design.Parts.Select(PartEntry.Of).ToValueList(),
+            design.Surfaces,
+            design.Rails,
             design.Routes,
             design.Conductors,
             design.Mistakes);

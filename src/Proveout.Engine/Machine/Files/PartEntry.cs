@@ -1,3 +1,5 @@
+using UnitsNet;
+
 namespace Proveout.Engine.Machine;
 
 /// <summary>A part as a file gives it: its type is still a name.</summary>
@@ -15,7 +17,31 @@ internal sealed record PartEntry(
     ValueList<JumperSetting> Jumpers,
     ValueList<ElementValue> Values)
 {
-    public static PartEntry Of(Part part) => new(part.Designation, part.Type.Id, part.Name, part.Place, part.Jumpers, part.Values);
+    /// <summary>Where it is mounted; null when not said.</summary>
+    public Placement? Placement { get; init; }
 
-    public Part ToPart(PartType type) => new(Designation, Name, type, Place, Jumpers, Values);
+    /// <summary>Its own outline; null for that of its type.</summary>
+    public Outline? OwnSize { get; init; }
+
+    /// <summary>How far its terminals are from the end of the routes that lead to it; null when not said.</summary>
+    public Length? Reach { get; init; }
+
+    /// <summary>Spare length that each conductor keeps at it; null for that of its surface.</summary>
+    public Length? Slack { get; init; }
+
+    public static PartEntry Of(Part part) => new(part.Designation, part.Type.Id, part.Name, part.Place, part.Jumpers, part.Values)
+    {
+        Placement = part.Placement,
+        OwnSize = part.OwnSize,
+        Reach = part.Reach,
+        Slack = part.Slack,
+    };
+
+    public Part ToPart(PartType type) => new(Designation, Name, type, Place, Jumpers, Values)
+    {
+        Placement = Placement,
+        OwnSize = OwnSize,
+        Reach = Reach,
+        Slack = Slack,
+    };
 }

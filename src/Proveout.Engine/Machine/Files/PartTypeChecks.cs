@@ -15,6 +15,7 @@ internal sealed class PartTypeChecks
     {
         var checks = new PartTypeChecks(type, node, problems);
         checks.CheckConnectors();
+        checks.CheckEdges();
         checks.CheckControls();
         checks.CheckContacts();
         checks.CheckEnds();
@@ -47,6 +48,17 @@ internal sealed class PartTypeChecks
                         "Name it once.");
             }
         }
+    }
+
+    private void CheckEdges()
+    {
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var (edge, names) in new[] { ("above", _type.Sides.Above), ("below", _type.Sides.Below), ("left", _type.Sides.Left), ("right", _type.Sides.Right) })
+            for (var at = 0; at < names.Count; at++)
+                if (_node.Under("edges").Under(edge).Item(at).Place is var place && !_members.Terminals.Contains(names[at]))
+                    _problems.AddUnknown("unknown-terminal", place, names[at], $"a terminal of {Quote.Of(_type.Id)}", _members.Terminals);
+                else if (!seen.Add(names[at]))
+                    _problems.Add("duplicate-name", place, $"The terminal {Quote.Of(names[at])} is at an edge already.", "Name it once.");
     }
 
     private void CheckControls()

@@ -109,6 +109,9 @@ internal static class PartTypeShapes
                 "True when it is an exposed conductive part: metal that can be touched and could become live.",
                 FlagShape.Instance,
                 type => type.ExposedConductivePart),
+            Key<PartType>.Optional("size", "Width, height and depth, as one stands before it.", new OptionalShape<Outline>(LayoutShapes.Size), type => type.Size),
+            Key<PartType>.Optional("free", "Room that must stay free around it.", LayoutShapes.Clearances!, type => type.Clearances),
+            Key<PartType>.Optional("edges", "At which edges its terminals sit.", LayoutShapes.Sides, type => type.Sides, TerminalSides.None),
             Key<PartType>.Needed(
                 "terminals",
                 "Terminals in the order in which they sit beside each other.",
@@ -145,7 +148,12 @@ internal static class PartTypeShapes
             fields.Get<ValueList<Connector>>("connectors"),
             fields.Get<ValueList<Control>>("controls"),
             fields.Get<ValueList<Jumper>>("jumpers"),
-            fields.Get<ValueList<CircuitElement>>("circuit")));
+            fields.Get<ValueList<CircuitElement>>("circuit"))
+        {
+            Size = fields.Get<Outline?>("size"),
+            Clearances = fields.Get<Clearances?>("free"),
+            Sides = fields.Get<TerminalSides>("edges"),
+        });
 
     public static readonly NamedShape<PartType> Types = new(NameRule.PartType, Type, type => type.Id);
 

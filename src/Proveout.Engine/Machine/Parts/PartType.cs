@@ -23,6 +23,15 @@ public sealed record PartType(
     ValueList<Jumper> Jumpers,
     ValueList<CircuitElement> Circuit)
 {
+    /// <summary>The room that it takes; null when not known.</summary>
+    public Outline? Size { get; init; }
+
+    /// <summary>Room that must stay free around it; null when none is asked for.</summary>
+    public Clearances? Clearances { get; init; }
+
+    /// <summary>At which edges its terminals sit.</summary>
+    public TerminalSides Sides { get; init; } = TerminalSides.None;
+
     /// <summary>The terminal with a name, or null.</summary>
     public Terminal? FindTerminal(string name) => Terminals.FirstOrDefault(terminal => terminal.Name == name);
 

@@ -17,12 +17,16 @@ internal sealed class RandomMachine(int seed)
     public MachineDesign Design()
     {
         var types = Many(1, 4, Type);
-        var routes = Many(0, 3, number => new Route(Name(number), Any<RouteKind>(), TextOrNone()));
-        var parts = Many(1, 5, number => Part(number, Pick(types)));
+        var surfaces = Many(0, 2, number => new Surface("s" + Name(number), Size(), Maybe(Distance), TextOrNone()));
+        var rails = surfaces.Select((surface, number) => Rail("r" + Name(number), surface.Name)).ToValueList();
+        var routes = Many(0, 3, number => Route(Name(number), surfaces));
+        var parts = Many(1, 5, number => Part(number, Pick(types), surfaces, rails));
         var terminals = parts.SelectMany(part => part.Type.Terminals.Select(terminal => new TerminalReference(part.Designation, terminal.Name))).ToList();
         var mains = Chance() ? new MainsSupply(ElectricPotential.FromVolts(Number()), Frequency.FromHertz(Number()), Any<SystemEarthing>()) : null;
         return new(Text(), TextOrNone(), mains, parts, Many(0, 6, number => Conductor(number, terminals, routes)), routes)
         {
+            Surfaces = surfaces,
+            Rails = rails,
             Mistakes = Chance() ? [] : MistakeKinds.All.Where(_ => _random.Next(9) == 0).Select(kind => new MistakeSetting(kind, Maybe(() => Math.Pow(_random.NextDouble(), 3) + 1e-9))).ToValueList(),
         };
     }
@@ -43,8 +47,38 @@ internal sealed class RandomMachine(int seed)
         var jumpers = Many(0, 2, at => new Jumper(Name(at), names[0], Many(1, 3, position => new JumperPosition(Name(position), names[1]))));
         // Inner nodes come in pairs of uses, so that none is loose.
         var circuit = Many(0, 5, at => Element(Name(2 * at), names[0], "inner", controls)).SelectMany((element, at) => new[] { element, Element(Name((2 * at) + 1), "inner", names[1], controls) });
-        return new($"type-{number}", Text(), Pick("A", "X", "KF"), TextOrNone(), Chance(), terminals, connectors, controls, jumpers, circuit.ToValueList());
+        return new($"type-{number}", Text(), Pick("A", "X", "KF"), TextOrNone(), Chance(), terminals, connectors, controls, jumpers, circuit.ToValueList())
+        {
+            Size = Maybe(Size),
+            Clearances = Chance() ? new(Maybe(Distance), null, Maybe(Distance), Distance(), Maybe(Distance)) : null,
+            Sides = Chance() ? TerminalSides.None : new([names[0]], [], [names[1]], []),
+        };
     }
+
+    private Route Route(string name, ValueList<Surface> surfaces) => new(name, Any<RouteKind>(), TextOrNone())
+    {
+        Inside = Maybe(Size),
+        On = surfaces.Count == 0 ? "" : surfaces[0].Name,
+        Path = surfaces.Count == 0 ? [] : Many(0, 3, _ => Point()),
+        BendRadius = Maybe(Distance),
+    };
+
+    private Rail Rail(string name, string surface)
+    {
+        var start = Point();
+        return new(name, surface, start, Chance() ? start with { Across = start.Across + Distance() } : start with { Up = start.Up + Distance() });
+    }
+
+    private Placement? Placement(ValueList<Surface> surfaces, ValueList<Rail> rails) => surfaces.Count == 0 || Chance()
+        ? null
+        : Chance() ? new(Pick(surfaces).Name, Point(), null, Any<QuarterTurn>()) : new(Pick(rails).Name, null, Distance(), Any<QuarterTurn>());
+
+    private Outline Size() => new(Distance(), Distance(), Maybe(Distance));
+
+    private PlanePoint Point() => new(Distance(), Distance());
+
+    // Whole quarters, so that sums are as exact as what is written.
+    private Length Distance() => Length.FromMillimeters(_random.Next(1, 100_000) / 4.0);
 
     private CircuitElement Element(string name, string a, string b, ValueList<Control> controls)
     {
@@ -71,11 +105,17 @@ internal sealed class RandomMachine(int seed)
         return new(name, positions, Pick(positions));
     }
 
-    private Part Part(int number, PartType type)
+    private Part Part(int number, PartType type, ValueList<Surface> surfaces, ValueList<Rail> rails)
     {
         var jumpers = type.Jumpers.Where(_ => Chance()).Select(jumper => new JumperSetting(jumper.Name, Pick(jumper.Positions).Name));
         var values = type.Circuit.Where(element => element is Resistor or Fuse or Contact or Unpredictable && Chance()).Select(element => new ElementValue(element.Name, Band()));
-        return new($"A{number}", Text(), type, TextOrNone(), jumpers.ToValueList(), values.ToValueList());
+        return new($"A{number}", Text(), type, TextOrNone(), jumpers.ToValueList(), values.ToValueList())
+        {
+            Placement = Placement(surfaces, rails),
+            OwnSize = type.Size is null ? Size() : Maybe(Size),
+            Reach = Maybe(Distance),
+            Slack = Maybe(Distance),
+        };
     }
 
     private Conductor Conductor(int number, List<TerminalReference> terminals, ValueList<Route> routes)

@@ -1,7 +1,7 @@
 namespace Proveout.Engine.Machine;
 
 /// <summary>Checks that what surfaces, rails, parts and routes say of places can be.</summary>
-internal sealed class LayoutChecks(Section<Surface> surfaces, Section<Rail> rails, Problems problems)
+internal sealed class LayoutChecks(Section<Surface> surfaces, Section<Rail> rails, Section<PartEntry> parts, Problems problems)
 {
     public void Check(Rail rail, Node node)
     {
@@ -23,19 +23,30 @@ internal sealed class LayoutChecks(Section<Surface> surfaces, Section<Rail> rail
             return;
         var place = node.Under("mounted");
         var isOnRail = rails.Contains(placement.On);
-        if (!isOnRail && !surfaces.Contains(placement.On))
-            problems.AddUnknown("unknown-surface", place.Under("on").Place, placement.On, "a surface or rail of this machine", [.. surfaces.Names, .. rails.Names]);
+        if (!isOnRail && !surfaces.Contains(placement.On) && !parts.Contains(placement.On))
+            problems.AddUnknown(
+                "unknown-surface",
+                place.Under("on").Place,
+                placement.On,
+                "a surface, rail or part of this machine",
+                [.. surfaces.Names, .. rails.Names, .. parts.Names]);
+        else if (CarriesItself(part))
+            problems.Add(
+                "carries-itself",
+                place.Under("on").Place,
+                $"{Quote.Of(part.Designation)} is mounted on {Quote.Of(placement.On)}, which hangs on {Quote.Of(part.Designation)} in turn.",
+                "Mount one of them on a surface or rail.");
         else if (place.Find(isOnRail ? "along" : "at") is null)
             problems.Add(
                 "missing-key",
                 place.NamePlace,
-                $"{Quote.Of(part.Designation)} is mounted on the {(isOnRail ? "rail" : "surface")} {Quote.Of(placement.On)}, but nothing says where.",
+                $"{Quote.Of(part.Designation)} is mounted on {Quote.Of(placement.On)}, but nothing says where.",
                 isOnRail ? "Add `along`, its distance from the rail's first end." : "Add `at`, its lower left corner.");
         else if (place.Find(isOnRail ? "at" : "along") is { } other)
             problems.Add(
                 "unknown-key",
                 other.NamePlace,
-                isOnRail ? "`at` is for surfaces." : "`along` is for rails.",
+                isOnRail ? "`at` is for surfaces and parts." : "`along` is for rails.",
                 "Leave it out.");
         if (type is not null && part.OwnSize is null && type.Size is null)
             problems.Add(
@@ -67,6 +78,17 @@ internal sealed class LayoutChecks(Section<Surface> surfaces, Section<Rail> rail
                 node.NamePlace,
                 $"The conductor {Quote.Of(way.Conductor.Id)} has no `length`, and none can be computed: {missing}.",
                 "Add its length, or what is missing.");
+    }
+
+    private bool CarriesItself(PartEntry part)
+    {
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        for (var carrier = part.Placement?.On; carrier is not null && parts.Find(carrier) is { } found; carrier = found.Placement?.On)
+            if (carrier == part.Designation)
+                return true;
+            else if (!seen.Add(carrier))
+                return false;
+        return false;
     }
 
     private void CheckSurface(string name, Node node)

@@ -55,8 +55,8 @@ internal static class LayoutShapes
     public static readonly RecordShape<Placement> Placement = new(
         "placement",
         [
-            Key<Placement>.Needed("on", "The surface or rail that it is mounted on.", SurfaceName, placement => placement.On),
-            Key<Placement>.Optional("at", "On a surface: its lower left corner.", new OptionalShape<PlanePoint>(Point), placement => placement.At),
+            Key<Placement>.Needed("on", "The surface, rail or part that it is mounted on.", SurfaceName, placement => placement.On),
+            Key<Placement>.Optional("at", "On a surface or part: its lower left corner.", new OptionalShape<PlanePoint>(Point), placement => placement.At),
             Key<Placement>.Optional("along", "On a rail: its distance from the rail's first end.", new OptionalShape<Length>(Distance), placement => placement.Along),
             Key<Placement>.Optional("turned", "How far it is turned, counter-clockwise.", Turn, placement => placement.Turn, QuarterTurn.None),
         ],

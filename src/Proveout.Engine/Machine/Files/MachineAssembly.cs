@@ -22,7 +22,7 @@ internal sealed class MachineAssembly
         _parts = Join(MachineDocument.PartsKey, document => document.Parts, MachineShapes.Parts);
         _surfaces = Join(MachineDocument.SurfacesKey, document => document.Surfaces, LayoutShapes.Surfaces);
         _rails = Join(MachineDocument.RailsKey, document => document.Rails, LayoutShapes.Rails);
-        _layout = new(_surfaces, _rails, problems);
+        _layout = new(_surfaces, _rails, _parts, problems);
         _routes = Join(MachineDocument.RoutesKey, document => document.Routes, MachineShapes.Routes);
         _conductors = Join(MachineDocument.ConductorsKey, document => document.Conductors, MachineShapes.Conductors);
         _mistakes = documents.Select(file => file.Document.Mistakes).FirstOrDefault(settings => settings.Count > 0) ?? [];

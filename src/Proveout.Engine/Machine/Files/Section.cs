@@ -6,6 +6,7 @@ internal sealed class Section<T>
 {
     private readonly Dictionary<string, Node> _nodes = new(StringComparer.Ordinal);
     private readonly List<(T Item, Node Node)> _entries = [];
+    private readonly Dictionary<string, T> _items = new(StringComparer.Ordinal);
 
     /// <summary>Takes the sections of several files together; a name that two files give is a problem.</summary>
     /// <param name="files">Each file's section: its node, and what was read from it.</param>
@@ -19,6 +20,8 @@ internal sealed class Section<T>
                 if (!_nodes.TryAdd(entry.Name, entry) && _nodes[entry.Name] is var first && first.Place.File != entry.Place.File)
                     shape.ReportDuplicate(entry, first.NamePlace, problems);
             _entries.AddRange(items.Select(item => (item, _nodes[shape.NameOf(item)])));
+            foreach (var item in items)
+                _items.TryAdd(shape.NameOf(item), item);
         }
     }
 
@@ -27,6 +30,9 @@ internal sealed class Section<T>
 
     /// <summary>Every name, also of what could not be read.</summary>
     public IReadOnlyCollection<string> Names => _nodes.Keys;
+
+    /// <summary>What could be read under a name; nothing when it could not.</summary>
+    public T? Find(string name) => _items.GetValueOrDefault(name);
 
     public bool Contains(string name) => _nodes.ContainsKey(name);
 }

@@ -6,7 +6,7 @@ public sealed class MachineLayout
     // Walls of plastic duct, channel and chain: common practice, on the safe side for neighbours.
     private const double WallMm = 2;
 
-    private readonly Dictionary<string, PlacedPart> _placed = new(StringComparer.Ordinal);
+    private readonly PlacedParts _placed;
     private readonly Dictionary<string, Route> _routes;
     private readonly Dictionary<string, Polyline> _lines = new(StringComparer.Ordinal);
     private readonly Dictionary<string, ConductorWay> _ways = new(StringComparer.Ordinal);
@@ -14,12 +14,8 @@ public sealed class MachineLayout
     private MachineLayout(MachineDesign design)
     {
         Design = design;
-        var surfaces = design.Surfaces.ToDictionary(surface => surface.Name, StringComparer.Ordinal);
-        var rails = design.Rails.ToDictionary(rail => rail.Name, StringComparer.Ordinal);
+        _placed = new(design);
         _routes = design.Routes.ToDictionary(route => route.Name, StringComparer.Ordinal);
-        foreach (var part in design.Parts)
-            if (PlacedParts.Place(part, surfaces, rails) is { } placed)
-                _placed[part.Designation] = placed;
         foreach (var route in design.Routes.Where(route => route.LiesOnSurface))
             _lines[route.Name] = new(route.Path.Select(SpotMm.Of));
         foreach (var conductor in design.Conductors)
@@ -48,7 +44,7 @@ public sealed class MachineLayout
     }
 
     /// <summary>A part on its surface; null when it has no place there.</summary>
-    public PlacedPart? PlacedOf(string designation) => _placed.GetValueOrDefault(designation);
+    public PlacedPart? PlacedOf(string designation) => _placed.Find(designation);
 
     /// <summary>The way of a conductor.</summary>
     public ConductorWay WayOf(string conductor) => _ways[conductor];

@@ -4,9 +4,10 @@ namespace Proveout.Engine.Machine;
 /// <param name="Part">The part.</param>
 /// <param name="Surface">The surface.</param>
 /// <param name="Rail">The rail that carries it; null when it is fixed to the surface itself.</param>
+/// <param name="Carrier">The part that it is mounted on; null when it sits on rail or surface itself.</param>
 /// <param name="Outline">The room that it takes, turned as it is mounted.</param>
 /// <param name="Turn">How far it is turned.</param>
-public sealed record PlacedPart(Part Part, Surface Surface, Rail? Rail, Rectangle Outline, QuarterTurn Turn)
+public sealed record PlacedPart(Part Part, Surface Surface, Rail? Rail, Part? Carrier, Rectangle Outline, QuarterTurn Turn)
 {
     /// <summary>The room that its type asks to be kept free, with its own outline; its outline where nothing is asked for.</summary>
     public Rectangle Free => Part.Type.Clearances is { } free ? Turned(free) : Outline;

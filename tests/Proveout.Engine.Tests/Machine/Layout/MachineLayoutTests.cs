@@ -28,6 +28,13 @@ public sealed class MachineLayoutTests
     }
 
     [Fact]
+    public void A_part_on_a_part_moves_with_it()
+    {
+        var stacked = MachineLayout.Of(Sample.Read(Bay.Text.Replace("mounted: {on: plate, at: 200 x 20 mm, turned: 90 deg}", "mounted: {on: X2, at: 5 x 10 mm}", StringComparison.Ordinal)).Value!).PlacedOf("X3")!;
+        Assert.Equal((new Rectangle(305, 30, 325, 90), "X2"), (stacked.Outline, stacked.Carrier!.Designation));
+    }
+
+    [Fact]
     public void Room_to_keep_free_turns_with_the_part()
     {
         Assert.Equal(new Rectangle(300, 20, 320, 90), Bay.Layout.PlacedOf("X2")!.Free);
@@ -102,6 +109,7 @@ public sealed class MachineLayoutTests
     [InlineData("on: plate, from", "on: ^palte, from", "unknown-surface", "palte")]
     [InlineData("below: [\"3\"]", "below: [^\"4\"]", "unknown-terminal", "4")]
     [InlineData("below: [\"3\"]", "below: [^\"1\"]", "duplicate-name", "1")]
+    [InlineData("on: plate, at: 300 x 20 mm", "on: ^X2, at: 300 x 20 mm", "carries-itself", "X2")]
     [InlineData("turned: 90 deg", "turned: ^45 deg", "unknown-word", "45 deg")]
     [InlineData("  W2: {from: X1.2, to: M1.A, section: 0.34 mm2, colour: black, route: [top, chain]}", "  ^W2: {from: X1.2, to: M1.A, section: 0.34 mm2, colour: black}", "missing-length", "no route leads")]
 

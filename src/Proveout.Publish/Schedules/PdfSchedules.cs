@@ -38,10 +38,12 @@ public static class PdfSchedules
         sheet.Bookmark(schedule.Title);
         sheet.Write(schedule.Title, PdfStyle.Heading);
         sheet.Write(schedule.Purpose, PdfStyle.Body);
+        if (schedule.Total.Length > 0)
+            sheet.Write(schedule.Total, PdfStyle.Strong);
         sheet.Space(4);
         if (schedule.Rows.Count == 0)
             sheet.Write("None.", PdfStyle.Body);
-        new PdfTable(sheet, schedule.Total.Length > 0 ? schedule.Total : schedule.Title, ColumnsOf(schedule)).Write(schedule.Rows.Select(RowOf));
+        new PdfTable(sheet, schedule.Title, ColumnsOf(schedule)).Write(schedule.Rows.Select(RowOf));
     }
 
     private static PdfColumn[] ColumnsOf(Schedule schedule)

@@ -6,6 +6,8 @@ namespace Proveout.Cli;
 /// <summary>Shows a check plan in words and tables.</summary>
 internal static class PlanText
 {
+    private const int MostPairs = 5;
+
     public static void Show(Terminal terminal, PlanView view)
     {
         terminal.Say($"{view.Machine.Name}: {view.Machine.PartCount} parts, {view.Machine.ConductorCount} conductors.");
@@ -23,6 +25,7 @@ internal static class PlanText
 
         ShowCoverage(terminal, view);
         terminal.Say(view.Isolation);
+        ShowPairs(terminal, view.Pairs);
         ShowLeftToTheEye(terminal, view);
     }
 
@@ -56,6 +59,22 @@ internal static class PlanText
         foreach (var kind in view.Coverage)
             sheet.Add(kind.Kind, kind.Faults.ToString(CultureInfo.InvariantCulture), kind.Caught.ToString(CultureInfo.InvariantCulture));
         terminal.Show(sheet);
+    }
+
+    private static void ShowPairs(Terminal terminal, PairsView pairs)
+    {
+        terminal.Say();
+        terminal.Say("Two mistakes made together");
+        terminal.Say(pairs.Summary);
+        foreach (var group in pairs.Groups.Take(MostPairs))
+        {
+            terminal.Say(string.Create(CultureInfo.InvariantCulture, $"- {group.Kinds} ({group.Count}). Alone, the worse of the two: {SeverityWords.Of(group.Severity)}. {group.Reading}"));
+            terminal.Say($"  Instead: {string.Join(" ", group.OtherEvidence)}");
+            terminal.Say($"  Such as: {group.Example}");
+        }
+
+        if (pairs.Groups.Count > MostPairs)
+            terminal.Say(string.Create(CultureInfo.InvariantCulture, $"- and {pairs.Groups.Skip(MostPairs).Sum(group => group.Count)} pairs more, less dangerous or rarer; --json lists all."));
     }
 
     private static void ShowLeftToTheEye(Terminal terminal, PlanView view)

@@ -31,6 +31,7 @@ public static class HtmlReport
             HtmlSections.Deviations(report),
             HtmlSections.Coverage(report),
             HtmlSections.NotCovered(report),
+            report.Pairs is { } pairs ? HtmlSections.Pairs(pairs) : null,
             HtmlSections.SignOffs(report),
             HtmlSections.Foot(report)));
 

@@ -10,10 +10,10 @@ internal static class PlanText
 
     public static void Show(Terminal terminal, PlanView view)
     {
-        terminal.Say($"{view.Machine.Name}: {view.Machine.PartCount} parts, {view.Machine.ConductorCount} conductors.");
+        terminal.Say($"{view.Machine.Name}: {Count(view.Machine.PartCount, "part")}, {Count(view.Machine.ConductorCount, "conductor")}.");
         terminal.Say(string.Create(
             CultureInfo.InvariantCulture,
-            $"{view.Groups.Sum(group => group.Checks.Count)} checks of {view.CandidateChecks} considered, about {Math.Ceiling(view.Minutes):0} minutes; of {view.Faults} plausible mistakes they surely catch {view.Caught}."));
+            $"{Count(view.Groups.Sum(group => group.Checks.Count), "check")} of {view.CandidateChecks} considered, about {Count((int)Math.Ceiling(view.Minutes), "minute")}; of {view.Faults} plausible mistakes they surely catch {view.Caught}."));
         terminal.Say(view.Optimality);
         terminal.Say(view.Order);
         PlanGroup? before = null;
@@ -32,7 +32,7 @@ internal static class PlanText
     private static void Show(Terminal terminal, PlanGroup group, bool hasNewCautions)
     {
         terminal.Say();
-        terminal.Say($"{group.SetUp.Title} ({Checks(group.Checks.Count)})");
+        terminal.Say($"{group.SetUp.Title} ({Count(group.Checks.Count, "check")})");
         foreach (var caution in hasNewCautions ? group.SetUp.Cautions : [])
             terminal.Say($"CAUTION: {caution}", Meaning.Caution);
         foreach (var instruction in group.SetUp.Instructions)
@@ -49,7 +49,7 @@ internal static class PlanText
         terminal.Show(sheet);
     }
 
-    private static string Checks(int count) => count == 1 ? "1 check" : string.Create(CultureInfo.InvariantCulture, $"{count} checks");
+    private static string Count(int count, string thing) => count == 1 ? $"1 {thing}" : string.Create(CultureInfo.InvariantCulture, $"{count} {thing}s");
 
     private static void ShowCoverage(Terminal terminal, PlanView view)
     {

@@ -63,15 +63,20 @@ internal static class HtmlSections
             ? Text("p", "Nothing among the mistakes simulated.")
             : Gaps("Left to other evidence, worst first", report.NotCovered));
 
-    /// <summary>Which mistakes hide each other.</summary>
-    public static XElement Pairs(ReportPairs pairs) => Section(
-        "pairs",
-        "Two mistakes made together",
-        [
-            Text("p", $"With every check of the plan done: {pairs.Summary}"),
-            .. pairs.Worst.Count == 0 ? [] : new[] { Gaps("Hidden by each other, most dangerous first", pairs.Worst) },
-            .. pairs.More == 0 ? [] : new[] { Text("p", ReportWords.MorePairs(pairs)) },
-        ]);
+    /// <summary>Which mistakes hide each other; nothing where that was not simulated.</summary>
+    public static IEnumerable<XElement> Pairs(ReportModel report)
+    {
+        if (report.Pairs is not { } pairs)
+            yield break;
+        yield return Section(
+            "pairs",
+            "Two mistakes made together",
+            [
+                Text("p", $"With every check of the plan done: {pairs.Summary}"),
+                .. pairs.Worst.Count == 0 ? [] : new[] { Gaps("Hidden by each other, most dangerous first", pairs.Worst) },
+                .. pairs.More == 0 ? [] : new[] { Text("p", ReportWords.MorePairs(pairs)) },
+            ]);
+    }
 
     private static XElement Gaps(string title, IEnumerable<ReportGap> gaps) => Table(
         title,

@@ -8,6 +8,8 @@ internal static class PageAddresses
     public static async Task<IReadOnlyList<(string Name, string Address)>> AllAsync(BenchSite site)
     {
         var state = await site.StateAsync();
+        // Computed once for all tests: a browser does not wait for it.
+        _ = site.Bench.Energising(site.Build.MachineId);
         return
         [
             ("front", "/"),

@@ -10,14 +10,12 @@ internal sealed class Workplace : IAsyncDisposable
     private Workplace(MachineShelf shelf, IJournal journal)
     {
         (Shelf, Journal) = (shelf, journal);
-        Bench = new Bench(shelf, Desk, journal);
-        Designs = new DesignDesk(shelf, Desk);
+        Bench = new Bench(shelf, Planning.Desk, journal);
+        Designs = new DesignDesk(shelf, Planning.Desk);
         Reports = new ReportCase(Bench, journal, TimeProvider.System);
     }
 
     public MachineShelf Shelf { get; }
-
-    public PlanDesk Desk { get; } = new();
 
     public IJournal Journal { get; }
 
@@ -61,7 +59,7 @@ internal sealed class Workplace : IAsyncDisposable
 
     /// <summary>Plans a machine of the shelf while a person waits.</summary>
     public Task<PlannedMachine> PlanAsync(Terminal terminal, LoadedMachine machine, CancellationToken cancellation) =>
-        Progress.ShowAsync(terminal, Planning.Sentence(machine), () => Desk.Of(machine), cancellation);
+        Planning.RunAsync(terminal, machine, onlyGreedy: false, cancellation);
 
     public ValueTask DisposeAsync() => Journal.DisposeAsync();
 }

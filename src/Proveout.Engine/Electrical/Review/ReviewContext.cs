@@ -39,7 +39,7 @@ public sealed class ReviewContext
         Consumers = [.. ConsumerPorts()];
         _motors = new(() => [.. Electrical.MotorPhases.Of(this)]);
         _demands = new(() => new(this));
-        _currents = new(() => new(Demands.All));
+        _currents = new(() => new(Demands.All, wiring));
         _loading = new(() => new(this));
         _layout = new(() => MachineLayout.Of(Design));
     }

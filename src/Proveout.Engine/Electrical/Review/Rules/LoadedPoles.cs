@@ -14,7 +14,7 @@ internal sealed class LoadedPoles : IReviewRule
 
     public IEnumerable<Finding> Review(ReviewContext context)
     {
-        var flows = context.Currents.Nodes.ToDictionary(at => at.Node, at => at.Flow.Amperes);
+        var flows = context.Currents.Terminals.ToDictionary(at => at.Node, at => at.Flow.Amperes);
         return
             from part in context.Design.Parts
             from connector in part.Type.Connectors

@@ -14,7 +14,7 @@ internal sealed class SensorSuitsInput : IReviewRule
 
     public IEnumerable<Finding> Review(ReviewContext context)
     {
-        var nets = new Islands(context.Wiring.Nodes.Count, context.Wiring.Elements.Where(element => element.IsMetal).Select(element => (element.A, element.B)));
+        var nets = new Islands(context.Wiring.Nodes.Count, context.Wiring.Elements.Where(element => element.IsMetal && element.Part is not Contact).Select(element => (element.A, element.B)));
         var ends = (
             from part in context.Design.Parts
             from terminal in part.Type.Terminals

@@ -8,7 +8,7 @@ internal sealed class TerminalBearsLoad : IReviewRule
     public string Words => "rated current of terminals against all loads behind them, splitters counted";
 
     public IEnumerable<Finding> Review(ReviewContext context) =>
-        from at in context.Currents.Nodes
+        from at in context.Currents.Terminals
         let rated = context.TerminalAt(at.Node)?.Current?.Amperes
         where rated is not null && at.Flow.Amperes > rated * (1 + 1e-9)
         let node = context.Wiring.Nodes[at.Node]

@@ -25,6 +25,7 @@ internal static class CommandTree
             BuildsCommand.Build(terminal, options),
             RehearseCommand.Build(terminal, options),
             ImportReadingsCommand.Build(terminal, options),
+            SchedulesCommand.Build(terminal, options),
             ReportCommand.Build(terminal, options),
             VerifyCommand.Build(terminal, options),
             SchemaCommand.Build(terminal),

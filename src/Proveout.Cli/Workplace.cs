@@ -11,6 +11,7 @@ internal sealed class Workplace : IAsyncDisposable
     {
         (Shelf, Journal) = (shelf, journal);
         Bench = new Bench(shelf, Desk, journal);
+        Designs = new DesignDesk(shelf, Desk);
         Reports = new ReportCase(Bench, journal, TimeProvider.System);
     }
 
@@ -21,6 +22,8 @@ internal sealed class Workplace : IAsyncDisposable
     public IJournal Journal { get; }
 
     public IBench Bench { get; }
+
+    public IDesignDesk Designs { get; }
 
     public ReportCase Reports { get; }
 

@@ -1,10 +1,10 @@
 using System.Net;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.DataProtection;
-using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.HostFiltering;
-using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Http.Features;
+using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
@@ -15,12 +15,15 @@ using Proveout.Web.Pages.CheckList;
 using Proveout.Web.Pages.Energise;
 using Proveout.Web.Pages.Front;
 using Proveout.Web.Pages.Live;
+using Proveout.Web.Pages.Paper;
 using Proveout.Web.Pages.Photo;
 using Proveout.Web.Pages.Plan;
 using Proveout.Web.Pages.Record;
 using Proveout.Web.Pages.Report;
+using Proveout.Web.Pages.Review;
 using Proveout.Web.Pages.Trouble;
 using Proveout.Web.Pages.Walk;
+using Proveout.Web.Pages.Wire;
 using Proveout.Workshop;
 
 namespace Proveout.Web;
@@ -31,9 +34,10 @@ public static class BenchHost
     /// <summary>Builds the host; it listens once it is started.</summary>
     /// <param name="options">Where it listens.</param>
     /// <param name="bench">What the pages show and enter.</param>
+    /// <param name="designs">What there is to see of machines as designed.</param>
     /// <param name="reports">Writes the reports that the record's page offers; none are offered without it.</param>
     /// <exception cref="ArgumentException">The address is not a loopback address.</exception>
-    public static WebApplication Build(BenchHostOptions options, IBench bench, ReportCase? reports = null)
+    public static WebApplication Build(BenchHostOptions options, IBench bench, IDesignDesk designs, ReportCase? reports = null)
     {
         ArgumentNullException.ThrowIfNull(options);
         if (!IPAddress.IsLoopback(options.Address))
@@ -42,7 +46,7 @@ public static class BenchHost
         // The empty builder reads no settings file and no environment, so nothing can open the bench to a network by accident.
         var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         Listen(builder.WebHost, options);
-        AddServices(builder.Services, bench);
+        AddServices(builder.Services, bench, designs);
         builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Error).AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.None);
         var app = builder.Build();
         UseMiddleware(app);
@@ -58,9 +62,10 @@ public static class BenchHost
             kestrel.Listen(options.Address, options.Port);
         });
 
-    private static void AddServices(IServiceCollection services, IBench bench)
+    private static void AddServices(IServiceCollection services, IBench bench, IDesignDesk designs)
     {
         services.AddSingleton(bench);
+        services.AddSingleton(designs);
         services.AddRouting();
         services.AddRazorComponents();
         services.Configure<HostFilteringOptions>(filter =>
@@ -101,6 +106,9 @@ public static class BenchHost
         EnergiseEndpoints.Map(routes);
         AskEndpoints.Map(routes);
         WalkEndpoints.Map(routes);
+        ReviewEndpoints.Map(routes);
+        PaperEndpoints.Map(routes);
+        WireEndpoints.Map(routes);
         if (reports is not null)
             ReportEndpoints.Map(routes, reports);
         TroubleEndpoints.Map(routes);

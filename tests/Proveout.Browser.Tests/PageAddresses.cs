@@ -16,6 +16,9 @@ internal static class PageAddresses
             ("list", $"/builds/{site.Build.Id}/checks"),
             ("record", $"/builds/{site.Build.Id}/record"),
             ("plan", $"/machines/{site.Build.MachineId}/plan"),
+            ("review", $"/machines/{site.Build.MachineId}/review"),
+            ("paper", $"/machines/{site.Build.MachineId}/paper"),
+            ("wire", $"/machines/{site.Build.MachineId}/wires/W51"),
             ("missing", "/nothing/here"),
         ];
     }

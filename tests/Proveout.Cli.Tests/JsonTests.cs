@@ -12,6 +12,7 @@ public sealed class JsonTests(TemporaryFolder folder) : IClassFixture<TemporaryF
         { "proveout-answer 1", ["ask", "pennywort", "--json"] },
         { "proveout-walk 1", ["walk", "pennywort", "--json"] },
         { "proveout-energising 1", ["energise", "pennywort", "--json"] },
+        { "proveout-schedules 1", ["schedules", "pennywort", "--out", "PAPER", "--json"] },
         { "proveout-check-table 1", ["readings", "pennywort", "--json"] },
         { "proveout-readings-between 1", ["readings", "pennywort", "A1.OUT0+", "A1.OUT0-", "--set-up", "mated", "--json"] },
         { "proveout-readings-by-plug-state 1", ["readings", "pennywort", "A1.OUT0+", "A1.OUT0-", "--shown", "14", "--json"] },
@@ -48,6 +49,7 @@ public sealed class JsonTests(TemporaryFolder folder) : IClassFixture<TemporaryF
     private string Filled(string word) => word switch
     {
         "READINGS" => Path.Combine(Places.Samples, "pennywort-as-wired", "readings.txt"),
+        "PAPER" => folder.At("paper"),
         "JOURNAL" => folder.At("journal.db"),
         _ => word,
     };

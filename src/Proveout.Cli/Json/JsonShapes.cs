@@ -20,6 +20,7 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(BuildShape))]
 [JsonSerializable(typeof(RehearsalShape))]
 [JsonSerializable(typeof(ReportShape))]
+[JsonSerializable(typeof(SchedulesShape))]
 [JsonSerializable(typeof(VerificationShape))]
 internal sealed partial class JsonShapes : JsonSerializerContext
 {

@@ -19,11 +19,19 @@ internal static class Addresses
 
     public static string Photo(string buildId, string sha256) => $"{Build(buildId)}/photos/{Uri.EscapeDataString(sha256)}";
 
-    public static string Energise(string machineId) => $"/machines/{Uri.EscapeDataString(machineId)}/energise";
+    public static string Machine(string machineId) => $"/machines/{Uri.EscapeDataString(machineId)}";
 
-    public static string Ask(string machineId) => $"/machines/{Uri.EscapeDataString(machineId)}/ask";
+    public static string Review(string machineId) => $"{Machine(machineId)}/review";
 
-    public static string Walk(string machineId) => $"/machines/{Uri.EscapeDataString(machineId)}/walk";
+    public static string Paper(string machineId) => $"{Machine(machineId)}/paper";
 
-    public static string Plan(string machineId) => $"/machines/{Uri.EscapeDataString(machineId)}/plan";
+    public static string Wire(string machineId, string conductor) => $"{Machine(machineId)}/wires/{Uri.EscapeDataString(conductor)}";
+
+    public static string Energise(string machineId) => $"{Machine(machineId)}/energise";
+
+    public static string Ask(string machineId) => $"{Machine(machineId)}/ask";
+
+    public static string Walk(string machineId) => $"{Machine(machineId)}/walk";
+
+    public static string Plan(string machineId) => $"{Machine(machineId)}/plan";
 }

@@ -22,10 +22,13 @@ internal sealed class SampleBench : IAsyncDisposable
     private SampleBench(string folder, SqliteJournal journal)
     {
         (_folder, _journal, Bench) = (folder, journal, new Bench(Shelf, Desk, journal));
+        Designs = new DesignDesk(Shelf, Desk);
         Reports = new ReportCase(Bench, journal, TimeProvider.System);
     }
 
     public IBench Bench { get; }
+
+    public IDesignDesk Designs { get; }
 
     public ReportCase Reports { get; }
 

@@ -12,20 +12,20 @@ internal static class PdfFrame
     private const double Right = PdfSheet.Left + PdfSheet.Width;
 
     /// <summary>Draws both on every page.</summary>
-    public static void Draw(PdfDocument document, ReportModel report)
+    public static void Draw(PdfDocument document, BookTitle title)
     {
         for (var index = 0; index < document.PageCount; index++)
         {
             using var graphics = XGraphics.FromPdfPage(document.Pages[index], XGraphicsPdfPageOptions.Append);
-            var serial = PdfWrap.Fit($"Serial {report.Serial}", PdfStyle.Note, 180);
-            var serialWidth = PdfWrap.Width(serial, PdfStyle.Note);
-            Put(graphics, PdfWrap.Fit(report.Machine, PdfStyle.Column, PdfSheet.Width - serialWidth - 20), PdfStyle.Column, PdfSheet.Left, HeadLine);
-            Put(graphics, serial, PdfStyle.Note, Right - serialWidth, HeadLine);
+            var which = PdfWrap.Fit(title.Which, PdfStyle.Note, 180);
+            var widthOfWhich = PdfWrap.Width(which, PdfStyle.Note);
+            Put(graphics, PdfWrap.Fit(title.Name, PdfStyle.Column, PdfSheet.Width - widthOfWhich - 20), PdfStyle.Column, PdfSheet.Left, HeadLine);
+            Put(graphics, which, PdfStyle.Note, Right - widthOfWhich, HeadLine);
             Rule(graphics, HeadLine + 6);
 
             var page = string.Create(CultureInfo.InvariantCulture, $"Page {index + 1} of {document.PageCount}");
             Rule(graphics, FootLine - 13);
-            Put(graphics, PdfWrap.Fit($"Last hash {report.LastHash}", PdfStyle.Note, PdfSheet.Width - 90), PdfStyle.Note, PdfSheet.Left, FootLine);
+            Put(graphics, PdfWrap.Fit(title.Identity, PdfStyle.Note, PdfSheet.Width - 90), PdfStyle.Note, PdfSheet.Left, FootLine);
             Put(graphics, page, PdfStyle.Note, Right - PdfWrap.Width(page, PdfStyle.Note), FootLine);
         }
     }

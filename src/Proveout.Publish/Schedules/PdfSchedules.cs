@@ -1,0 +1,56 @@
+using Proveout.Publish.Report;
+
+namespace Proveout.Publish.Schedules;
+
+/// <summary>Writes schedules as a PDF on A4 with its fonts inside.</summary>
+public static class PdfSchedules
+{
+    /// <summary>Writes the document and leaves the stream open. Equal input gives equal bytes.</summary>
+    /// <param name="book">The schedules.</param>
+    /// <param name="written">Moment that the document bears.</param>
+    /// <param name="destination">Where to.</param>
+    public static void Write(ScheduleBook book, DateTimeOffset written, Stream destination) => PdfBook.Write(
+        new BookTitle($"{book.Machine}: schedules", book.Machine, "Schedules", "", $"Machine file {book.Fingerprint}", written),
+        destination,
+        document =>
+        {
+            using var sheet = new PdfSheet(document);
+            WriteHead(sheet, book);
+            foreach (var schedule in book.Schedules)
+                WriteSchedule(sheet, schedule);
+        });
+
+    private static void WriteHead(PdfSheet sheet, ScheduleBook book)
+    {
+        sheet.Write("Schedules", PdfStyle.Note);
+        sheet.Write(book.Machine, PdfStyle.Title);
+        sheet.Write(book.Summary, PdfStyle.Body);
+        sheet.Space(8);
+        foreach (var caution in book.Cautions)
+            PdfCaution.Write(sheet, caution);
+    }
+
+    private static void WriteSchedule(PdfSheet sheet, Schedule schedule)
+    {
+        if (sheet.Remaining < PdfSheet.FullHeight / 4)
+            sheet.NewPage();
+        sheet.Space(14);
+        sheet.Bookmark(schedule.Title);
+        sheet.Write(schedule.Title, PdfStyle.Heading);
+        sheet.Write(schedule.Purpose, PdfStyle.Body);
+        if (schedule.Total.Length > 0)
+            sheet.Write(schedule.Total, PdfStyle.Strong);
+        sheet.Space(4);
+        if (schedule.Rows.Count == 0)
+            sheet.Write("None.", PdfStyle.Body);
+        new PdfTable(sheet, schedule.Title, ColumnsOf(schedule)).Write(schedule.Rows.Select(RowOf));
+    }
+
+    private static PdfColumn[] ColumnsOf(Schedule schedule)
+    {
+        var sum = schedule.Columns.Sum(column => column.Share);
+        return [.. schedule.Columns.Select(column => new PdfColumn(column.Heading, PdfSheet.Width * column.Share / sum))];
+    }
+
+    private static PdfCell[] RowOf(IReadOnlyList<string> row) => [.. row.Select((cell, at) => PdfCell.Of(cell, at == 0 ? PdfStyle.CellStrong : PdfStyle.Cell))];
+}

@@ -1,0 +1,53 @@
+using Proveout.Engine.Electrical;
+using Proveout.Engine.Machine;
+using Proveout.Publish.Schedules;
+
+namespace Proveout.Workshop;
+
+/// <summary>Shows machines of a shelf as designed.</summary>
+public sealed class DesignDesk(MachineShelf shelf, PlanDesk desk) : IDesignDesk
+{
+    /// <inheritdoc/>
+    public ReviewView? Review(string machineId) =>
+        shelf.Find(machineId) is { } machine ? new(machine.Summary, DesignReview.Of(machine.Design), ReviewRules.All.Count) : null;
+
+    /// <inheritdoc/>
+    public ScheduleBook? Schedules(string machineId, string pages) =>
+        shelf.Find(machineId) is { } machine ? ScheduleBooks.Of(desk.Of(machine), ScheduleBooks.UsualReel, pages) : null;
+
+    /// <inheritdoc/>
+    public WireView? Wire(string machineId, string conductor) =>
+        shelf.Find(machineId) is { } machine && machine.Design.Conductors.FirstOrDefault(candidate => candidate.Id == conductor) is { } found
+            ? Of(machine, found)
+            : null;
+
+    private static WireView Of(LoadedMachine machine, Conductor conductor)
+    {
+        var design = machine.Design;
+        var carries = new WiringContext(WiringNetworkBuilder.Build(design)).ClassOf(conductor);
+        return new(
+            machine.Summary,
+            conductor,
+            EndOf(design, conductor, conductor.From),
+            EndOf(design, conductor, conductor.To),
+            MachineLayout.Of(design).WayOf(conductor.Id),
+            WordsOf(carries),
+            carries >= NetClass.Neutral);
+    }
+
+    private static WireEnd EndOf(MachineDesign design, Conductor conductor, TerminalReference terminal) => new(
+        terminal,
+        design.FindPart(terminal.Part)!,
+        Terminations.At(design, conductor, terminal),
+        [.. design.Conductors.Where(other => other.Id != conductor.Id && (other.From == terminal || other.To == terminal)).Select(other => other.Id)]);
+
+    private static string WordsOf(NetClass carries) => carries switch
+    {
+        NetClass.ProtectiveEarth => "protective earth",
+        NetClass.Line => "mains, line",
+        NetClass.Neutral => "mains, neutral",
+        NetClass.Positive => "positive pole of an extra-low-voltage supply",
+        NetClass.ZeroVolt => "0 V of an extra-low-voltage supply",
+        _ => "a signal or an output",
+    };
+}

@@ -1,0 +1,61 @@
+using System.Net;
+using Proveout.Web.Tests.Samples;
+
+namespace Proveout.Web.Tests;
+
+public sealed class DesignPageTests : IAsyncLifetime
+{
+    private BenchServer _server = null!;
+    private Visitor _visitor = null!;
+
+    public async ValueTask InitializeAsync() => _visitor = (_server = await BenchServer.StartAsync()).Visit();
+
+    public async ValueTask DisposeAsync()
+    {
+        _visitor.Dispose();
+        await _server.DisposeAsync();
+    }
+
+    [Fact]
+    public async Task The_review_says_what_it_found_and_what_that_does_not_mean()
+    {
+        var page = await _visitor.GetAsync("/machines/alderbrook/review");
+        Assert.Equal(HttpStatusCode.OK, page.Status);
+        Assert.Contains("What no rule looks for is not found.", page.Text, StringComparison.Ordinal);
+        Assert.Contains("0 errors", page.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Paper_shows_cautions_before_the_first_schedule()
+    {
+        var page = await _visitor.GetAsync($"/machines/{SampleBench.Machine}/paper");
+        Assert.True(page.Text.IndexOf("keep its plug in sight", StringComparison.Ordinal) is > 0 and var caution && caution < page.Text.IndexOf("Order of work", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("schedules.pdf", "application/pdf", "%PDF-")]
+    [InlineData("labels.pdf", "application/pdf", "%PDF-")]
+    [InlineData("wire-list.csv", "text/csv; charset=utf-8", "Wire,From,To")]
+    public async Task Paper_comes_as_files(string name, string type, string start)
+    {
+        var file = await _visitor.GetAsync($"/machines/{SampleBench.Machine}/paper/{name}");
+        Assert.Equal((HttpStatusCode.OK, type), (file.Status, file.Header("Content-Type")));
+        Assert.StartsWith(start, file.Html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_wire_of_the_mains_shows_its_caution_before_its_ends()
+    {
+        var page = await _visitor.GetAsync("/machines/alderbrook/wires/W101");
+        Assert.True(page.Text.IndexOf("prove dead before you touch it", StringComparison.Ordinal) is > 0 and var caution && caution < page.Text.IndexOf("X1.L", StringComparison.Ordinal));
+        Assert.Contains("S1.1", page.Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("/machines/nowhere/review")]
+    [InlineData("/machines/nowhere/paper")]
+    [InlineData("/machines/pennywort/paper/nothing.csv")]
+    [InlineData("/machines/pennywort/wires/W0")]
+    public async Task What_is_not_there_is_said_to_be_missing(string address) =>
+        Assert.Equal(HttpStatusCode.NotFound, (await _visitor.GetAsync(address)).Status);
+}

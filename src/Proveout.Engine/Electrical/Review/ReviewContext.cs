@@ -17,6 +17,7 @@ public sealed class ReviewContext
     private readonly Terminal?[] _terminals;
     private readonly ILookup<int, SupplyReach> _fedAt;
     private readonly ILookup<int, SupplyReach> _returnedAt;
+    private readonly Dictionary<string, Conductor> _conductors;
     private readonly Lazy<Demands> _demands;
     private readonly Lazy<BranchCurrents> _currents;
     private readonly Lazy<ConductorLoading> _loading;
@@ -30,6 +31,7 @@ public sealed class ReviewContext
         _nodes = wiring.Nodes
             .Where(node => node.Kind is NodeKind.Terminal or NodeKind.Inside)
             .ToDictionary(node => (node.Subject, node.Place), node => node.Index);
+        _conductors = Design.Conductors.ToDictionary(conductor => conductor.Id, StringComparer.Ordinal);
         _terminals = [.. wiring.Nodes.Select(node => node.Kind == NodeKind.Terminal ? Design.FindTerminal(new(node.Subject, node.Place)) : null)];
         _feeds = new FeedNetwork(wiring, _nodes);
         Supplies = [.. ReviewSupplies.Of(this).Select(supply => new SupplyReach(supply, _feeds))];
@@ -91,6 +93,9 @@ public sealed class ReviewContext
 
     /// <summary>The terminal at a node, or null.</summary>
     public Terminal? TerminalAt(int node) => _terminals[node];
+
+    /// <summary>The conductor with an identifier, or null.</summary>
+    public Conductor? FindConductor(string id) => _conductors.GetValueOrDefault(id);
 
     /// <summary>The part that an element belongs to.</summary>
     public Part PartOf(NetworkElement element) => Design.FindPart(element.Subject)!;

@@ -39,7 +39,27 @@ public sealed class ReviewCaseTests
         Assert.EndsWith("Reason given: Looked at by hand.", finding.Sentence, StringComparison.Ordinal);
     }
 
-    private static MachineDesign Read(string rule, string name)
+    [Theory]
+    [MemberData(nameof(Rules))]
+    public void A_machine_reads_again_as_it_is_written(string rule)
+    {
+        var design = Read(rule, "fail");
+        var outcome = MachineReader.Read([new SourceText("again.yaml", MachineWriter.Write(design, Repository.Catalogue))], Repository.Catalogue);
+        Assert.Equal(design, outcome.Value);
+    }
+
+    [Theory]
+    [InlineData("take: bonded, because: Faults trip at once.", true)]
+    [InlineData("take: floating, because: A first fault does no harm.", false)]
+    public void What_the_builder_chose_is_held_against_the_design(string choice, bool agrees)
+    {
+        var bonded = File.ReadAllText(Repository.Folder("tests", "cases", "review", "bond-in-chain", "pass.yaml"))
+            .Replace("  short-circuit: 1 kA", $"  choices: {{zero-volt: {{{choice}}}}}", StringComparison.Ordinal);
+        var design = MachineReader.Read([new SourceText("chosen.yaml", bonded)], Repository.Catalogue).Value!;
+        Assert.Equal(!agrees, DesignReview.Of(design).Any(finding => finding.Rule == "zero-volt-bonded-once"));
+    }
+
+    internal static MachineDesign Read(string rule, string name)
     {
         var file = Repository.Folder("tests", "cases", "review", rule, $"{name}.yaml");
         var outcome = MachineReader.Read([new SourceText($"{rule}/{name}.yaml", File.ReadAllText(file))], Repository.Catalogue);

@@ -43,6 +43,9 @@ public sealed class SupplyReach
     /// <summary>Most current in amperes to several nodes together: the sum of their fuses, and no more than the fuses before those let through.</summary>
     public double AmperesTogether(IEnumerable<int> nodes) => _feeds.AmperesTogether(nodes);
 
+    /// <summary>True when the first node is farther from the supply's negative pole or neutral than the second; both are joined to it.</summary>
+    internal bool IsFartherBack(int node, int other) => _back.Value.CostOf(node) > _back.Value.CostOf(other);
+
     /// <summary>The elements between the supply's positive pole or line and a node that it feeds, each with the node beyond it, the far end first.</summary>
     internal IEnumerable<(NetworkElement Element, int Node)> WayTo(int fed) => _there.Value.WayTo(fed);
 

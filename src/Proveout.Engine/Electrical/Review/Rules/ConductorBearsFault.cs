@@ -15,7 +15,7 @@ internal sealed class ConductorBearsFault : IReviewRule
         where device is not null
         let fuse = (Fuse)device.Part!
         let letThrough = Adiabatic.LetThrough(fuse.Curve!.Value, fuse.Rating!.Value.Amperes, context.Settings.ShortCircuit?.Amperes ?? double.PositiveInfinity)
-        let least = Math.Sqrt(letThrough) / Adiabatic.PvcCore
+        let least = Adiabatic.LeastSquareMillimetres(letThrough, Adiabatic.PvcCore)
         where conductor.CrossSection.SquareMillimeters < least
         select new Finding(
             Id,

@@ -45,11 +45,10 @@ internal sealed class FusesProtectReturn : IReviewRule
     private static double AmperesBehind(ReviewContext context, SupplyReach reach, Conductor conductor, Islands ports)
     {
         var copper = context.Context.CopperOf(conductor);
-        var fromSide = context.JoinedTo(copper.A, element => element == copper);
-        var isFromNear = fromSide.Contains(reach.Supply.Zero);
-        if (isFromNear && fromSide.Contains(copper.B))
+        var far = context.JoinedTo(reach.IsFartherBack(copper.A, copper.B) ? copper.A : copper.B, element => element == copper);
+        if (far.Contains(reach.Supply.Zero))
             return 0;
-        var behind = (isFromNear ? context.JoinedTo(copper.B, element => element == copper) : fromSide)
+        var behind = far
             .Where(node => IsReturn(context, node))
             .Select(ports.Of)
             .ToHashSet();

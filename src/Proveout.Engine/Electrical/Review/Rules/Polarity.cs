@@ -11,9 +11,13 @@ internal sealed class Polarity : IReviewRule
 
     public IEnumerable<Finding> Review(ReviewContext context) =>
         from part in context.Design.Parts
-        from reach in SuppliesAround(context, part)
-        let wrong = part.Type.Terminals.Where(terminal => IsWrong(context, reach, part, terminal)).Select(terminal => $"{part.Designation}.{terminal.Name}").ToArray()
-        where wrong.Length > 0
+        let worst = SuppliesAround(context, part)
+            .Select(reach => (Reach: reach, Wrong: part.Type.Terminals.Where(terminal => IsWrong(context, reach, part, terminal)).ToArray()))
+            .OrderByDescending(found => found.Wrong.Length)
+            .FirstOrDefault()
+        where worst.Wrong is { Length: > 0 }
+        let reach = worst.Reach
+        let wrong = worst.Wrong.Select(terminal => $"{part.Designation}.{terminal.Name}").ToArray()
         select new Finding(
             Id,
             FindingSeverity.Error,

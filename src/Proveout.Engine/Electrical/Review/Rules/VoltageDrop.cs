@@ -17,7 +17,7 @@ internal sealed class VoltageDrop : IReviewRule
         foreach (var demand in context.Demands.All.Where(demand => demand.WorstAmperes > 0))
         {
             var way = LoadWay.Of(demand).Where(element => element.IsMetal).ToArray();
-            var lost = way.Sum(element => WarmOhms(element) * (context.Currents.In(element)?.Amperes ?? 0));
+            var lost = way.Sum(element => Lost(context, element, context.Currents.In(element)?.Amperes ?? 0));
             if (lost <= most * demand.Reach.Supply.Volts)
                 continue;
             var worksFrom = WorksFrom(context, demand);
@@ -32,7 +32,7 @@ internal sealed class VoltageDrop : IReviewRule
             Id,
             matters ? FindingSeverity.Warning : FindingSeverity.Note,
             [demand.Part, .. conductors],
-            $"On the way from {demand.Reach.Supply.Name} to {demand.Part} and back {ReviewContext.Number(lost, 2)} V are lost, {ReviewContext.Number(100 * lost / demand.Reach.Supply.Volts)} % of the voltage and more than {ReviewContext.Number(100 * most)} %{(matters ? "" : "; it still works")}.",
+            $"On the way from {demand.Reach.Supply.Name} to {demand.Part} and back, {ReviewContext.Number(lost, 2)} V are lost, {ReviewContext.Number(100 * lost / demand.Reach.Supply.Volts)} % of the voltage and more than {ReviewContext.Number(100 * most)} %{(matters ? "" : "; it still works")}.",
             $"Take thicker or shorter conductors for {(conductors.Length == 0 ? "it" : PathWords.List(conductors))}.",
             "IEC 60204-1 clause 12.5; copper at 70 °C")
         {
@@ -40,8 +40,10 @@ internal sealed class VoltageDrop : IReviewRule
         };
     }
 
-    private static double WarmOhms(NetworkElement element) =>
-        element.Kind == ElementKind.Copper ? element.NominalOhms * LostVoltage.WarmFactor : element.NominalOhms;
+    private static double Lost(ReviewContext context, NetworkElement element, double amperes) =>
+        element.Kind == ElementKind.Copper && context.FindConductor(element.Subject) is { } conductor
+            ? LostVoltage.OnWarmCopper(conductor.Length.Meters, conductor.CrossSection.SquareMillimeters, amperes)
+            : element.NominalOhms * amperes;
 
     // The voltage from which the part's powered input at these nodes works; null when none is said.
     private static double? WorksFrom(ReviewContext context, Demand demand) =>

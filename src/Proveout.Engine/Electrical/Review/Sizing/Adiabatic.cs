@@ -17,8 +17,10 @@ public static class Adiabatic
     public static double Factor(double from, double to) =>
         Math.Sqrt(HeatCapacity * (Beta + 20) / Resistivity * Math.Log((Beta + to) / (Beta + from)));
 
-    /// <summary>Least cross-section in mm² for a fault current that flows for some seconds, five at most.</summary>
-    public static double LeastSquareMillimetres(double amperes, double seconds, double factor) => amperes * Math.Sqrt(seconds) / factor;
+    /// <summary>Least cross-section in mm² that bears an energy: S = √(I²t)/k, for five seconds at most.</summary>
+    /// <param name="ampereSquaredSeconds">I²t in A²s.</param>
+    /// <param name="factor">k in A·√s/mm².</param>
+    public static double LeastSquareMillimetres(double ampereSquaredSeconds, double factor) => Math.Sqrt(ampereSquaredSeconds) / factor;
 
     /// <summary>Most that a device lets through in A²s, over all currents that it interrupts within five seconds, up to a fault current.</summary>
     /// <remarks>By the slow edge of its characteristic at the points that its standard fixes.</remarks>

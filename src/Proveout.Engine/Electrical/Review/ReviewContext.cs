@@ -23,6 +23,7 @@ public sealed class ReviewContext
     private readonly Lazy<ConductorLoading> _loading;
     private readonly Lazy<IReadOnlyList<MotorPhase>> _motors;
     private readonly Lazy<MachineLayout> _layout;
+    private readonly Lazy<RouteStretches> _stretches;
 
     /// <summary>Makes the context of a wiring network.</summary>
     public ReviewContext(WiringNetwork wiring)
@@ -44,6 +45,7 @@ public sealed class ReviewContext
         _currents = new(() => new(Demands.All, wiring));
         _loading = new(() => new(this));
         _layout = new(() => MachineLayout.Of(Design));
+        _stretches = new(() => new(this));
     }
 
     /// <summary>The classes of nodes and conductors.</summary>
@@ -75,6 +77,9 @@ public sealed class ReviewContext
 
     /// <summary>Where parts sit and conductors run.</summary>
     public MachineLayout Layout => _layout.Value;
+
+    /// <summary>Which stretch of each route each conductor runs through.</summary>
+    internal RouteStretches Stretches => _stretches.Value;
 
     /// <summary>Everything that takes current.</summary>
     internal Demands Demands => _demands.Value;

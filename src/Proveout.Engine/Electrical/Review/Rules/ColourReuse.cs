@@ -11,7 +11,7 @@ internal sealed class ColourReuse : IReviewRule
 
     public string Words => "no colour for both poles of extra-low voltage, none that is taken for neutral or protective earth";
 
-    public IEnumerable<Finding> Review(ReviewContext context) => BothPoles(context).Concat(BesideNeutral(context)).Concat(AlmostProtective(context));
+    public IEnumerable<Finding> Review(ReviewContext context) => BothPoles(context).Concat(TwoVoltages(context)).Concat(BesideNeutral(context)).Concat(AlmostProtective(context));
 
     private IEnumerable<Finding> BothPoles(ReviewContext context) =>
         from colour in context.Design.Conductors.Where(conductor => !context.IsMains(conductor)).GroupBy(conductor => conductor.Colour)
@@ -25,6 +25,18 @@ internal sealed class ColourReuse : IReviewRule
             [.. few],
             $"{ColourWords.Of(colour.Key)} marks plus on {Counted(positive)} and 0 V on {Counted(zero)}: one taken for the other destroys what it feeds.",
             "Keep one colour for plus and another for 0 V in the whole machine.",
+            Source);
+
+    private IEnumerable<Finding> TwoVoltages(ReviewContext context) =>
+        from colour in context.Design.Conductors.Where(conductor => IsOn(context, conductor, TerminalRole.Positive)).GroupBy(conductor => conductor.Colour)
+        let voltages = colour.SelectMany(conductor => context.SuppliesAt(context.Wiring.TerminalNode(conductor.From)).Select(reach => reach.Supply.Volts)).Distinct().Order().ToArray()
+        where voltages.Length > 1
+        select new Finding(
+            Id,
+            FindingSeverity.Note,
+            [.. colour.Select(conductor => conductor.Id)],
+            $"{ColourWords.Of(colour.Key)} marks plus of {PathWords.List([.. voltages.Select(volts => $"{ReviewContext.Number(volts)} V")])}: a lead of the one on the other destroys what it feeds.",
+            "Give each voltage a colour of its own, or tell them apart by labels.",
             Source);
 
     private IEnumerable<Finding> BesideNeutral(ReviewContext context) =>

@@ -17,9 +17,9 @@ internal sealed class RouteFill : IReviewRule
             .ToLookup(item => item.route, item => item.conductor, StringComparer.Ordinal);
         foreach (var route in context.Design.Routes.Where(route => route.Inside is not null && inside.Contains(route.Name)))
         {
-            var bodies = OuterDiameter.Bodies(inside[route.Name]);
+            var bodies = OuterDiameter.Bodies(context.Stretches.Fullest(route.Name, conductors => Area(OuterDiameter.Bodies(conductors))));
             var (width, height) = (route.Inside!.Value.Width.Millimeters, route.Inside.Value.Height.Millimeters);
-            var fill = bodies.Sum(conductor => Math.Pow(OuterDiameter.Of(conductor), 2)) / (width * height);
+            var fill = Area(bodies) / (width * height);
             if (fill > Most(route.Kind).Design)
                 yield return Found(route, bodies, fill);
         }
@@ -31,6 +31,8 @@ internal sealed class RouteFill : IReviewRule
             "inside: 25 x 40 mm"))
             yield return finding;
     }
+
+    private static double Area(IEnumerable<Conductor> bodies) => bodies.Sum(conductor => Math.Pow(OuterDiameter.Of(conductor), 2));
 
     // Ducts: 40 % by design, 50 % at the end; chains: 60 %. A slot of the frame is taken for a duct. Common practice.
     private static (double Design, double End) Most(RouteKind kind) => kind switch
@@ -48,7 +50,7 @@ internal sealed class RouteFill : IReviewRule
             Id,
             fill > most.End ? FindingSeverity.Warning : FindingSeverity.Note,
             [route.Name],
-            $"{route.Name} is filled to {ReviewContext.Number(100 * fill, 0)} % by {bodies.Count} conductors{(isGuessed ? ", those without a diameter taken as usual hook-up wire" : "")}; {ReviewContext.Number(100 * most.Design, 0)} % are a good design{(most.End > most.Design ? $", {ReviewContext.Number(100 * most.End, 0)} % the end" : "")}.",
+            $"{route.Name} is at its fullest filled to {ReviewContext.Number(100 * fill, 0)} % by {bodies.Count} conductors{(isGuessed ? ", those without a diameter taken as usual hook-up wire" : "")}; {ReviewContext.Number(100 * most.Design, 0)} % are a good design{(most.End > most.Design ? $", {ReviewContext.Number(100 * most.End, 0)} % the end" : "")}.",
             "Take a larger one, or lead some conductors another way.",
             "common practice; IEC 60204-1 clause 13.5.1")
         {

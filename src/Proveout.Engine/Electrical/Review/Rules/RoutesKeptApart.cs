@@ -13,9 +13,10 @@ internal sealed class RoutesKeptApart : IReviewRule
     {
         foreach (var route in context.Design.Routes.Where(route => !route.Partition))
         {
-            var inside = context.Design.Conductors
-                .Where(conductor => conductor.Route.Contains(route.Name, StringComparer.Ordinal) && context.Context.ClassOf(conductor) != NetClass.ProtectiveEarth)
-                .ToLookup(context.IsMains, conductor => conductor.Id);
+            var stretches = context.Stretches.In(route.Name).Where(stretch => context.Context.ClassOf(stretch.Conductor) != NetClass.ProtectiveEarth).ToArray();
+            var inside = stretches
+                .Where(stretch => stretches.Any(other => stretch.Meets(other) && context.IsMains(stretch.Conductor) != context.IsMains(other.Conductor)))
+                .ToLookup(stretch => context.IsMains(stretch.Conductor), stretch => stretch.Conductor.Id);
             if (inside[true].Any() && inside[false].Any() && !AreInsulatedForMains(context, route))
                 yield return new Finding(
                     Id,

@@ -1,7 +1,8 @@
 using Proveout.Engine.Machine;
+using Proveout.Publish.Schedules;
 using UnitsNet;
 
-namespace Proveout.Publish.Schedules;
+namespace Proveout.Workshop;
 
 /// <summary>What to cut from which reel, longest first, and what is left of it.</summary>
 internal sealed class CutList : IScheduleMaker
@@ -39,7 +40,7 @@ internal sealed class CutList : IScheduleMaker
                 piece.Id,
                 ScheduleWords.Of(piece.Length),
                 left < 0 ? "longer than a reel" : ScheduleWords.Metres(Math.Floor(left / 100) * 100),
-                ScheduleWords.Box,
+                Schedule.Box,
             ];
         }
     }

@@ -1,7 +1,8 @@
 using Proveout.Engine.Electrical;
 using Proveout.Engine.Machine;
+using Proveout.Publish.Schedules;
 
-namespace Proveout.Publish.Schedules;
+namespace Proveout.Workshop;
 
 /// <summary>What to fasten, and how firmly.</summary>
 internal sealed class TorqueList : IScheduleMaker
@@ -30,8 +31,8 @@ internal sealed class TorqueList : IScheduleMaker
             string.Join(", ", terminals),
             ScheduleWords.Of(terminals.Length),
             FormattableString.Invariant($"{screws.Key.Torque:0.0#} N·m"),
-            ScheduleWords.Box,
-            ScheduleWords.Box,
+            Schedule.Box,
+            Schedule.Box,
         };
 
     private static IEnumerable<(TerminalReference Terminal, double Torque)> EndsOf(MachineDesign design) =>

@@ -1,7 +1,8 @@
 using Proveout.Engine.Electrical;
 using Proveout.Engine.Machine;
+using Proveout.Publish.Schedules;
 
-namespace Proveout.Publish.Schedules;
+namespace Proveout.Workshop;
 
 /// <summary>Every conductor with both its ends.</summary>
 internal sealed class WireList : IScheduleMaker
@@ -24,8 +25,8 @@ internal sealed class WireList : IScheduleMaker
         ColourWords.Of(conductor.Colour),
         ScheduleWords.Of(conductor.Length) + (conductor.LengthIsComputed ? " *" : ""),
         string.Join(", ", conductor.Route),
-        ScheduleWords.Box,
-        ScheduleWords.Box,
+        Schedule.Box,
+        Schedule.Box,
     ];
 
     private static string End(MachineDesign design, Conductor conductor, TerminalReference end) =>

@@ -1,6 +1,7 @@
 using Proveout.Engine.Machine;
+using Proveout.Publish.Schedules;
 
-namespace Proveout.Publish.Schedules;
+namespace Proveout.Workshop;
 
 /// <summary>Every jumper with the position that the design asks for.</summary>
 internal sealed class JumperMap : IScheduleMaker
@@ -28,6 +29,6 @@ internal sealed class JumperMap : IScheduleMaker
             position ?? "not fitted",
             set is null ? "nothing" : $"{jumper.Common} with {set.Post}",
             string.Join(", ", jumper.Positions.Where(other => other.Name != position).Select(other => other.Name)),
-            ScheduleWords.Box,
+            Schedule.Box,
         };
 }

@@ -1,7 +1,8 @@
 using Proveout.Engine.Electrical;
 using Proveout.Engine.Faults;
+using Proveout.Publish.Schedules;
 
-namespace Proveout.Publish.Schedules;
+namespace Proveout.Workshop;
 
 /// <summary>The conductors in the order to fit them, and after each step the checks that are ready then.</summary>
 internal sealed class OrderOfWork : IScheduleMaker
@@ -22,8 +23,8 @@ internal sealed class OrderOfWork : IScheduleMaker
     private static IEnumerable<IReadOnlyList<string>> RowsOf(WorkStep step, IReadOnlyList<Check> checks, Func<int> next)
     {
         foreach (var conductor in step.Conductors)
-            yield return [ScheduleWords.Of(next()), $"{ScheduleWords.Of(step.Number)}. {step.Title}", $"Fit {conductor.Id}: {conductor.From} to {conductor.To}", "", ScheduleWords.Box];
+            yield return [ScheduleWords.Of(next()), $"{ScheduleWords.Of(step.Number)}. {step.Title}", $"Fit {conductor.Id}: {conductor.From} to {conductor.To}", "", Schedule.Box];
         foreach (var check in checks)
-            yield return [ScheduleWords.Of(next()), $"{ScheduleWords.Of(step.Number)}. Check as you go", check.Title, CheckWords.Expected(check), ScheduleWords.Box];
+            yield return [ScheduleWords.Of(next()), $"{ScheduleWords.Of(step.Number)}. Check as you go", check.Title, CheckWords.Expected(check), Schedule.Box];
     }
 }

@@ -1,4 +1,6 @@
-namespace Proveout.Publish.Schedules;
+using Proveout.Publish.Schedules;
+
+namespace Proveout.Workshop;
 
 /// <summary>Makes one schedule. A new one is one class and one line in <see cref="ScheduleMakers"/>.</summary>
 internal interface IScheduleMaker

@@ -1,7 +1,8 @@
 using Proveout.Engine.Electrical;
 using Proveout.Engine.Machine;
+using Proveout.Publish.Schedules;
 
-namespace Proveout.Publish.Schedules;
+namespace Proveout.Workshop;
 
 /// <summary>How many ferrules, lugs, receptacles and contacts to buy, and where each kind goes.</summary>
 internal sealed class TerminationList : IScheduleMaker

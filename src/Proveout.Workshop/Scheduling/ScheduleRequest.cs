@@ -3,7 +3,7 @@ using Proveout.Engine.Faults;
 using Proveout.Engine.Machine;
 using UnitsNet;
 
-namespace Proveout.Publish.Schedules;
+namespace Proveout.Workshop;
 
 /// <summary>What schedules are made of.</summary>
 /// <param name="Design">The machine.</param>

@@ -1,8 +1,9 @@
 using Proveout.Engine.Electrical;
 using Proveout.Engine.Faults;
 using Proveout.Engine.Machine;
+using Proveout.Publish.Schedules;
 
-namespace Proveout.Publish.Schedules;
+namespace Proveout.Workshop;
 
 /// <summary>Every part with boxes for what came in the parcel.</summary>
 internal sealed class PartList : IScheduleMaker
@@ -16,7 +17,7 @@ internal sealed class PartList : IScheduleMaker
         $"{ScheduleWords.Count(request.Design.Parts.Count, "part", "parts")} of {ScheduleWords.Count(request.Design.Parts.Select(part => part.Type.Id).Distinct().Count(), "type", "types")}.");
 
     private static IReadOnlyList<string> RowOf(Part part) =>
-        [part.Designation, part.Type.Name, part.Name, string.Join("; ", LookFor(part)), ScheduleWords.Box, ScheduleWords.Box, ScheduleWords.Box];
+        [part.Designation, part.Type.Name, part.Name, string.Join("; ", LookFor(part)), Schedule.Box, Schedule.Box, Schedule.Box];
 
     // What is printed on a part or can be measured on the table.
     private static IEnumerable<string> LookFor(Part part)

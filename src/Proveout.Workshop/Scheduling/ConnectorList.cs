@@ -1,6 +1,7 @@
 using Proveout.Engine.Machine;
+using Proveout.Publish.Schedules;
 
-namespace Proveout.Publish.Schedules;
+namespace Proveout.Workshop;
 
 /// <summary>How many plugs of which family and size the conductors need.</summary>
 internal sealed class ConnectorList : IScheduleMaker

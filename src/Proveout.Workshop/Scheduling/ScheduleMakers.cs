@@ -1,4 +1,6 @@
-namespace Proveout.Publish.Schedules;
+using Proveout.Publish.Schedules;
+
+namespace Proveout.Workshop;
 
 /// <summary>The register of schedules.</summary>
 public static class ScheduleMakers

@@ -6,11 +6,11 @@ using Proveout.Publish.Schedules;
 using UglyToad.PdfPig;
 using UnitsNet;
 
-namespace Proveout.Publish.Tests.Schedules;
+namespace Proveout.Workshop.Tests.Scheduling;
 
 public sealed class ScheduleTests
 {
-    private static readonly MachineDesign Design = Samples.Design("alderbrook");
+    private static readonly MachineDesign Design = Samples.Load("alderbrook").Design;
 
     private static readonly IReadOnlyList<Schedule> All = Of(Design, Length.FromMeters(10));
 

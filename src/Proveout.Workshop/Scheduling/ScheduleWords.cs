@@ -2,14 +2,11 @@ using System.Globalization;
 using Proveout.Engine.Machine;
 using UnitsNet;
 
-namespace Proveout.Publish.Schedules;
+namespace Proveout.Workshop;
 
 /// <summary>How schedules write what they list.</summary>
 internal static class ScheduleWords
 {
-    /// <summary>An empty box to tick.</summary>
-    public const string Box = "☐";
-
     /// <summary>A cross-section.</summary>
     public static string Of(Area section) => string.Create(CultureInfo.InvariantCulture, $"{section.SquareMillimeters:0.###} mm²");
 

@@ -1,4 +1,4 @@
-namespace Proveout.Publish.Schedules;
+namespace Proveout.Workshop;
 
 /// <summary>Cuts pieces from reels of one length, longest first, each from the first reel that still holds it (first fit decreasing).</summary>
 /// <remarks>It takes at most 11/9 of the fewest reels, and two thirds of a reel more (Dósa, 2007).</remarks>

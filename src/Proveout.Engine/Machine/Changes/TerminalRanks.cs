@@ -16,8 +16,13 @@ internal sealed class TerminalRanks
         foreach (var conductor in conductors.Where(conductor => conductor.Colour == ConductorColour.GreenYellow))
             RaiseBoth(conductor, ChangeRank.Protective, _ => true);
         // A terminal without a role of its own carries what it is wired to, over any number of conductors.
-        while (conductors.Count(conductor => RaiseBoth(conductor, Of(conductor), terminal => !_ranked.Contains(terminal))) > 0)
+        var isSettled = false;
+        while (!isSettled)
         {
+            isSettled = true;
+            foreach (var conductor in conductors)
+                if (RaiseBoth(conductor, Of(conductor), terminal => !_ranked.Contains(terminal)))
+                    isSettled = false;
         }
     }
 

@@ -80,8 +80,8 @@ internal static class AsWiredDesign
             : null;
 
     private static TerminalReference? Across(TerminalReference terminal, string part, Connector from, string otherPart, Connector to) =>
-        terminal.Part == part && from.Terminals.Index().FirstOrDefault(item => item.Item == terminal.Terminal, (-1, "")).Index is >= 0 and var place
-            ? new TerminalReference(otherPart, to.Terminals[place])
+        terminal.Part == part && from.Terminals.Contains(terminal.Terminal, StringComparer.Ordinal)
+            ? new TerminalReference(otherPart, to.Terminals[from.Terminals.TakeWhile(name => name != terminal.Terminal).Count()])
             : null;
 
     private static Connector? ConnectorOf(MachineDesign design, TerminalReference name) =>

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Proveout.Engine.Faults;
 using Proveout.Engine.Machine;
 
@@ -55,17 +56,18 @@ public sealed class WiringCampaign
     {
         var tables = Tables();
         var responses = new FaultResponse[Faults.Count];
+        var idle = new ConcurrentBag<ICheckWorker[]>();
         Parallel.For(
             0,
             Faults.Count,
             new ParallelOptions { CancellationToken = cancellation },
-            () => Workers(tables),
+            () => idle.TryTake(out var ready) ? ready : Workers(tables),
             (fault, _, workers) =>
             {
                 responses[fault] = Respond(Faults[fault], workers);
                 return workers;
             },
-            _ => { });
+            idle.Add);
         return new FaultDictionary(
             [.. _setUps.Select(setUp => setUp.Text)],
             [.. _candidates.Select(candidate => candidate.Check)],
@@ -141,7 +143,8 @@ public sealed class WiringCampaign
 
         (int, int)? tied = candidates[0].TiedTo is { } node ? (candidates[0].A, node) : null;
         CandidateCheck[] diodes = tied is null ? [.. _candidates.Where(other => other.SetUp == setUp && other.Mode is DiodeTestMode)] : [];
-        return new PortTable(RestOf(setUp), state, wiring, candidates, first, tied, diodes);
+        var rest = RestOf(setUp);
+        return new PortTable(rest, state, wiring, candidates, first, tied, diodes, before.OfType<PortTable>().FirstOrDefault(table => table.Rest == rest));
     }
 
     internal static ICheckWorker[] Workers(ICheckTable[] tables)

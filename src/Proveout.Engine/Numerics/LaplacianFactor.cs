@@ -13,6 +13,7 @@ internal sealed class LaplacianFactor
     private readonly int[] _parent;
     private readonly int[] _depth;
     private readonly DoubleDouble[]?[] _forward;
+    private readonly Lazy<DoubleDouble[]> _selves;
 
     /// <summary>Factors a network.</summary>
     /// <param name="nodeCount">Number of nodes.</param>
@@ -36,7 +37,12 @@ internal sealed class LaplacianFactor
             _parent[node] = _later[node].Length == 0 ? -1 : _later[node].MinBy(later => _position[later]);
             _depth[node] = _parent[node] < 0 ? 0 : _depth[_parent[node]] + 1;
         }
+
+        _selves = new(() => [.. Enumerable.Range(0, nodeCount).Select(SolveSelf)]);
     }
+
+    /// <summary>Potential of a node for one ampere fed into it and taken from ground.</summary>
+    public DoubleDouble Self(int node) => _selves.Value[node];
 
     /// <summary>Potential of one node for one ampere fed into another and taken from ground, without a column.</summary>
     /// <remarks>
@@ -63,12 +69,27 @@ internal sealed class LaplacianFactor
     {
         if (_forward[node] is { } ready)
             return ready;
+        var values = SolveForward(node);
+        return Interlocked.CompareExchange(ref _forward[node], values, null) ?? values;
+    }
+
+    private DoubleDouble SolveSelf(int node)
+    {
+        var values = SolveForward(node);
+        var sum = DoubleDouble.Zero;
+        for (var at = node; at >= 0; at = _parent[at])
+            sum += values[_depth[at]] * values[_depth[at]] * _reciprocals[at];
+        return sum;
+    }
+
+    private DoubleDouble[] SolveForward(int node)
+    {
         var values = new DoubleDouble[_depth[node] + 1];
         values[^1] = 1;
         for (var at = node; at >= 0; at = _parent[at])
             for (var index = 0; index < _later[at].Length; index++)
                 values[_depth[_later[at][index]]] += _multipliers[at][index] * values[_depth[at]];
-        return Interlocked.CompareExchange(ref _forward[node], values, null) ?? values;
+        return values;
     }
 
     /// <summary>Potentials of all nodes, in volts, for one ampere fed into a node and taken from ground.</summary>

@@ -74,10 +74,21 @@ internal sealed class ResistorNetwork
     /// <summary>Resistance between two nodes in ohms by way of the anchors too: finite for any two nodes, equal to the true one within an island.</summary>
     public DoubleDouble AnchoredResistance(int a, int b)
     {
-        var sum = Transfer(a, a) + Transfer(b, b);
+        var sum = Self(a) + Self(b);
         var mutual = Transfer(a, b);
         return sum - mutual - mutual;
     }
+
+    /// <summary>Resistance in ohms between a node and any other, by one column: for many others it costs less than asking one by one.</summary>
+    public Func<int, double> ResistanceFrom(int node)
+    {
+        var (column, self, island) = (Column(node), Self(node), _islands.Of(node));
+        return other => _islands.Of(other) == island
+            ? Math.Max(0, (double)(self + Self(other) - column[_indexInIsland[other]] - column[_indexInIsland[other]]))
+            : double.PositiveInfinity;
+    }
+
+    private DoubleDouble Self(int node) => _factors[_islands.Of(node)].Value.Self(_indexInIsland[node]);
 
     /// <summary>Potential of node <paramref name="b"/> for one ampere fed into node <paramref name="a"/> and taken from ground.</summary>
     public DoubleDouble Transfer(int a, int b) =>

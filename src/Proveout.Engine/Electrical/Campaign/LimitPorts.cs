@@ -10,6 +10,8 @@ namespace Proveout.Engine.Electrical;
 internal sealed class LimitPorts
 {
     private readonly bool[] _holdsIsland;
+    private readonly Lazy<PortMasks> _masksOfLoads;
+    private readonly Lazy<PortPaths> _paths;
 
     /// <summary>Lists the ports.</summary>
     /// <param name="changes">What faults change of the network with all controls at rest.</param>
@@ -32,8 +34,8 @@ internal sealed class LimitPorts
         Changes = changes;
         Ports = new Ports((atHigh ? rest.High : rest.Low).Network, pairs);
         Masks = new PortMasks(Ports);
-        MasksOfLoads = new PortMasks(Ports, StrayPieces.NegligibleOhms);
-        Paths = new PortPaths(Ports);
+        _masksOfLoads = new(() => new PortMasks(Ports, StrayPieces.NegligibleOhms));
+        _paths = new(() => new PortPaths(Ports));
         Operated = [.. operated.Select(element => (element, Changes.Operate(element))).Where(item => item.Item2.DeltaConductance.High != 0)];
         Tied = tied is var (one, two) ? [EdgeChange.Add(one, two, 1 / JointBands.Joint.High)] : [];
         _holdsIsland = new bool[Ports.Network.Islands.Count];
@@ -52,10 +54,10 @@ internal sealed class LimitPorts
     public PortMasks Masks { get; }
 
     /// <summary>The ports of each island that junctions and insulation can alter, and those that are open.</summary>
-    public PortMasks MasksOfLoads { get; }
+    public PortMasks MasksOfLoads => _masksOfLoads.Value;
 
     /// <summary>The ports that a change within an island alters.</summary>
-    public PortPaths Paths { get; }
+    public PortPaths Paths => _paths.Value;
 
     /// <summary>What faults change.</summary>
     public FaultChanges Changes { get; }

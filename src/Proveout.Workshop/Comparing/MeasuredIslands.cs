@@ -1,5 +1,4 @@
 using Proveout.Engine.Electrical;
-using Proveout.Engine.Machine;
 
 namespace Proveout.Workshop;
 

@@ -29,7 +29,7 @@ internal sealed class BlockPainter(SheetLayout layout, Block block)
         {
             ItemForm.Ports => Names(item.First) + Names(item.Second) + connector + 7,
             ItemForm.Motor => Names(item.Ends) + 18,
-            ItemForm.Lane => Paper.Small.Width(item.Terminals.First) + Paper.Small.Width(item.Terminals.Second) + Math.Max(SymbolPath.Length, connector) + 5,
+            ItemForm.Lane => Paper.Small.Width(item.Terminals.First) + Paper.Small.Width(item.Terminals.Second) + SymbolPath.Length + connector + 5,
             _ => Math.Max(Paper.Small.Width(item.Terminals.First), Paper.Small.Width(item.Terminals.Second)) + connector + 9,
         };
     }
@@ -46,15 +46,19 @@ internal sealed class BlockPainter(SheetLayout layout, Block block)
             yield return Shape.Text(line, _left, y += 3, Paper.Small, _right - _left);
     }
 
-    /// <summary>An outline round all terminals that belong to no symbol; dashed round symbols that are one part.</summary>
+    /// <summary>An outline round the terminals that belong to no symbol, with a line between connectors.</summary>
     private IEnumerable<XElement> Box()
     {
-        foreach (var item in block.Items.Where(item => item.Form == ItemForm.Ports && item.Symbol != Symbol.Earth))
-        {
-            var box = Shape.Box(_left, Row(item.Row) - 3, _right - _left, (item.Rows * SheetLayout.Pitch) - 0.3, 0.6, Shape.Ink, Shape.Ink, LineWidth);
-            box.SetAttributeValue("fill-opacity", "0.06");
-            yield return box;
-        }
+        var boxed = block.Items.Where(item => item.Form == ItemForm.Ports && item.Symbol != Symbol.Earth).ToList();
+        if (boxed.Count == 0)
+            yield break;
+        var top = Row(boxed[0].Row) - (SheetLayout.Pitch / 2);
+        var height = boxed.Sum(item => item.Rows) * SheetLayout.Pitch;
+        var box = Shape.Box(_left, top, _right - _left, height, 0.6, Shape.Ink, Shape.Ink, LineWidth);
+        box.SetAttributeValue("fill-opacity", "0.06");
+        yield return box;
+        foreach (var item in boxed.Skip(1).Where(item => item.Name.Length > 0))
+            yield return Shape.Line(_left, Row(item.Row) - (SheetLayout.Pitch / 2), _right, Row(item.Row) - (SheetLayout.Pitch / 2), Shape.Ink, 0.15);
     }
 
     private IEnumerable<XElement> Draw(BlockItem item) => item.Form switch
@@ -111,10 +115,18 @@ internal sealed class BlockPainter(SheetLayout layout, Block block)
         }
     }
 
+    // In the middle of what the names of terminals and the value leave free.
+    private double SymbolStart(BlockItem item)
+    {
+        var value = item.Name.Length == 0 ? 0 : Paper.Small.Width(item.Name) + 1;
+        var taken = Paper.Small.Width(item.Terminals.First) + Paper.Small.Width(item.Terminals.Second) + value + SymbolPath.Length;
+        return _left + Paper.Small.Width(item.Terminals.First) + ((_right - _left - taken) / 2);
+    }
+
     private IEnumerable<XElement> Lane(BlockItem item)
     {
         var y = Row(item.Row);
-        var start = ((_left + _right) / 2) - (SymbolPath.Length / 2);
+        var start = SymbolStart(item);
         var bus = _left + 1.5 + Paper.Small.Width(item.Terminals.First);
         yield return Line(item.SharesFirst ? bus : _left, y, start, y);
         yield return Line(start + SymbolPath.Length, y, _right, y);
@@ -126,7 +138,7 @@ internal sealed class BlockPainter(SheetLayout layout, Block block)
             yield return Shape.Text(item.Terminals.First, _left + 0.6, y - 0.7, Paper.Small, 30);
         yield return Shape.Text(item.Terminals.Second, _right - 0.6, y - 0.7, FromRight, 30);
         if (item.Name.Length > 0)
-            yield return Shape.Text(item.Name, (_left + _right) / 2, y - 2.1, Centred, 30);
+            yield return Shape.Text(item.Name, start + SymbolPath.Length + 0.5, y - 0.7, Paper.Small, 30);
         foreach (var joint in item.First.Skip(1).Select(end => (X: _left, end.Row)).Concat(item.Second.Skip(1).Select(end => (X: _right, end.Row))))
             yield return Line(joint.X, Row(joint.Row), joint.X, y);
     }
@@ -181,7 +193,7 @@ internal sealed class BlockPainter(SheetLayout layout, Block block)
         var contacts = block.Items.Where(item => item.Form == ItemForm.Lane && item.Symbol is Symbol.ClosingContact or Symbol.OpeningContact).ToList();
         if (contacts.Count < 2)
             yield break;
-        var x = (_left + _right) / 2;
+        var x = SymbolStart(contacts[0]) + (SymbolPath.Length / 2);
         var link = Line(x, Row(contacts[0].Row) - 1, x, Row(contacts[^1].Row) - 1);
         link.SetAttributeValue("stroke-dasharray", "0.9 0.9");
         yield return link;

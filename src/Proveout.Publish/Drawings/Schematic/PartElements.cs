@@ -21,7 +21,7 @@ internal static class PartElements
     {
         if (BoxLetters.Contains(part.Type.ClassLetter, StringComparison.Ordinal))
             return [];
-        return part.Type.Circuit
+        return part.Type.Circuit.Concat(Series(part.Type))
             .Where(element => part.Type.FindTerminal(element.A) is not null && part.Type.FindTerminal(element.B) is not null)
             .Select(element => (Element: element, Symbol: SymbolOf(part.Type, element)))
             .Where(pair => pair.Symbol != Symbol.None)
@@ -29,6 +29,17 @@ internal static class PartElements
             .DistinctBy(pair => string.CompareOrdinal(pair.Element.A, pair.Element.B) < 0 ? (pair.Element.A, pair.Element.B) : (pair.Element.B, pair.Element.A))
             .Select(pair => new PartElement(pair.Symbol, pair.Element.A, pair.Element.B, ValueOf(pair.Element)))
             .ToList();
+    }
+
+    /// <summary>A fuse and a contact that follow each other inside a part, such as those of a circuit-breaker, are one symbol: that of the fuse.</summary>
+    private static IEnumerable<CircuitElement> Series(PartType type)
+    {
+        var paths = type.Circuit.Where(element => element is Fuse or Proveout.Engine.Machine.Contact).ToList();
+        foreach (var node in paths.SelectMany(path => new[] { path.A, path.B }).Where(node => type.FindTerminal(node) is null).Distinct())
+            if (paths.FindAll(path => path.A == node || path.B == node) is [var first, var second] && (first as Fuse ?? second as Fuse) is { } fuse)
+                yield return fuse with { A = Other(first, node), B = Other(second, node) };
+
+        static string Other(CircuitElement path, string node) => path.A == node ? path.B : path.A;
     }
 
     private static Symbol SymbolOf(PartType type, CircuitElement element) => element switch

@@ -13,30 +13,42 @@ public static class SchematicDrawing
     public static IReadOnlyList<DrawingSheet> Of(MachineDesign design)
     {
         ArgumentNullException.ThrowIfNull(design);
-        var plans = new SheetPlans(design, new WireFunctions(design)).Of();
-        // A column depends on the layout, and a layout on the words of its references: places settle from the second round on.
-        var layouts = plans.Select(plan => new SheetLayout(design, plan.Conductors, _ => "")).ToList();
-        for (var round = 0; round < 3; round++)
-        {
-            var references = new CrossReferences(layouts);
-            layouts = plans.Select((plan, index) => new SheetLayout(design, plan.Conductors, block => references.Words(block, index))).ToList();
-        }
+        var bands = new Bands(design, new WireFunctions(design)).Of();
+        var layouts = Layouts((_, _) => Bands.ReferencesToCome);
+        var sheets = BandSheet.Pack(bands, layouts);
+        // How many references a part has decides how high its block is, and so which bands share a sheet; how long they are does not change its column.
+        layouts = Layouts(References());
+        sheets = BandSheet.Pack(bands, layouts);
+        layouts = Layouts(References());
+        foreach (var sheet in sheets)
+            sheet.Arrange(layouts);
+        return [.. sheets.Select((sheet, index) => Sheet(design, bands, layouts, sheets, index))];
 
-        return plans.Select((plan, index) => Sheet(design, plan, layouts[index], index, plans)).ToList();
+        IReadOnlyList<SheetLayout> Layouts(Func<Block, int, string> words) =>
+            [.. bands.Select((band, index) => new SheetLayout(design, band.Conductors, block => words(block, index)))];
+
+        Func<Block, int, string> References()
+        {
+            foreach (var sheet in sheets)
+                sheet.Arrange(layouts);
+            return new CrossReferences(sheets, layouts).Words;
+        }
     }
 
-    private static DrawingSheet Sheet(MachineDesign design, SheetPlan plan, SheetLayout layout, int index, IReadOnlyList<SheetPlan> plans)
+    private static DrawingSheet Sheet(
+        MachineDesign design, IReadOnlyList<Band> bands, IReadOnlyList<SheetLayout> layouts, IReadOnlyList<BandSheet> sheets, int index)
     {
-        var sisters = plans.Where(each => each.Function == plan.Function).ToList();
-        var title = Title(plan.Function) + (sisters.Count > 1 ? FormattableString.Invariant($", {sisters.IndexOf(plan) + 1} of {sisters.Count}") : "");
-        var parts = layout.Graph.Blocks.Where(block => !block.IsPassage).Select(block => block.Part!.Designation).Distinct();
+        var sheet = sheets[index];
+        var sisters = sheets.Where(each => each.Function == sheet.Function).ToList();
+        var title = Title(sheet.Function) + (sisters.Count > 1 ? FormattableString.Invariant($", {sisters.IndexOf(sheet) + 1} of {sisters.Count}") : "");
+        var parts = sheet.Bands.SelectMany(band => layouts[band].Graph.Blocks).Where(block => !block.IsPassage).Select(block => block.Part!.Designation).Distinct();
         return Paper.Sheet(
             FormattableString.Invariant($"schematic-{index + 1}"),
             title,
-            $"Schematic, {title}: {plan.Conductors.Count} conductors between {string.Join(", ", parts)}.",
-            (design.Name, plan.Function == WireFunction.Mains ? "Isolate, lock off and prove dead before any work." : ""),
-            FormattableString.Invariant($"Schematic, sheet {index + 1} of {plans.Count}"),
-            Content(layout),
+            $"Schematic, {title}: {sheet.Bands.Sum(band => bands[band].Conductors.Count)} conductors between {string.Join(", ", parts)}.",
+            (design.Name, sheet.Function == WireFunction.Mains ? "Isolate, lock off and prove dead before any work." : ""),
+            FormattableString.Invariant($"Schematic, sheet {index + 1} of {sheets.Count}"),
+            sheet.Bands.SelectMany(band => Content(layouts[band])),
             hasColumns: true);
     }
 

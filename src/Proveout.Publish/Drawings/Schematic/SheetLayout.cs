@@ -50,11 +50,13 @@ internal sealed class SheetLayout
 
     public double Height { get; }
 
-    public double OffsetX => Paper.Left + Math.Max(0, (Paper.Right - Paper.Left - Width) / 2);
+    /// <summary>Left edge on its sheet.</summary>
+    public double OffsetX { get; set; } = Paper.Left;
 
-    public double OffsetY => Paper.Top + 1 + Math.Max(0, Math.Min(14, (Paper.Bottom - Paper.Top - 1 - Height) / 2));
+    /// <summary>Upper edge on its sheet.</summary>
+    public double OffsetY { get; set; } = Paper.Top;
 
-    public bool Fits => Width <= Paper.Right - Paper.Left && Height <= Paper.Bottom - Paper.Top - 1;
+    public bool Fits => Width <= Paper.Right - Paper.Left && Height <= Paper.Bottom - Paper.Top;
 
     public double LeftOf(Block block) => OffsetX + _lefts[block.Layer];
 

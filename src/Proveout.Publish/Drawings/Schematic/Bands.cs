@@ -2,19 +2,19 @@ using Proveout.Engine.Machine;
 
 namespace Proveout.Publish.Drawings;
 
-/// <summary>Fills sheets, function by function: what runs between the same two parts stays together, and what is wired to the sheet's parts comes next.</summary>
-internal sealed class SheetPlans(MachineDesign design, WireFunctions functions)
+/// <summary>Makes bands no larger than a sheet, function by function: what runs between the same two parts stays together, and what is wired to the band's parts comes next.</summary>
+internal sealed class Bands(MachineDesign design, WireFunctions functions)
 {
     // Fewer wires than fill a sheet, so that a plug of many poles can be split.
     private const int MostOfABundle = 16;
     private const int Tries = 3;
 
     // Room for the references, which are known only when all sheets are.
-    private const string ReferencesToCome = "see 00/0, 00/0";
+    public const string ReferencesToCome = "see 00/0, 00/0";
 
-    public IReadOnlyList<SheetPlan> Of() => [.. Enum.GetValues<WireFunction>().SelectMany(OfFunction)];
+    public IReadOnlyList<Band> Of() => [.. Enum.GetValues<WireFunction>().SelectMany(OfFunction)];
 
-    private IEnumerable<SheetPlan> OfFunction(WireFunction function)
+    private IEnumerable<Band> OfFunction(WireFunction function)
     {
         var open = design.Conductors.Where(conductor => functions.Of(conductor) == function)
             .GroupBy(conductor => string.CompareOrdinal(conductor.From.Part, conductor.To.Part) < 0 ? (conductor.From.Part, conductor.To.Part) : (conductor.To.Part, conductor.From.Part))

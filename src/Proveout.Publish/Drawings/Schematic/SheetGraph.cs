@@ -63,12 +63,12 @@ internal sealed class SheetGraph
             block.Layer -= least;
     }
 
-    private IEnumerable<Block> Feeds(Block block) => _wires.Where(wire => wire.To.Block == block && wire.From.Block != block).Select(wire => wire.From.Block);
+    private static IEnumerable<Block> Feeds(Block block) => block.Ends.Where(end => !end.IsSource && end.Far.Block != block).Select(end => end.Far.Block);
 
-    private IEnumerable<Block> Fed(Block block) => _wires.Where(wire => wire.From.Block == block && wire.To.Block != block).Select(wire => wire.To.Block);
+    private static IEnumerable<Block> Fed(Block block) => block.Ends.Where(end => end.IsSource && end.Far.Block != block).Select(end => end.Far.Block);
 
     // No block may share a layer with one that it is wired to.
-    private IEnumerable<int> FedBack(Block block, HashSet<Block> done) => Fed(block).Where(done.Contains).Select(fed => fed.Layer + 1);
+    private static IEnumerable<int> FedBack(Block block, HashSet<Block> done) => Fed(block).Where(done.Contains).Select(fed => fed.Layer + 1);
 
     /// <summary>Leads a wire through the layers between its ends.</summary>
     private void Pass(WireEnd left)

@@ -11,6 +11,9 @@ internal sealed class WireEnd(Block block, Conductor wire, string terminal)
 
     public string Terminal { get; } = terminal;
 
+    /// <summary>True at the end that the machine file names first.</summary>
+    public bool IsSource => Wire.From == new TerminalReference(Block.Part!.Designation, Terminal);
+
     /// <summary>The end at the other side of the sheet's wire.</summary>
     public WireEnd Far { get; set; } = null!;
 

@@ -14,7 +14,7 @@ internal sealed class Labels
     /// <returns>True when there was one.</returns>
     public bool Write(string text, TextStyle style, IEnumerable<(double X, double Y)> places, bool isUpright = false, bool hasGround = false)
     {
-        var (along, across) = (style.Width(PlainText.Clean(text)) + 0.8, style.Size);
+        var (along, across) = (style.Width(PlainText.Clean(text)) + 0.8, style.Size * 1.15);
         var (width, height) = isUpright ? (across, along) : (along, across);
         foreach (var (x, y) in places)
         {

@@ -27,6 +27,9 @@ internal static class Paper
     private static readonly TextStyle Number = new(SmallSize, "middle");
     private static readonly TextStyle AtRight = new(SmallSize, "end");
 
+    // Room of the machine's name and the number of the sheet.
+    private const double FootWidth = 56;
+
     private const string Style =
         ".drawing{color:var(--drawing-ink,#16181d);background:var(--drawing-paper,#ffffff)}"
         + "@media (prefers-color-scheme:dark){.drawing{--drawing-ink:#e8eaed;--drawing-paper:#16181d}}"
@@ -75,8 +78,10 @@ internal static class Paper
         yield return Shape.Box(5, 5, Width - 10, Height - 10, 0, "none", Shape.Ink, 0.35);
         yield return Shape.Line(5, line, Width - 5, line, Shape.Ink, 0.35);
         yield return Shape.Text(title, Left, line + 6, Heading, 130);
-        yield return Shape.Text(foot.Machine, Right, line + 3.9, AtRight, 110);
-        yield return Shape.Text(place, Right, line + 7.4, AtRight, 110);
-        yield return Shape.Text(foot.Note, Left + 135, line + 5.6, Small, Right - Left - 135 - 62);
+        yield return Shape.Text(foot.Machine, Right, line + 3.9, AtRight, FootWidth);
+        yield return Shape.Text(place, Right, line + 7.4, AtRight, FootWidth);
+        var room = Right - Left - 135 - FootWidth - 4;
+        foreach (var (words, at) in TextBlock.Lines(foot.Note, Small, room).Take(2).Select((words, at) => (words, at)))
+            yield return Shape.Text(words, Left + 135, line + 3.9 + (at * 3.5), Small, room);
     }
 }

@@ -61,6 +61,8 @@ internal sealed class BayPainter(MachineLayout layout, Surface surface, BayScale
             labels.Write(placed.Part.Designation, Designation, Around(placed), hasGround: true);
         foreach (var placed in _parts)
             Name(labels, placed);
+        foreach (var rail in layout.Design.Rails.Where(rail => rail.On == surface.Name))
+            labels.Write(rail.Name, Paper.Small, new[] { SpotMm.Of(rail.To), SpotMm.Of(rail.From) }.Select(scale.At), hasGround: true);
         foreach (var route in Routes())
             OfRoute(labels, route);
         foreach (var placed in _parts)

@@ -9,11 +9,12 @@ internal sealed class BayScale
     private readonly double _left;
     private readonly double _bottom;
 
-    /// <summary>The largest scale at which a surface fits a height of paper.</summary>
-    public BayScale(Surface surface, double heightMm)
+    /// <summary>The largest scale at which a surface fits a height of paper: one of the standard, or just so.</summary>
+    public BayScale(Surface surface, double heightMm, bool isStandard = true)
     {
         var (width, height) = (surface.Size.Width.Millimeters, surface.Size.Height.Millimeters);
-        By = Reductions.FirstOrDefault(by => width / by <= Paper.Right - Paper.Left && height / by <= heightMm, Reductions[^1]);
+        var least = Math.Max(width / (Paper.Right - Paper.Left), height / heightMm);
+        By = isStandard ? Reductions.FirstOrDefault(by => least <= by, least) : least;
         _left = (Paper.Width - (width / By)) / 2;
         _bottom = Paper.Top - 4 + (height / By);
     }

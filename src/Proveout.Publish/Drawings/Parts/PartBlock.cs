@@ -35,8 +35,15 @@ internal sealed record PartBlock(string Heading, IReadOnlyList<PartRow> Rows, Ju
     {
         var position = part.Jumpers.FirstOrDefault(setting => setting.Jumper == jumper.Name)?.Position;
         var reached = Reached(part.Type, jumper.Common).ToList();
-        var gives = reached.Count == 0 ? "" : $" at {string.Join(", ", reached)}";
-        return new(position is null ? $"Jumper {jumper.Name}: not fitted{(gives.Length > 0 ? ", nothing given" + gives : "")}" : $"Jumper {jumper.Name} at {position}: gives {position}{gives}", [], jumper, position);
+        var places = string.Join(", ", reached);
+        var heading = (position, reached.Count) switch
+        {
+            (null, 0) => "not fitted",
+            (null, _) => $"not fitted, nothing on {places}",
+            (_, 0) => position,
+            _ => $"{position}, given to {places}",
+        };
+        return new($"Jumper {jumper.Name}: {heading}", [], jumper, position);
     }
 
     // What hangs on the common post by a track alone.

@@ -45,8 +45,8 @@ public static class PartDrawing
             FormattableString.Invariant($"part-{part.Designation}-{index + 1}"),
             $"{part.Designation}, {part.Name}",
             $"{string.Join("; ", [.. jumpers, .. landings])}.",
-            (design.Name, "Terminals as one sees them where the conductors enter"),
-            FormattableString.Invariant($"{part.Type.Name}, sheet {index + 1} of {count}"),
+            (design.Name, $"{part.Type.Name}. Terminals as one sees them where the conductors enter."),
+            FormattableString.Invariant($"Part, sheet {index + 1} of {count}"),
             columns.SelectMany((column, at) => Column(design, column, at)));
     }
 

@@ -42,7 +42,7 @@ internal sealed class PartPainter(MachineDesign design, double left)
 
     private IEnumerable<XElement> Landing(Conductor conductor, TerminalReference other, double y)
     {
-        foreach (var stroke in WirePaint.Along([(left + NameWidth + 2.6, y), (left + WireEnd, y)], conductor.Colour, 1.1))
+        foreach (var stroke in WirePaint.Along([(left + NameWidth + 3.8, y), (left + WireEnd, y)], conductor.Colour, 1.1))
             yield return stroke;
         var mark = string.Create(
             CultureInfo.InvariantCulture,

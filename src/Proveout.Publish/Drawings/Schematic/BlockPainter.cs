@@ -19,7 +19,14 @@ internal sealed class BlockPainter(SheetLayout layout, Block block)
     /// <summary>Least width of a block's body.</summary>
     public static double WidthOf(Block block) => block.Items.Select(WidthOf).DefaultIfEmpty(0).Max();
 
-    public IEnumerable<XElement> Draw() => block.IsPassage ? [Line(_left, Row(0), _right, Row(0))] : [.. Heading(), .. Box(), .. block.Items.SelectMany(Draw), .. Links()];
+    public IEnumerable<XElement> Draw() => block.IsPassage ? [Passage()] : [.. Heading(), .. Box(), .. block.Items.SelectMany(Draw), .. Links()];
+
+    private XElement Passage()
+    {
+        var wire = Shape.Path(WirePaint.Data([(_left, Row(0)), (_right, Row(0))]), "none", Shape.Ink, LineWidth);
+        wire.SetAttributeValue("data-conductor", block.Ends[0].Wire.Id);
+        return wire;
+    }
 
     private static double WidthOf(BlockItem item)
     {

@@ -1,6 +1,6 @@
 namespace Proveout.Publish.Drawings;
 
-/// <summary>Where each part is drawn, so that every place of it can name the others (IEC 61082-1): sheet, stroke, column.</summary>
+/// <summary>Where each part is drawn, so that every place of it can name the others (IEC 61082-1): sheet, stroke, column in which the designation stands.</summary>
 internal sealed class CrossReferences
 {
     private readonly ILookup<string, (int Band, string Aspect, string Place)> _places;
@@ -9,7 +9,7 @@ internal sealed class CrossReferences
         _places = sheets.SelectMany((sheet, index) => sheet.Bands.SelectMany(band => layouts[band].Graph.Blocks
                 .Where(block => !block.IsPassage)
                 .Select(block => (block.Part!.Designation, Band: band, block.Aspect, Place: FormattableString.Invariant(
-                    $"{index + 1}/{Paper.ColumnAt((layouts[band].LeftOf(block) + layouts[band].RightOf(block)) / 2)}")))))
+                    $"{index + 1}/{Paper.ColumnAt(layouts[band].LeftOf(block))}")))))
             .ToLookup(each => each.Designation, each => (each.Band, each.Aspect, each.Place));
 
     /// <summary>The other places of a block's part: for a coil those of its contacts, for contacts that of their coil first.</summary>

@@ -31,7 +31,7 @@ public static class ConductorDrawing
 
     private static DrawingSheet OnSurface(MachineLayout layout, ConductorWay way, Surface surface, int index, int count)
     {
-        var scale = new BayScale(surface, RoomMm);
+        var scale = new BayScale(surface, RoomMm, isStandard: false);
         var painter = new BayPainter(layout, surface, scale);
         var dimmed = Shape.Group(dimmed: false, [.. painter.Ground(FormattableString.Invariant($"wire-{index + 1}-hatch")), .. painter.Parts()]);
         dimmed.SetAttributeValue("opacity", "0.35");

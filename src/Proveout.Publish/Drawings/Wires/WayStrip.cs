@@ -43,9 +43,11 @@ internal sealed class WayStrip(MachineLayout layout, ConductorWay way, double to
         var cut = way.Conductor.LengthIsComputed && way.Missing is null ? way.CutMm : way.Conductor.Length.Millimeters;
         var known = way.Missing is null ? $"way {Millimetres(way.WayMm)} and slack {Millimetres(way.SlackMm)}; " : "";
         return cut > 0
-            ? $"{known}cut {Millimetres(cut)}{(way.Conductor.LengthIsComputed ? "" : ", as the machine file says")}"
+            ? $"{known}cut {Millimetres(cut)}{(way.Conductor.LengthIsComputed ? "" : ", as the machine file says")}{(IsShort(cut) ? "; that is shorter than the way: measure before you cut" : "")}"
             : $"length not known: {way.Missing}";
     }
+
+    private bool IsShort(double cutMm) => way.Missing is null && cutMm < way.WayMm;
 
     private IEnumerable<XElement> End(TerminalReference end, double left)
     {

@@ -47,7 +47,7 @@ internal sealed class Workplace : IAsyncDisposable
     /// <summary>Plans the machine of a build while a person waits, so that the bench answers at once; refused when it is not at hand.</summary>
     public async Task<Outcome<PlannedMachine>> PlanAsync(Terminal terminal, Build build, CancellationToken cancellation) =>
         Shelf.OfBuild(build.MachineFingerprint, build.MachineName) is { } machine
-            ? Outcome.Of(await PlanAsync(terminal, machine, cancellation))
+            ? Outcome.Of(await Planning.RunAsync(terminal, machine, onlyGreedy: false, cancellation))
             : Outcome.Refused<PlannedMachine>(
             [
                 new Diagnostic(
@@ -56,10 +56,6 @@ internal sealed class Workplace : IAsyncDisposable
                     $"Build {build.Serial} was started from the machine {build.MachineName}, which is not among the samples.",
                     "Give its file or folder with --machine."),
             ]);
-
-    /// <summary>Plans a machine of the shelf while a person waits.</summary>
-    public Task<PlannedMachine> PlanAsync(Terminal terminal, LoadedMachine machine, CancellationToken cancellation) =>
-        Planning.RunAsync(terminal, machine, onlyGreedy: false, cancellation);
 
     public ValueTask DisposeAsync() => Journal.DisposeAsync();
 }

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 using Proveout.Engine.Machine;
 using Proveout.Publish.Schedules;
 using Proveout.Workshop;
@@ -9,8 +8,6 @@ namespace Proveout.Cli;
 /// <summary><c>proveout schedules MACHINE</c>.</summary>
 internal static class SchedulesCommand
 {
-    private static readonly UTF8Encoding WithMark = new(encoderShouldEmitUTF8Identifier: true);
-
     public static Command Build(Terminal terminal, SharedOptions options)
     {
         var folder = new Option<string>("--out") { Description = "Folder to write to; this one when left out.", HelpName = "FOLDER", DefaultValueFactory = _ => "." };
@@ -28,23 +25,19 @@ internal static class SchedulesCommand
         {
             options.Machine, folder, reel, pages, options.Json,
         };
-        command.SetAction(async (parse, cancellation) =>
+        MachineRun.Of(command, terminal, options, async run =>
         {
-            var asJson = parse.GetValue(options.Json);
-            var read = options.FilesOf(parse).Read(options.MachineOf(parse));
-            if (read.Value is not { } machine)
-                return terminal.Refuse(read.Diagnostics, asJson);
-            if (!LengthText.TryRead(parse.GetValue(reel)!, out var length, out var problem))
-                return terminal.Refuse([new Diagnostic("wrong-option", new("--reel", 0, 0), problem, "Give the reel's length with its unit, such as `25 m`.")], asJson);
-            var planned = await Planning.RunAsync(terminal, machine, onlyGreedy: false, cancellation);
-            return Write(terminal, ScheduleBooks.Of(planned, length, parse.GetValue(pages)!), parse.GetValue(folder)!, asJson);
+            if (!LengthText.TryRead(run.Parse.GetValue(reel)!, out var length, out var problem))
+                return terminal.Refuse([new Diagnostic("wrong-option", new("--reel", 0, 0), problem, "Give the reel's length with its unit, such as `25 m`.")], run.AsJson);
+            var book = ScheduleBooks.Of(await run.PlanAsync(), length, run.Parse.GetValue(pages)!);
+            return Write(terminal, book, run.Parse.GetValue(folder)!, run.AsJson);
         });
         return command;
     }
 
     private static int Write(Terminal terminal, ScheduleBook book, string folder, bool asJson)
     {
-        var files = FilesOf(book).Select(file => (Path: Path.Combine(folder, file.Name), file.Write)).ToArray();
+        var files = PaperFiles.Of(book).Select(file => (Path: Path.Combine(folder, file.Name), file.Write)).ToArray();
         var problems = files.Select(file => SafeFile.TryWrite(file.Path, file.Write)).OfType<Diagnostic>().ToArray();
         if (problems.Length > 0)
             return terminal.Refuse(problems, asJson);
@@ -54,22 +47,5 @@ internal static class SchedulesCommand
             foreach (var file in files)
                 terminal.Say(file.Path);
         return ExitCode.Fine;
-    }
-
-    // Documents bear no moment of writing, so that equal machines give equal files.
-    private static IEnumerable<(string Name, Action<Stream> Write)> FilesOf(ScheduleBook book)
-    {
-        foreach (var schedule in book.Schedules)
-            yield return ($"{schedule.Id}.csv", stream => Put(stream, CsvSchedule.Write(schedule), WithMark));
-        yield return ("schedules.html", stream => Put(stream, HtmlSchedules.Write(book), Encoding.UTF8));
-        yield return ("schedules.pdf", stream => PdfSchedules.Write(book, DateTimeOffset.UnixEpoch, stream));
-        yield return ("labels.html", stream => Put(stream, HtmlLabels.Write(book), Encoding.UTF8));
-        yield return ("labels.pdf", stream => PdfLabels.Write(book, DateTimeOffset.UnixEpoch, stream));
-    }
-
-    private static void Put(Stream stream, string text, Encoding encoding)
-    {
-        stream.Write(encoding.GetPreamble());
-        stream.Write(encoding.GetBytes(text));
     }
 }

@@ -19,7 +19,7 @@ public static class CsvSchedule
 
     private static string Cell(string text)
     {
-        var clean = PlainText.Clean(text == ScheduleWords.Box ? "" : text);
+        var clean = PlainText.Clean(text == Schedule.Box ? "" : text);
         if (clean is ['=' or '+' or '-' or '@', ..])
             clean = "'" + clean;
         return clean.AsSpan().ContainsAny(',', '"') ? $"\"{clean.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : clean;

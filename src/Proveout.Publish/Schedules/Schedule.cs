@@ -8,4 +8,8 @@ namespace Proveout.Publish.Schedules;
 /// <param name="Rows">Its rows, a text for each column.</param>
 /// <param name="Total">Sums, in a sentence; empty when there is none.</param>
 public sealed record Schedule(
-    string Id, string Title, string Purpose, IReadOnlyList<ScheduleColumn> Columns, IReadOnlyList<IReadOnlyList<string>> Rows, string Total = "");
+    string Id, string Title, string Purpose, IReadOnlyList<ScheduleColumn> Columns, IReadOnlyList<IReadOnlyList<string>> Rows, string Total = "")
+{
+    /// <summary>An empty box to tick.</summary>
+    public const string Box = "☐";
+}

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Proveout.Engine.Machine;
 
 namespace Proveout.Publish.Schedules;
@@ -20,7 +21,7 @@ public sealed record WireLabel(string Conductor, string Here, string There, stri
         conductor.Id,
         here.ToString(),
         there.ToString(),
-        $"{ScheduleWords.Of(conductor.CrossSection)} {ColourWords.Of(conductor.Colour)}",
+        string.Create(CultureInfo.InvariantCulture, $"{conductor.CrossSection.SquareMillimeters:0.###} mm² {ColourWords.Of(conductor.Colour)}"),
         pages.Length > 0
             ? $"{pages.TrimEnd('/')}/wires/{Uri.EscapeDataString(conductor.Id)}"
             : $"{conductor.Id} {conductor.From} - {conductor.To}");

@@ -12,14 +12,25 @@ public sealed class DesignDesk(MachineShelf shelf, PlanDesk desk) : IDesignDesk
         shelf.Find(machineId) is { } machine ? new(machine.Summary, DesignReview.Of(machine.Design), ReviewRules.All.Count) : null;
 
     /// <inheritdoc/>
-    public ScheduleBook? Schedules(string machineId, string pages) =>
-        shelf.Find(machineId) is { } machine ? ScheduleBooks.Of(desk.Of(machine), ScheduleBooks.UsualReel, pages) : null;
+    public PaperView? Paper(string machineId) =>
+        shelf.Find(machineId) is { } machine && BookOf(machine, "") is var book
+            ? new(machine.Summary, book.Cautions, [.. book.Schedules.Select(TableOf)])
+            : null;
+
+    /// <inheritdoc/>
+    public PaperFile? PaperFile(string machineId, string name, string pages) =>
+        shelf.Find(machineId) is { } machine ? PaperFiles.Of(BookOf(machine, pages)).FirstOrDefault(file => file.Name == name) : null;
 
     /// <inheritdoc/>
     public WireView? Wire(string machineId, string conductor) =>
         shelf.Find(machineId) is { } machine && machine.Design.Conductors.FirstOrDefault(candidate => candidate.Id == conductor) is { } found
             ? Of(machine, found)
             : null;
+
+    private ScheduleBook BookOf(LoadedMachine machine, string pages) => ScheduleBooks.Of(desk.Of(machine), ScheduleBooks.UsualReel, pages);
+
+    private static PaperTable TableOf(Schedule schedule) => new(
+        schedule.Id, schedule.Title, schedule.Purpose, [.. schedule.Columns.Select(column => column.Heading)], schedule.Rows, schedule.Total);
 
     private static WireView Of(LoadedMachine machine, Conductor conductor)
     {

@@ -1,5 +1,3 @@
-using Proveout.Publish.Schedules;
-
 namespace Proveout.Workshop;
 
 /// <summary>What there is to see of a machine as designed, before and while it is built: review, paper to work from, single wires.</summary>
@@ -8,10 +6,14 @@ public interface IDesignDesk
     /// <summary>What the review of a design finds; null when there is no such machine.</summary>
     ReviewView? Review(string machineId);
 
-    /// <summary>The schedules of a machine, with square codes that point at its pages; null when there is no such machine.</summary>
+    /// <summary>The schedules of a machine; null when there is no such machine.</summary>
+    PaperView? Paper(string machineId);
+
+    /// <summary>A file of schedules or labels; null when there is none of that name.</summary>
     /// <param name="machineId">The machine.</param>
-    /// <param name="pages">Address of the machine's pages; empty for codes that hold the label's words.</param>
-    ScheduleBook? Schedules(string machineId, string pages);
+    /// <param name="name">Name of the file, such as <c>wire-list.csv</c>.</param>
+    /// <param name="pages">Address of the machine's pages, which the labels' codes point at.</param>
+    PaperFile? PaperFile(string machineId, string name, string pages);
 
     /// <summary>One conductor from end to end; null when there is no such machine or conductor.</summary>
     WireView? Wire(string machineId, string conductor);

@@ -36,6 +36,8 @@ internal sealed class SvgReading
     /// <summary>Words as shown, without the titles of those that were shortened.</summary>
     public IEnumerable<string> Words => Root.Descendants(Svg + "text").Select(Shown);
 
+    public static SvgReading Of(DrawingSheet sheet) => new(sheet.Svg);
+
     public static SvgReading Of(MachineDesign design, params CheckPoint[] points) => Of(design, SampleDesign.MakeCheck(points));
 
     public static SvgReading Of(MachineDesign design, Check check) => new(ProbeDrawing.Svg(design, check));
@@ -46,14 +48,28 @@ internal sealed class SvgReading
         var size = Number(element, "font-size");
         var width = RealWidth(Shown(element), size, element.Attribute("font-weight") is not null);
         var left = Number(element, "x") - (element.Attribute("text-anchor")!.Value switch { "middle" => width / 2, "end" => width, _ => 0 });
-        return (Shown(element), new XRect(left, Number(element, "y") - (0.75 * size), width, 0.95 * size));
+        var box = new XRect(left, Number(element, "y") - (0.75 * size), width, 0.95 * size);
+        return (Shown(element), element.Attribute("transform") is null ? box : Turned(box, Number(element, "x"), Number(element, "y")));
     }).ToList();
+
+    /// <summary>The lines of each conductor, stretch by stretch, each from point to point.</summary>
+    public ILookup<string, IReadOnlyList<XPoint>> Wires() => Root.Descendants(Svg + "path")
+        .Where(path => path.Attribute("data-conductor") is not null)
+        .ToLookup(path => path.Attribute("data-conductor")!.Value, path => Points(path.Attribute("d")!.Value));
 
     public XRect ViewBox()
     {
         var numbers = Root.Attribute("viewBox")!.Value.Split(' ').Select(part => double.Parse(part, CultureInfo.InvariantCulture)).ToList();
         return new(numbers[0], numbers[1], numbers[2], numbers[3]);
     }
+
+    private static IReadOnlyList<XPoint> Points(string data) => data[1..].Split(" L")
+        .Select(point => point.Split(' ').Select(part => double.Parse(part, CultureInfo.InvariantCulture)).ToList())
+        .Select(point => new XPoint(point[0], point[1]))
+        .ToList();
+
+    // A quarter turn to the left about the point that the text is placed at.
+    private static XRect Turned(XRect box, double x, double y) => new(x + (box.Top - y), y - (box.Right - x), box.Height, box.Width);
 
     private static string Shown(XElement text) => string.Concat(text.Nodes().OfType<XText>().Select(node => node.Value));
 

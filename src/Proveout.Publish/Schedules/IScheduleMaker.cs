@@ -1,8 +1,0 @@
-namespace Proveout.Publish.Schedules;
-
-/// <summary>Makes one schedule. A new one is one class and one line in <see cref="ScheduleMakers"/>.</summary>
-internal interface IScheduleMaker
-{
-    /// <summary>The schedule of a machine.</summary>
-    Schedule Of(ScheduleRequest request);
-}

@@ -9,6 +9,9 @@ switch (args)
     case ["--sizes"]:
         Sizes.Print(Console.Out);
         break;
+    case ["--review"]:
+        ReviewSpeed.Print(Console.Out);
+        break;
     case ["--pairs", .. var more]:
         PairComparison.Print(Console.Out, more);
         break;

@@ -15,6 +15,7 @@ internal static class CommandTree
             options.Catalogue,
             ServeCommand.Build(terminal, options),
             ReviewCommand.Build(terminal, options),
+            CompareCommand.Build(terminal, options),
             PlanCommand.Build(terminal, options),
             WalkCommand.Build(terminal, options),
             EnergiseCommand.Build(terminal, options),

@@ -10,14 +10,12 @@ internal sealed class Workplace : IAsyncDisposable
     private Workplace(MachineShelf shelf, IJournal journal)
     {
         (Shelf, Journal) = (shelf, journal);
-        Bench = new Bench(shelf, Desk, journal);
-        Designs = new DesignDesk(shelf, Desk);
+        Bench = new Bench(shelf, Planning.Desk, journal);
+        Designs = new DesignDesk(shelf, Planning.Desk);
         Reports = new ReportCase(Bench, journal, TimeProvider.System);
     }
 
     public MachineShelf Shelf { get; }
-
-    public PlanDesk Desk { get; } = new();
 
     public IJournal Journal { get; }
 
@@ -49,7 +47,7 @@ internal sealed class Workplace : IAsyncDisposable
     /// <summary>Plans the machine of a build while a person waits, so that the bench answers at once; refused when it is not at hand.</summary>
     public async Task<Outcome<PlannedMachine>> PlanAsync(Terminal terminal, Build build, CancellationToken cancellation) =>
         Shelf.OfBuild(build.MachineFingerprint, build.MachineName) is { } machine
-            ? Outcome.Of(await PlanAsync(terminal, machine, cancellation))
+            ? Outcome.Of(await Planning.RunAsync(terminal, machine, onlyGreedy: false, cancellation))
             : Outcome.Refused<PlannedMachine>(
             [
                 new Diagnostic(
@@ -58,10 +56,6 @@ internal sealed class Workplace : IAsyncDisposable
                     $"Build {build.Serial} was started from the machine {build.MachineName}, which is not among the samples.",
                     "Give its file or folder with --machine."),
             ]);
-
-    /// <summary>Plans a machine of the shelf while a person waits.</summary>
-    public Task<PlannedMachine> PlanAsync(Terminal terminal, LoadedMachine machine, CancellationToken cancellation) =>
-        Progress.ShowAsync(terminal, Planning.Sentence(machine), () => Desk.Of(machine), cancellation);
 
     public ValueTask DisposeAsync() => Journal.DisposeAsync();
 }

@@ -32,9 +32,12 @@ public sealed class LayoutTests(BrowserFixture browser)
             var page = await site.OpenAsync(browser, address);
             await page.EvaluateAsync("document.querySelectorAll('details').forEach(fold => fold.open = true)");
             var small = await page.EvaluateAsync<string[]>("""
-                [...document.querySelectorAll("a, button, summary, input:not([type=hidden], [type=radio]), textarea, .choice label")]
-                  .filter(each => !each.matches(".past-head") && each.getClientRects().length > 0 && each.getBoundingClientRect().height < 44)
-                  .map(each => each.outerHTML.slice(0, 120))
+                () => {
+                const isInSentence = each => each.matches("p > a:not(.button)") && each.parentElement.textContent.trim().length > each.textContent.trim().length;
+                return [...document.querySelectorAll("a, button, summary, input:not([type=hidden], [type=radio]), textarea, .choice label, .symptom label")]
+                  .filter(each => !each.matches(".past-head") && !isInSentence(each) && each.getClientRects().length > 0 && each.getBoundingClientRect().height < 44)
+                  .map(each => each.outerHTML.slice(0, 120));
+                }
                 """);
             Assert.True(small.Length == 0, $"{name}: {string.Join("; ", small)}");
             await page.Context.CloseAsync();

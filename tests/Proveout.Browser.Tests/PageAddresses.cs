@@ -1,3 +1,5 @@
+using Proveout.Workshop;
+
 namespace Proveout.Browser.Tests;
 
 /// <summary>Every kind of page, by name.</summary>
@@ -6,20 +8,29 @@ internal static class PageAddresses
     public static async Task<IReadOnlyList<(string Name, string Address)>> AllAsync(BenchSite site)
     {
         var state = await site.StateAsync();
+        // Computed once for all tests: a browser does not wait for it.
+        _ = site.Bench.Energising(site.Build.MachineId);
         return
         [
             ("front", "/"),
-            ("check", site.Check(state.Steps[0])),
-            ("check-kept", site.Check(state.Steps[3])),
-            ("pass", site.Check(state.Steps[1])),
-            ("fail", site.Check(state.Steps[2])),
+            ("check", site.Check(state.Steps.First(step => step.Status == StepStatus.Open && step.SetUpChanges))),
+            ("check-kept", site.Check(state.FindStep(state.CurrentCheckId!)!)),
+            ("pass", site.Check(state.Steps.First(step => step.Status == StepStatus.Passed))),
+            ("fail", site.Check(state.Steps.First(step => step.Status == StepStatus.Failed))),
             ("list", $"/builds/{site.Build.Id}/checks"),
             ("record", $"/builds/{site.Build.Id}/record"),
             ("plan", $"/machines/{site.Build.MachineId}/plan"),
             ("review", $"/machines/{site.Build.MachineId}/review"),
             ("paper", $"/machines/{site.Build.MachineId}/paper"),
             ("wire", $"/machines/{site.Build.MachineId}/wires/W51"),
+            ("energise", $"/machines/{site.Build.MachineId}/energise"),
+            ("walk", $"/machines/{site.Build.MachineId}/walk"),
+            ("ask", $"/machines/{site.Build.MachineId}/ask"),
+            ("answer", $"/machines/{site.Build.MachineId}/ask?{Symptom(site)}=bad"),
             ("missing", "/nothing/here"),
         ];
     }
+
+    private static string Symptom(BenchSite site) =>
+        site.Bench.Ask(site.Build.MachineId, new Dictionary<string, bool>())!.Groups[0].Symptoms[0].Check.Id;
 }

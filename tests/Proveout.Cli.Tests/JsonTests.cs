@@ -7,6 +7,7 @@ public sealed class JsonTests(TemporaryFolder folder) : IClassFixture<TemporaryF
     public static TheoryData<string, string[]> Printing => new()
     {
         { "proveout-review 1", ["review", "pennywort", "--json"] },
+        { "proveout-comparison 1", ["compare", "pennywort", "pennywort-as-wired", "--json"] },
         { "proveout-plan 1", ["plan", "pennywort", "--json", "--greedy"] },
         { "proveout-plan 1", ["plan", "pennywort", "--json", "--network", "--greedy"] },
         { "proveout-answer 1", ["ask", "pennywort", "--json"] },

@@ -40,6 +40,59 @@ public sealed class RefusalTests(TemporaryFolder folder) : IClassFixture<Tempora
     }
 
     [Theory]
+    [InlineData("r: {kind: resistor, between: [a, b], value: 0 ohm .. 1 ohm}", "above zero")]
+    [InlineData("r: {kind: resistor, between: [a, b], value: -5 ohm +-5 %}", "above zero")]
+    [InlineData("r: {kind: resistor, between: [a, b], value: 5 ohm .. 2 ohm}", "the lower limit first")]
+    [InlineData("r: {kind: resistor, between: [a, a], value: 5 ohm +-5 %}", "two different nodes")]
+    [InlineData("s: {kind: source, between: [a, b], voltage: 24 V}, t: {kind: source, between: [b, a], voltage: 24 V}", "a resistance between them")]
+    [InlineData("d: {kind: diode, between: [a, b], forward: 0.7 V .. 0.4 V}", "the lower limit first")]
+    public async Task A_circuit_that_contradicts_itself_is_refused_with_its_line_and_the_mend(string circuit, string mend)
+    {
+        var run = await Run.OfAsync("plan", folder.Write("odd.yaml", OddMachine.Text(circuit)));
+
+        Assert.Equal((2, ""), (run.Exit, run.Output));
+        Assert.Contains("odd.yaml:8:", run.Error, StringComparison.Ordinal);
+        Assert.Contains(mend, run.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("plan")]
+    [InlineData("walk")]
+    [InlineData("energise")]
+    [InlineData("ask")]
+    public async Task Supplies_side_by_side_and_a_part_that_nothing_leads_to_get_an_answer(string command)
+    {
+        var machine = folder.Write("pair.yaml", OddMachine.Text("s: {kind: source, between: [a, b], voltage: 24 V, limit: 2 A}", isJoined: true));
+
+        var run = await Run.OfAsync(command, machine);
+
+        Assert.Equal((0, ""), (run.Exit, run.Complaints));
+        Assert.NotEmpty(run.Output);
+        Assert.DoesNotContain("NaN", run.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("review")]
+    [InlineData("plan")]
+    [InlineData("walk")]
+    [InlineData("energise")]
+    [InlineData("ask")]
+    [InlineData("readings")]
+    [InlineData("rehearse")]
+    [InlineData("schedules")]
+    [InlineData("bench")]
+    [InlineData("serve")]
+    [InlineData("diagnose", "--readings", "nowhere.txt")]
+    [InlineData("import-readings", "--readings", "nowhere.txt", "--builder", "Mara Lindt")]
+    public async Task A_machine_of_fifty_thousand_terminals_is_refused_in_a_sentence(string command, params string[] more)
+    {
+        var run = await Run.OfAsync([command, folder.Write("vast.yaml", OddMachine.OfTerminals(50_000)), .. more]);
+
+        Assert.Equal((2, ""), (run.Exit, run.Output));
+        Assert.Contains("vast.yaml: The machine has 50000 terminals; checks are computed for at most 20000.", run.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("plan", "nowhere.yaml")]
     [InlineData("plan", "pennywort", "--catalogue", "nowhere")]
     [InlineData("builds", "--journal", "nowhere.db")]

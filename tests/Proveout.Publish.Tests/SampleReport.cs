@@ -57,7 +57,13 @@ internal static class SampleReport
         [new("A joint that is loose but still touches", "fire", "Pull each conductor with 20 N.", 72), new("Wrong colour of a conductor", "hidden", "Look.", 3)],
         [new("B. Checker", "checker", "I have seen every reading being taken.", Start.AddHours(4))],
         LastHash,
-        57);
+        57)
+    {
+        Pairs = new(
+            "990 pairs of mistakes can be made together; the plan surely catches 981 of them.",
+            [new("Two of one kind: two ends swapped. Together they leave the same circuit. Such as: W1 and W2 at both ends.", "fire", "Read both labels.", 2)],
+            7),
+    };
 
     /// <summary>Many checks with words of many lengths, the same on every run.</summary>
     public static ReportModel Large(int count) => Make(

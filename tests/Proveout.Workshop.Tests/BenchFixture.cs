@@ -5,15 +5,13 @@ namespace Proveout.Workshop.Tests;
 /// <summary>A bench on a journal of its own in a temporary folder.</summary>
 internal sealed class BenchFixture : IAsyncDisposable
 {
-    private static readonly PlanDesk Desk = new();
-
     private readonly DirectoryInfo _folder;
     private readonly SqliteJournal _journal;
 
     private BenchFixture(DirectoryInfo folder, SqliteJournal journal)
     {
         (_folder, _journal) = (folder, journal);
-        Bench = new Bench(new MachineShelf(Samples.Files, [Samples.PathOf("pennywort")]), Desk, journal);
+        Bench = new Bench(new MachineShelf(Samples.Files, [Samples.PathOf("pennywort")]), Samples.Desk, journal);
     }
 
     public Bench Bench { get; }

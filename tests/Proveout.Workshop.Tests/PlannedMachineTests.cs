@@ -1,4 +1,5 @@
 using Proveout.Engine.Faults;
+using Proveout.Workshop.Tests.AsWired;
 
 namespace Proveout.Workshop.Tests;
 
@@ -42,6 +43,17 @@ public sealed class PlannedMachineTests
 
     [Fact]
     public void Every_check_of_the_plan_says_why() => Assert.All(Machine.Plan.Checks, check => Assert.NotEmpty(Machine.Explained(check).Why));
+
+    [Fact]
+    public void An_insulation_test_comes_after_every_other_reading_of_its_set_up()
+    {
+        var planned = AsWiredSample.Of("alderbrook").Planned;
+        var checks = planned.Plan.Checks.Select(check => planned.Dictionary.Checks[check]).ToArray();
+        var strained = checks.Where(check => check.DoLast).ToArray();
+
+        Assert.NotEmpty(strained);
+        Assert.All(strained, check => Assert.True(checks.SkipWhile(other => other != check).TakeWhile(other => other.SetUp == check.SetUp).All(other => other.DoLast)));
+    }
 
     private static IReadOnlyList<Reading> Rehearse(int fault) => ReadingsFile.AsEvidence(Machine.Dictionary, Rehearsal.Readings(Machine, [fault], seed: fault));
 

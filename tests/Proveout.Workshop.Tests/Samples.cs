@@ -5,17 +5,21 @@ namespace Proveout.Workshop.Tests;
 /// <summary>The samples of the repository, planned once for all tests.</summary>
 internal static class Samples
 {
-    private static readonly Lazy<PlannedMachine> Planned = new(() => PlannedMachine.Of(Load("pennywort")));
 
     public static string Root { get; } = FindRoot();
 
     public static MachineFiles Files { get; } = new(Path.Combine(Root, "catalogue"));
 
-    public static PlannedMachine Pennywort => Planned.Value;
+    /// <summary>Plans each sample at its first use; the bench of the tests plans with it too.</summary>
+    public static PlanDesk Desk { get; } = new();
+
+    public static PlannedMachine Pennywort => Planned("pennywort");
 
     public static string PathOf(string name) => Path.Combine(Root, "samples", name);
 
     public static LoadedMachine Load(string name) => Required(Files.Read(PathOf(name)));
+
+    public static PlannedMachine Planned(string name) => Desk.Of(Load(name));
 
     private static LoadedMachine Required(Outcome<LoadedMachine> outcome) =>
         outcome.Value ?? throw new InvalidOperationException(string.Join('\n', outcome.Diagnostics));

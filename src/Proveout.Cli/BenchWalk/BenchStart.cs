@@ -14,7 +14,7 @@ internal static class BenchStart
         if (read.Value is not { } machine)
             return Outcome.Refused<OpenedBuild>(read.Diagnostics);
         var workplace = await Workplace.OpenAsync(files, [path], journal, cancellation);
-        await workplace.PlanAsync(terminal, machine, cancellation);
+        await Planning.RunAsync(terminal, machine, onlyGreedy: false, cancellation);
         if (serial is not null && await FindAsync(workplace, machine, serial, cancellation) is { } found)
             return Outcome.Of(new OpenedBuild(workplace, found));
         var started = await StartAsync(terminal, workplace, machine, serial, builder, cancellation);

@@ -23,8 +23,10 @@ internal sealed class BenchText(Terminal terminal)
         _setUp = step.SetUp.Id;
         terminal.Say();
         terminal.Say($"Check {Number(step.Number)} of {Number(state.Steps.Count)}: {step.Check.Title}");
-        terminal.Say($"  Meter: {step.MeterSetting}");
+        terminal.Say($"  {(step.ChangesMeter ? "Set the meter anew" : "Meter")}: {step.MeterSetting}");
         terminal.Say($"  {step.Check.Instruction}");
+        if (step.Leads.Length > 0)
+            terminal.Say($"  {step.Leads}");
         terminal.Say($"  Should read: {step.Expected}. {step.Check.Why}");
         terminal.Say($"  {step.CatchesShort}");
         if (step.ReadingText.Length > 0)

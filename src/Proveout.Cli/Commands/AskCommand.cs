@@ -20,24 +20,16 @@ internal static class AskCommand
         {
             options.Machine, bad, good, options.Json,
         };
-        command.SetAction(async (parse, cancellation) =>
+        MachineRun.Of(command, terminal, options, async run =>
         {
-            var asJson = parse.GetValue(options.Json);
-            var read = options.FilesOf(parse).Read(options.MachineOf(parse));
-            if (read.Value is not { } machine)
-                return terminal.Refuse(read.Diagnostics, asJson);
-            var planned = await Planning.RunAsync(terminal, machine, onlyGreedy: true, cancellation);
-            var live = await Progress.ShowAsync(
-                terminal, $"Running {machine.Design.Name} sound and with every mistake", () => planned.WithLiveChecks(cancellation), cancellation);
-            var answers = Answers(parse.GetValue(bad), parse.GetValue(good));
+            var planned = await run.PlanAsync(onlyGreedy: true);
+            var live = await run.WaitAsync($"Running {run.Machine.Design.Name} sound and with every mistake", () => planned.WithLiveChecks(run.Cancellation));
+            var answers = Answers(run.Parse.GetValue(bad), run.Parse.GetValue(good));
             if (Unknown(live, answers.Keys) is { Length: > 0 } problems)
-                return terminal.Refuse(problems, asJson);
+                return terminal.Refuse(problems, run.AsJson);
             var view = Asking.Of(live, answers);
-            if (asJson)
-                terminal.Show(AnswerShape.Of(view), JsonShapes.Spread.AnswerShape);
-            else
-                Show(terminal, view);
-            return view.IsAsked ? ExitCode.Findings : ExitCode.Fine;
+            return run.Show(
+                () => AnswerShape.Of(view), JsonShapes.Spread.AnswerShape, () => Show(terminal, view), view.IsAsked ? ExitCode.Findings : ExitCode.Fine);
         });
         return command;
     }

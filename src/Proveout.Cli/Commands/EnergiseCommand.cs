@@ -18,20 +18,12 @@ internal static class EnergiseCommand
         {
             options.Machine, options.Json,
         };
-        command.SetAction(async (parse, cancellation) =>
+        MachineRun.Of(command, terminal, options, async run =>
         {
-            var asJson = parse.GetValue(options.Json);
-            var read = options.FilesOf(parse).Read(options.MachineOf(parse));
-            if (read.Value is not { } machine)
-                return terminal.Refuse(read.Diagnostics, asJson);
-            var planned = await Planning.RunAsync(terminal, machine, onlyGreedy: false, cancellation);
-            var view = await Progress.ShowAsync(
-                terminal, $"Energising {machine.Design.Name} stage by stage, sound and with every mistake", () => EnergisingViews.Of(planned, cancellation), cancellation);
-            if (asJson)
-                terminal.Show(EnergisingShape.Of(view), JsonShapes.Spread.EnergisingShape);
-            else
-                Show(terminal, view);
-            return ExitCode.Fine;
+            var planned = await run.PlanAsync();
+            var view = await run.WaitAsync(
+                $"Energising {run.Machine.Design.Name} stage by stage, sound and with every mistake", () => EnergisingViews.Of(planned, run.Cancellation));
+            return run.Show(() => EnergisingShape.Of(view), JsonShapes.Spread.EnergisingShape, () => Show(terminal, view));
         });
         return command;
     }

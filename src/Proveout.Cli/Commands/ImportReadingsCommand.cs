@@ -41,7 +41,7 @@ internal static class ImportReadingsCommand
         if (read.Value is not { } machine)
             return Outcome.Refused<BenchState>(read.Diagnostics);
         await using var workplace = await Workplace.OpenAsync(files, [path], journal, cancellation);
-        var typed = StoredReadings.Read(readings, await workplace.PlanAsync(terminal, machine, cancellation));
+        var typed = StoredReadings.Read(readings, await Planning.RunAsync(terminal, machine, onlyGreedy: false, cancellation));
         return typed.Value is null
             ? Outcome.Refused<BenchState>(typed.Diagnostics)
             : await new ImportedReadings(workplace.Bench).StartAsync(start with { MachineId = machine.Id }, typed.Value);

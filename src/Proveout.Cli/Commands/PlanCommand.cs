@@ -18,25 +18,21 @@ internal static class PlanCommand
         {
             options.Machine, options.Json, network, greedy,
         };
-        command.SetAction(async (parse, cancellation) =>
-        {
-            var asJson = parse.GetValue(options.Json) || parse.GetValue(network);
-            var read = options.FilesOf(parse).Read(options.MachineOf(parse));
-            if (read.Value is not { } machine)
-                return terminal.Refuse(read.Diagnostics, asJson);
-            var planned = await Planning.RunAsync(terminal, machine, parse.GetValue(greedy), cancellation);
-            if (asJson)
-                ShowJson(terminal, planned, parse.GetValue(network));
-            else
-                PlanText.Show(terminal, PlanViews.Of(planned));
-            return ExitCode.Fine;
-        });
+        MachineRun.Of(
+            command,
+            terminal,
+            options,
+            async run =>
+            {
+                var planned = await run.PlanAsync(run.Parse.GetValue(greedy));
+                var view = PlanViews.Of(planned);
+                var withNetwork = run.Parse.GetValue(network);
+                return run.Show(
+                    () => PlanShape.Of(planned, view, withNetwork ? NetworkShape.Of(planned) : null),
+                    (withNetwork ? JsonShapes.Dense : JsonShapes.Spread).PlanShape,
+                    () => PlanText.Show(terminal, view));
+            },
+            alsoJson: network);
         return command;
-    }
-
-    private static void ShowJson(Terminal terminal, PlannedMachine planned, bool withNetwork)
-    {
-        var shapes = withNetwork ? JsonShapes.Dense : JsonShapes.Spread;
-        terminal.Show(PlanShape.Of(planned, PlanViews.Of(planned), withNetwork ? NetworkShape.Of(planned) : null), shapes.PlanShape);
     }
 }

@@ -6,12 +6,14 @@ namespace Proveout.Cli;
 /// <summary>Shows a check plan in words and tables.</summary>
 internal static class PlanText
 {
+    private const int MostPairs = 5;
+
     public static void Show(Terminal terminal, PlanView view)
     {
-        terminal.Say($"{view.Machine.Name}: {view.Machine.PartCount} parts, {view.Machine.ConductorCount} conductors.");
+        terminal.Say($"{view.Machine.Name}: {Count(view.Machine.PartCount, "part")}, {Count(view.Machine.ConductorCount, "conductor")}.");
         terminal.Say(string.Create(
             CultureInfo.InvariantCulture,
-            $"{view.Groups.Sum(group => group.Checks.Count)} checks of {view.CandidateChecks} considered, about {Math.Ceiling(view.Minutes):0} minutes; of {view.Faults} plausible mistakes they surely catch {view.Caught}."));
+            $"{Count(view.Groups.Sum(group => group.Checks.Count), "check")} of {view.CandidateChecks} considered, about {Count((int)Math.Ceiling(view.Minutes), "minute")}; of {view.Faults} plausible mistakes they surely catch {view.Caught}."));
         terminal.Say(view.Optimality);
         terminal.Say(view.Order);
         PlanGroup? before = null;
@@ -23,13 +25,14 @@ internal static class PlanText
 
         ShowCoverage(terminal, view);
         terminal.Say(view.Isolation);
+        ShowPairs(terminal, view.Pairs);
         ShowLeftToTheEye(terminal, view);
     }
 
     private static void Show(Terminal terminal, PlanGroup group, bool hasNewCautions)
     {
         terminal.Say();
-        terminal.Say($"{group.SetUp.Title} ({Checks(group.Checks.Count)})");
+        terminal.Say($"{group.SetUp.Title} ({Count(group.Checks.Count, "check")})");
         foreach (var caution in hasNewCautions ? group.SetUp.Cautions : [])
             terminal.Say($"CAUTION: {caution}", Meaning.Caution);
         foreach (var instruction in group.SetUp.Instructions)
@@ -46,7 +49,7 @@ internal static class PlanText
         terminal.Show(sheet);
     }
 
-    private static string Checks(int count) => count == 1 ? "1 check" : string.Create(CultureInfo.InvariantCulture, $"{count} checks");
+    private static string Count(int count, string thing) => count == 1 ? $"1 {thing}" : string.Create(CultureInfo.InvariantCulture, $"{count} {thing}s");
 
     private static void ShowCoverage(Terminal terminal, PlanView view)
     {
@@ -56,6 +59,22 @@ internal static class PlanText
         foreach (var kind in view.Coverage)
             sheet.Add(kind.Kind, kind.Faults.ToString(CultureInfo.InvariantCulture), kind.Caught.ToString(CultureInfo.InvariantCulture));
         terminal.Show(sheet);
+    }
+
+    private static void ShowPairs(Terminal terminal, PairsView pairs)
+    {
+        terminal.Say();
+        terminal.Say("Two mistakes made together");
+        terminal.Say(pairs.Summary);
+        foreach (var group in pairs.Groups.Take(MostPairs))
+        {
+            terminal.Say(string.Create(CultureInfo.InvariantCulture, $"- {group.Kinds} ({group.Count}). Alone, the worse of the two: {SeverityWords.Of(group.Severity)}. {group.Reading}"));
+            terminal.Say($"  Instead: {string.Join(" ", group.OtherEvidence)}");
+            terminal.Say($"  Such as: {group.Example}");
+        }
+
+        if (pairs.Groups.Count > MostPairs)
+            terminal.Say(string.Create(CultureInfo.InvariantCulture, $"- and {pairs.Groups.Skip(MostPairs).Sum(group => group.Count)} pairs more, less dangerous or rarer; --json lists all."));
     }
 
     private static void ShowLeftToTheEye(Terminal terminal, PlanView view)

@@ -5,9 +5,13 @@ namespace Proveout.Cli;
 /// <summary>Plans a machine while a person waits.</summary>
 internal static class Planning
 {
-    public static Task<PlannedMachine> RunAsync(Terminal terminal, LoadedMachine machine, bool onlyGreedy, CancellationToken cancellation) =>
-        Progress.ShowAsync(terminal, Sentence(machine), () => PlannedMachine.Of(machine, onlyGreedy, cancellation), cancellation);
+    /// <summary>One for the process: whoever asks, each version of a machine is planned once.</summary>
+    public static PlanDesk Desk { get; } = new();
 
-    /// <summary>What goes on meanwhile.</summary>
-    public static string Sentence(LoadedMachine machine) => $"Simulating every plausible mistake of {machine.Design.Name} and choosing the checks";
+    /// <summary>The machine with its plan.</summary>
+    public static Task<PlannedMachine> RunAsync(Terminal terminal, LoadedMachine machine, bool onlyGreedy, CancellationToken cancellation) => Progress.ShowAsync(
+        terminal,
+        $"Simulating every plausible mistake of {machine.Design.Name} and choosing the checks",
+        () => onlyGreedy ? PlannedMachine.Of(machine, onlyGreedy, cancellation) : Desk.Of(machine),
+        cancellation);
 }

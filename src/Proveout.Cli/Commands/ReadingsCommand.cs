@@ -32,32 +32,21 @@ internal static class ReadingsCommand
             if (ReadingText.TryRead(text) is null)
                 result.AddError($"`{text}` is no reading. {ReadingText.Help}");
         });
-        command.SetAction(async (parse, cancellation) =>
+        MachineRun.Of(command, terminal, options, async run =>
         {
-            var asJson = parse.GetValue(options.Json);
-            var read = options.FilesOf(parse).Read(options.MachineOf(parse));
-            if (read.Value is not { } machine)
-                return terminal.Refuse(read.Diagnostics, asJson);
-            if (parse.GetValue(red) is not { } first || parse.GetValue(black) is not { } second)
-                return ShowAll(terminal, await Planning.RunAsync(terminal, machine, onlyGreedy: false, cancellation), asJson);
-            if (parse.GetValue(setUp) is { } state)
-                return ShowBetween(terminal, machine, ReadingsBetween.Of(machine, first, second, state), asJson);
-            var shownOhms = parse.GetValue(shown) is { } text ? ReadingText.TryRead(text) : null;
-            return PlugStatesText.Show(terminal, machine, ReadingsBetween.InPlugStates(machine, first, second, shownOhms), asJson);
+            if (run.Parse.GetValue(red) is not { } first || run.Parse.GetValue(black) is not { } second)
+                return ShowAll(run, await run.PlanAsync());
+            if (run.Parse.GetValue(setUp) is { } state)
+                return ShowBetween(run, ReadingsBetween.Of(run.Machine, first, second, state));
+            var shownOhms = run.Parse.GetValue(shown) is { } text ? ReadingText.TryRead(text) : null;
+            return PlugStatesText.Show(terminal, run.Machine, ReadingsBetween.InPlugStates(run.Machine, first, second, shownOhms), run.AsJson);
         });
         return command;
     }
 
-    private static int ShowBetween(Terminal terminal, LoadedMachine machine, Engine.Machine.Outcome<BothWays> readings, bool asJson)
-    {
-        if (readings.Value is not { } both)
-            return terminal.Refuse(readings.Diagnostics, asJson);
-        if (asJson)
-            terminal.Show(BothWaysShape.Of(machine.Design.Name, both), JsonShapes.Spread.BothWaysShape);
-        else
-            ShowWords(terminal, both);
-        return ExitCode.Fine;
-    }
+    private static int ShowBetween(MachineRun run, Engine.Machine.Outcome<BothWays> readings) => readings.Value is { } both
+        ? run.Show(() => BothWaysShape.Of(run.Machine.Design.Name, both), JsonShapes.Spread.BothWaysShape, () => ShowWords(run.Terminal, both))
+        : run.Terminal.Refuse(readings.Diagnostics, run.AsJson);
 
     private static void ShowWords(Terminal terminal, BothWays both)
     {
@@ -73,19 +62,18 @@ internal static class ReadingsCommand
             terminal.Say($"With the leads exchanged: {both.Other.Reason}");
     }
 
-    private static int ShowAll(Terminal terminal, PlannedMachine planned, bool asJson)
+    private static int ShowAll(MachineRun run, PlannedMachine planned)
     {
         CheckShape[] checks = [.. planned.Plan.Checks.Select(check => CheckShape.Of(planned.Explained(check)))];
-        if (asJson)
-        {
-            terminal.Show(new CheckTableShape("proveout-check-table 1", planned.Machine.Design.Name, checks), JsonShapes.Spread.CheckTableShape);
-            return ExitCode.Fine;
-        }
+        return run.Show(
+            () => new CheckTableShape("proveout-check-table 1", planned.Machine.Design.Name, checks), JsonShapes.Spread.CheckTableShape, () => ShowTable(run.Terminal, checks));
+    }
 
+    private static void ShowTable(Terminal terminal, CheckShape[] checks)
+    {
         var sheet = new Sheet("Set-up", "Red lead", "Black lead", "Should read", "Why", "Check");
         foreach (var check in checks)
             sheet.Add(check.SetUp, check.Red, check.Black, check.ExpectedWords, check.Why, check.Id);
         terminal.Show(sheet);
-        return ExitCode.Fine;
     }
 }

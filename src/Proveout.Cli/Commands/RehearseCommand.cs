@@ -23,24 +23,17 @@ internal static class RehearseCommand
         {
             options.Machine, mistakes, seed, file, options.Json,
         };
-        command.SetAction(async (parse, cancellation) =>
+        MachineRun.Of(command, terminal, options, async run =>
         {
-            var asJson = parse.GetValue(options.Json);
-            var read = options.FilesOf(parse).Read(options.MachineOf(parse));
-            if (read.Value is not { } machine)
-                return terminal.Refuse(read.Diagnostics, asJson);
-            var planned = await Planning.RunAsync(terminal, machine, onlyGreedy: false, cancellation);
-            var rehearsed = RehearsedBuild.Readings(planned, parse.GetValue(mistakes) ?? [], parse.GetValue(seed));
+            var planned = await run.PlanAsync();
+            var (made, drawn, path) = (run.Parse.GetValue(mistakes) ?? [], run.Parse.GetValue(seed), run.Parse.GetValue(file));
+            var rehearsed = RehearsedBuild.Readings(planned, made, drawn);
             if (rehearsed.Value is not { } readings)
-                return terminal.Refuse(rehearsed.Diagnostics, asJson);
+                return terminal.Refuse(rehearsed.Diagnostics, run.AsJson);
             var text = ReadingsFile.Write(readings.Select(reading => (reading.CheckId, reading.Text)));
-            if (parse.GetValue(file) is { } path && SafeFile.TryWrite(path, stream => stream.Write(Encoding.UTF8.GetBytes(text))) is { } problem)
-                return terminal.Refuse([problem], asJson);
-            if (asJson)
-                terminal.Show(ShapeOf(planned, parse.GetValue(mistakes) ?? [], parse.GetValue(seed), readings), JsonShapes.Spread.RehearsalShape);
-            else if (parse.GetValue(file) is null)
-                terminal.Output.Write(text);
-            return ExitCode.Fine;
+            if (path is not null && SafeFile.TryWrite(path, stream => stream.Write(Encoding.UTF8.GetBytes(text))) is { } problem)
+                return terminal.Refuse([problem], run.AsJson);
+            return run.Show(() => ShapeOf(planned, made, drawn, readings), JsonShapes.Spread.RehearsalShape, () => terminal.Output.Write(path is null ? text : ""));
         });
         return command;
     }

@@ -17,27 +17,15 @@ internal static class ReviewCommand
         {
             options.Machine, options.Json,
         };
-        command.SetAction(parse =>
-        {
-            var asJson = parse.GetValue(options.Json);
-            var read = options.FilesOf(parse).Read(options.MachineOf(parse));
-            return read.Value is { } machine
-                ? Show(terminal, machine, DesignReview.Of(machine.Design), asJson)
-                : terminal.Refuse(read.Diagnostics, asJson);
-        });
+        MachineRun.Of(command, terminal, options, run => Task.FromResult(Show(run, DesignReview.Of(run.Machine.Design))));
         return command;
     }
 
-    private static int Show(Terminal terminal, LoadedMachine machine, IReadOnlyList<Finding> findings, bool asJson)
-    {
-        if (asJson)
-            terminal.Show(
-                new ReviewShape("proveout-review 1", MachineShape.Of(machine), [.. findings.Select(FindingShape.Of)]),
-                JsonShapes.Spread.ReviewShape);
-        else
-            ShowWords(terminal, machine, findings);
-        return findings.Any(finding => finding.Severity >= FindingSeverity.Warning) ? ExitCode.Findings : ExitCode.Fine;
-    }
+    private static int Show(MachineRun run, IReadOnlyList<Finding> findings) => run.Show(
+        () => new ReviewShape("proveout-review 1", MachineShape.Of(run.Machine), [.. findings.Select(FindingShape.Of)]),
+        JsonShapes.Spread.ReviewShape,
+        () => ShowWords(run.Terminal, run.Machine, findings),
+        findings.Any(finding => finding.Severity >= FindingSeverity.Warning) ? ExitCode.Findings : ExitCode.Fine);
 
     private static void ShowWords(Terminal terminal, LoadedMachine machine, IReadOnlyList<Finding> findings)
     {

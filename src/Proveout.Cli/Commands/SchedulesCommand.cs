@@ -25,16 +25,12 @@ internal static class SchedulesCommand
         {
             options.Machine, folder, reel, pages, options.Json,
         };
-        command.SetAction(async (parse, cancellation) =>
+        MachineRun.Of(command, terminal, options, async run =>
         {
-            var asJson = parse.GetValue(options.Json);
-            var read = options.FilesOf(parse).Read(options.MachineOf(parse));
-            if (read.Value is not { } machine)
-                return terminal.Refuse(read.Diagnostics, asJson);
-            if (!LengthText.TryRead(parse.GetValue(reel)!, out var length, out var problem))
-                return terminal.Refuse([new Diagnostic("wrong-option", new("--reel", 0, 0), problem, "Give the reel's length with its unit, such as `25 m`.")], asJson);
-            var planned = await Planning.RunAsync(terminal, machine, onlyGreedy: false, cancellation);
-            return Write(terminal, ScheduleBooks.Of(planned, length, parse.GetValue(pages)!), parse.GetValue(folder)!, asJson);
+            if (!LengthText.TryRead(run.Parse.GetValue(reel)!, out var length, out var problem))
+                return terminal.Refuse([new Diagnostic("wrong-option", new("--reel", 0, 0), problem, "Give the reel's length with its unit, such as `25 m`.")], run.AsJson);
+            var book = ScheduleBooks.Of(await run.PlanAsync(), length, run.Parse.GetValue(pages)!);
+            return Write(terminal, book, run.Parse.GetValue(folder)!, run.AsJson);
         });
         return command;
     }

@@ -16,18 +16,10 @@ internal static class WalkCommand
         {
             options.Machine, options.Json,
         };
-        command.SetAction(async (parse, cancellation) =>
+        MachineRun.Of(command, terminal, options, async run =>
         {
-            var asJson = parse.GetValue(options.Json);
-            var read = options.FilesOf(parse).Read(options.MachineOf(parse));
-            if (read.Value is not { } machine)
-                return terminal.Refuse(read.Diagnostics, asJson);
-            var view = WalkRound.Of(await Planning.RunAsync(terminal, machine, onlyGreedy: false, cancellation));
-            if (asJson)
-                terminal.Show(WalkShape.Of(view), JsonShapes.Spread.WalkShape);
-            else
-                Show(terminal, view);
-            return ExitCode.Fine;
+            var view = WalkRound.Of(await run.PlanAsync());
+            return run.Show(() => WalkShape.Of(view), JsonShapes.Spread.WalkShape, () => Show(terminal, view));
         });
         return command;
     }

@@ -8,6 +8,7 @@ namespace Proveout.Cli;
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.Never)]
 [JsonSerializable(typeof(RefusalShape))]
 [JsonSerializable(typeof(ReviewShape))]
+[JsonSerializable(typeof(ComparisonShape))]
 [JsonSerializable(typeof(PlanShape))]
 [JsonSerializable(typeof(CheckTableShape))]
 [JsonSerializable(typeof(EnergisingShape))]

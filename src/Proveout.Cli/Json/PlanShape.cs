@@ -14,6 +14,7 @@ internal sealed record PlanShape(
     IReadOnlyList<CoverageShape> Coverage,
     IReadOnlyList<GapShape> LeftToTheEye,
     IReadOnlyList<IReadOnlyList<string>> AmbiguityGroups,
+    PairsShape Pairs,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] NetworkShape? Network)
 {
     public static PlanShape Of(PlannedMachine planned, PlanView view, NetworkShape? network) => new(
@@ -25,6 +26,7 @@ internal sealed record PlanShape(
         [.. view.Coverage.Select(kind => new CoverageShape(kind.Kind, kind.Faults, kind.Caught))],
         [.. view.Uncovered.Select(group => new GapShape(group.Sentence, group.OtherEvidence, SeverityWords.Of(group.Severity), group.Count, group.Examples))],
         [.. view.Ambiguous.Select(group => group.Sentences)],
+        PairsShape.Of(view.Pairs),
         network);
 }
 

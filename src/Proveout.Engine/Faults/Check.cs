@@ -28,6 +28,9 @@ public sealed record Check(
     /// <summary>False when the leads may be exchanged: neither the expectation nor the interval under any fault depends on which is where.</summary>
     public bool MindsPolarity { get; init; } = true;
 
+    /// <summary>True when it strains what it measures, so that everything else in its set-up is to be right before.</summary>
+    public bool DoLast { get; init; }
+
     /// <summary>Judges a reading in the check's unit; over range is <see cref="ReadingInterval.OverRange"/>.</summary>
     public Verdict Judge(double reading) =>
         Expectation == ReadingInterval.Anything ? Verdict.CannotTell

@@ -21,4 +21,7 @@ public sealed record Conductor(
 {
     /// <summary>True when the file does not give its length, which then follows from where its ends are and the routes between.</summary>
     public bool LengthIsComputed { get; init; }
+
+    /// <summary>What it is made of besides copper and colour.</summary>
+    public ConductorMake Make { get; init; } = ConductorMake.Unsaid;
 }

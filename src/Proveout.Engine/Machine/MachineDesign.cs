@@ -24,6 +24,9 @@ public sealed record MachineDesign(
     /// <summary>Kinds of mistake that are switched off, or whose probability is given anew; the others stand as they are.</summary>
     public ValueList<MistakeSetting> Mistakes { get; init; } = [];
 
+    /// <summary>What it says to the review of its design.</summary>
+    public ReviewSettings Review { get; init; } = ReviewSettings.Default;
+
     /// <summary>True unless a kind of mistake is switched off.</summary>
     public bool IsImagined(string kind) => Mistakes.All(setting => setting.Kind != kind || setting.Prior is not null);
 

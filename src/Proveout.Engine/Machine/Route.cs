@@ -23,6 +23,18 @@ public sealed record Route(string Name, RouteKind Kind, string Note)
     /// <summary>Smallest radius that it bends its conductors to; null when not said.</summary>
     public Length? BendRadius { get; init; }
 
+    /// <summary>How conductors lie in it; null for what its kind says.</summary>
+    public InstallationMethod? Method { get; init; }
+
+    /// <summary>True when a partition keeps mains apart from extra-low voltage in it.</summary>
+    public bool Partition { get; init; }
+
+    /// <summary>Where its conductors are held against pull; null when not said.</summary>
+    public StrainRelief? Relief { get; init; }
+
+    /// <summary>Temperature of the air in it; null for that of the machine.</summary>
+    public Temperature? Ambient { get; init; }
+
     /// <summary>True when its centre line lies on a surface.</summary>
     public bool LiesOnSurface => Path.Count > 1;
 }

@@ -13,6 +13,9 @@ internal sealed class Bridges
     private readonly int[] _lowest;
     private readonly int[] _nodeAt;
     private readonly int[] _below;
+    private readonly int[] _above;
+    private readonly int[] _top;
+    private readonly bool[] _isAlone;
 
     /// <summary>Searches a network.</summary>
     public Bridges(ResistorNetwork network)
@@ -26,8 +29,12 @@ internal sealed class Bridges
         Array.Fill(_number, -1);
         Array.Fill(_below, -1);
         var next = 0;
+        _above = new int[network.NodeCount];
         for (var island = 0; island < network.Islands.Count; island++)
             Search(network.AnchorOf(island), ref next);
+        _top = new int[network.NodeCount];
+        _isAlone = new bool[network.NodeCount];
+        FindMeshes();
     }
 
     /// <summary>Place of a node in the order of the search.</summary>
@@ -42,10 +49,34 @@ internal sealed class Bridges
     /// <summary>The node just below a bridge; -1 when the resistor is not a bridge.</summary>
     public int Below(int edge) => _below[edge];
 
+    /// <summary>The uppermost node of a node's mesh: of all that hangs together with it when every bridge is taken away.</summary>
+    public int TopOf(int node) => _top[node];
+
+    /// <summary>The node above the uppermost of a mesh, across a bridge; -1 for the mesh of an anchor.</summary>
+    public int Above(int top) => _above[top];
+
+    /// <summary>True when a mesh is its uppermost node alone.</summary>
+    public bool IsAlone(int top) => _isAlone[top];
+
+    private void FindMeshes()
+    {
+        Array.Fill(_isAlone, true);
+        var startsMesh = new bool[_top.Length];
+        foreach (var below in _below)
+            if (below >= 0)
+                startsMesh[below] = true;
+        foreach (var node in _nodeAt)
+        {
+            _top[node] = startsMesh[node] || _above[node] < 0 ? node : _top[_above[node]];
+            if (_top[node] != node)
+                _isAlone[_top[node]] = false;
+        }
+    }
+
     private void Search(int root, ref int next)
     {
         var path = new Stack<(int Node, int Edge, int Step)>();
-        Enter(root, ref next);
+        Enter(root, -1, ref next);
         path.Push((root, -1, 0));
         while (path.TryPop(out var at))
         {
@@ -61,7 +92,7 @@ internal sealed class Bridges
             var (onward, other) = steps[step];
             if (_number[other] < 0)
             {
-                Enter(other, ref next);
+                Enter(other, node, ref next);
                 path.Push((other, onward, 0));
             }
             else if (onward != edge)
@@ -71,8 +102,9 @@ internal sealed class Bridges
         }
     }
 
-    private void Enter(int node, ref int next)
+    private void Enter(int node, int above, ref int next)
     {
+        _above[node] = above;
         _number[node] = _lowest[node] = next;
         _nodeAt[next++] = node;
     }

@@ -20,12 +20,14 @@ internal sealed class ChangedNetwork
     private readonly int[] _pieceOfNode;
 
     /// <summary>Prepares to change the network of some ports.</summary>
-    public ChangedNetwork(Ports ports)
+    /// <param name="ports">The ports.</param>
+    /// <param name="likewise">A changed network of other ports whose room this one may share; each is asked only until the other is changed.</param>
+    public ChangedNetwork(Ports ports, ChangedNetwork? likewise = null)
     {
         (_ports, _network) = (ports, ports.Network);
-        _pieces = new ChangedPieces(_network);
+        _pieces = likewise?._pieces ?? new ChangedPieces(_network);
         _transfers = new PortTransfers(ports);
-        _pieceOfNode = new int[_network.NodeCount];
+        _pieceOfNode = likewise?._pieceOfNode ?? new int[_network.NodeCount];
     }
 
     /// <summary>Number of pieces that <see cref="PieceOfNodes"/> tells apart.</summary>
@@ -144,5 +146,7 @@ internal sealed class ChangedNetwork
         Transfer(one.A, two.A) - Transfer(one.A, two.B) - Transfer(one.B, two.A) + Transfer(one.B, two.B);
 
     private DoubleDouble Transfer(int a, int b) =>
-        a == NetworkUpdate.Ground || b == NetworkUpdate.Ground ? DoubleDouble.Zero : _network.Transfer(a, b);
+        a == NetworkUpdate.Ground || b == NetworkUpdate.Ground || _network.Islands.Of(a) != _network.Islands.Of(b)
+            ? DoubleDouble.Zero
+            : _network.Column(a)[_network.IndexInIsland(b)];
 }

@@ -1,10 +1,12 @@
+using System.Runtime.InteropServices;
+
 namespace Proveout.Engine.Numerics;
 
 /// <summary>Which nodes of a graph hang together.</summary>
 internal sealed class Islands
 {
     private readonly int[] _of;
-    private readonly List<int[]> _members = [];
+    private readonly int[][] _members;
 
     /// <summary>Finds the islands of a graph.</summary>
     public Islands(int nodeCount, IEnumerable<(int A, int B)> edges)
@@ -16,17 +18,29 @@ internal sealed class Islands
             parent[Root(parent, a)] = Root(parent, b);
 
         _of = new int[nodeCount];
-        foreach (var group in Enumerable.Range(0, nodeCount).GroupBy(node => Root(parent, node)))
+        var sizes = new List<int>();
+        var islandOfRoot = new int[nodeCount];
+        Array.Fill(islandOfRoot, -1);
+        for (var node = 0; node < nodeCount; node++)
         {
-            var members = group.ToArray();
-            foreach (var node in members)
-                _of[node] = _members.Count;
-            _members.Add(members);
+            ref var island = ref islandOfRoot[Root(parent, node)];
+            if (island < 0)
+            {
+                island = sizes.Count;
+                sizes.Add(0);
+            }
+
+            _of[node] = island;
+            sizes[island]++;
         }
+
+        _members = [.. sizes.Select(size => new int[size])];
+        for (var node = nodeCount - 1; node >= 0; node--)
+            _members[_of[node]][--CollectionsMarshal.AsSpan(sizes)[_of[node]]] = node;
     }
 
     /// <summary>Number of islands.</summary>
-    public int Count => _members.Count;
+    public int Count => _members.Length;
 
     /// <summary>The island of a node.</summary>
     public int Of(int node) => _of[node];

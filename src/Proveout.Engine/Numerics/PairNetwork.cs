@@ -10,7 +10,6 @@ namespace Proveout.Engine.Numerics;
 internal sealed class PairNetwork
 {
     private readonly ResistorNetwork _network;
-    private readonly PairTransfers _transfers;
     private readonly ChangedPieces _pieces;
     private readonly List<NetworkUpdate> _updates = [];
     private readonly List<int> _nodes = [];
@@ -20,9 +19,9 @@ internal sealed class PairNetwork
     private DoubleDouble[] _between = [];
 
     /// <summary>Prepares to change a network.</summary>
-    public PairNetwork(PairTransfers transfers, ResistorNetwork network)
+    public PairNetwork(ResistorNetwork network)
     {
-        (_network, _transfers) = (network, transfers);
+        _network = network;
         _pieces = new ChangedPieces(network);
         _pieceOfNode = new int[network.NodeCount];
     }
@@ -67,12 +66,12 @@ internal sealed class PairNetwork
     {
         if (PieceOf(a) != PieceOf(b))
             return double.PositiveInfinity;
-        var ohms = _transfers.Of(a, a) + _transfers.Of(b, b) - Twice(_transfers.Of(a, b));
+        var ohms = _network.Transfer(a, a) + _network.Transfer(b, b) - Twice(_network.Transfer(a, b));
         if (_updates.Count == 0)
             return Math.Max(0, (double)ohms);
         Span<DoubleDouble> volts = stackalloc DoubleDouble[_nodes.Count + 1];
         for (var place = 0; place < _nodes.Count; place++)
-            volts[place] = _transfers.Of(_nodes[place], a) - _transfers.Of(_nodes[place], b);
+            volts[place] = _network.Transfer(_nodes[place], a) - _network.Transfer(_nodes[place], b);
         Span<DoubleDouble> across = stackalloc DoubleDouble[_places.Count];
         var isAcross = false;
         for (var index = 0; index < across.Length; index++)
@@ -143,7 +142,7 @@ internal sealed class PairNetwork
         for (var one = 0; one < size; one++)
             for (var two = 0; two <= one; two++)
                 _between[(one * size) + two] = _between[(two * size) + one] =
-                    one == _nodes.Count ? DoubleDouble.Zero : _transfers.Of(_nodes[one], _nodes[two]);
+                    one == _nodes.Count ? DoubleDouble.Zero : _network.Transfer(_nodes[one], _nodes[two]);
     }
 
     private DoubleDouble Between(int one, int two) => _between[(one * (_nodes.Count + 1)) + two];

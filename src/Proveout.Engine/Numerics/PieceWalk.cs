@@ -9,6 +9,7 @@ internal sealed class PieceWalk
     private readonly List<int> _firstOfPiece = [];
     private readonly List<int> _taken = [];
     private readonly List<EdgeChange> _added = [];
+    private readonly List<int> _walked = [];
 
     public PieceWalk(ResistorNetwork network)
     {
@@ -32,7 +33,11 @@ internal sealed class PieceWalk
         _firstOfPiece.Clear();
         _taken.Clear();
         _added.Clear();
-        Array.Clear(_piece);
+        foreach (var island in _walked)
+            foreach (var node in _network.Islands.Members(island))
+                _piece[node] = 0;
+        _walked.Clear();
+        _walked.AddRange(touchedIslands);
         foreach (var change in changes)
         {
             if (change.TakesAway)

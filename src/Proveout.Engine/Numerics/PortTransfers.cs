@@ -18,8 +18,10 @@ internal sealed class PortTransfers(Ports ports)
     private const double Rounding = 2.3e-16;
 
     private readonly int[] _piece = new int[ports.Nodes.Length];
-    private readonly int[] _touched = new int[ports.Nodes.Length];
-    private int _touchedCount;
+    private readonly int[] _filled = new int[ports.Nodes.Length];
+    private readonly List<Potential> _potentials = [];
+    private ChangedPieces? _pieces;
+    private int _turn;
     private double[] _values = [];
     private double[] _inverse = [];
     private double _negligibleVolts;
@@ -27,7 +29,12 @@ internal sealed class PortTransfers(Ports ports)
     private int _stride;
 
     /// <summary>The piece of the network that a port's node is in, from 1; 0 when the change does not touch its island.</summary>
-    public int PieceAt(int place) => _piece[place];
+    public int PieceAt(int place)
+    {
+        if (_filled[place] != _turn)
+            FillPlace(place);
+        return _piece[place];
+    }
 
     /// <summary>Takes the updates of a change and the inverse of their matrix.</summary>
     public void Fill(ReadOnlySpan<NetworkUpdate> updates, ChangedPieces pieces, SmallInverse inverse)
@@ -36,20 +43,12 @@ internal sealed class PortTransfers(Ports ports)
         _stride = (updates.Length + Lanes - 1) / Lanes * Lanes;
         if (_values.Length < ports.Nodes.Length * _stride)
             _values = new double[ports.Nodes.Length * _stride];
-        _touchedCount = 0;
-        for (var place = 0; place < _piece.Length; place++)
-        {
-            _piece[place] = pieces.Of(ports.Nodes[place]);
-            if (_piece[place] != 0)
-                _touched[_touchedCount++] = place;
-        }
-
+        _pieces = pieces;
+        _turn++;
         FillInverse(inverse);
-        for (var index = 0; index < _stride; index++)
-            if (index < updates.Length)
-                FillUpdate(index, updates[index]);
-            else
-                FillPadding(index);
+        _potentials.Clear();
+        foreach (var update in updates)
+            _potentials.Add(PotentialOf(update));
     }
 
     /// <summary>True when the updates alter a port by less than its tenth digit; a quick bound that may say false of such a port.</summary>
@@ -98,28 +97,33 @@ internal sealed class PortTransfers(Ports ports)
         return anchoredOhms - sum is var ohms && ohms >= LeastShare * magnitude ? ohms : double.NaN;
     }
 
-    // Potentials for one ampere in at A and out at B.
-    private void FillUpdate(int index, NetworkUpdate update)
+    private Potential PotentialOf(NetworkUpdate update)
     {
         var network = ports.Network;
-        var islandOfA = network.Islands.Of(update.A);
-        var islandOfB = update.B == NetworkUpdate.Ground ? NetworkUpdate.Ground : network.Islands.Of(update.B);
         var columnOfA = network.Column(update.A);
-        var columnOfB = update.B == NetworkUpdate.Ground ? columnOfA : network.Column(update.B);
-        foreach (var place in _touched.AsSpan(0, _touchedCount))
-        {
-            var island = ports.Islands[place];
-            var member = ports.IndicesInIsland[place];
-            var fromA = island == islandOfA ? columnOfA[member] : DoubleDouble.Zero;
-            var fromB = island == islandOfB ? columnOfB[member] : DoubleDouble.Zero;
-            _values[(place * _stride) + index] = DoubleDouble.Difference(fromA, fromB);
-        }
+        return update.B == NetworkUpdate.Ground
+            ? new Potential(network.Islands.Of(update.A), columnOfA, NetworkUpdate.Ground, columnOfA)
+            : new Potential(network.Islands.Of(update.A), columnOfA, network.Islands.Of(update.B), network.Column(update.B));
     }
 
-    private void FillPadding(int index)
+    // Only the places that are asked for: a fault concerns few of them.
+    private void FillPlace(int place)
     {
-        foreach (var place in _touched.AsSpan(0, _touchedCount))
-            _values[(place * _stride) + index] = 0;
+        _filled[place] = _turn;
+        _piece[place] = _pieces!.Of(ports.Nodes[place]);
+        if (_piece[place] == 0)
+            return;
+        var island = ports.Islands[place];
+        var member = ports.IndicesInIsland[place];
+        var row = _values.AsSpan(place * _stride, _stride);
+        row.Clear();
+        for (var index = 0; index < _potentials.Count; index++)
+        {
+            var potential = _potentials[index];
+            var fromA = island == potential.IslandOfA ? potential.ColumnOfA[member] : DoubleDouble.Zero;
+            var fromB = island == potential.IslandOfB ? potential.ColumnOfB[member] : DoubleDouble.Zero;
+            row[index] = DoubleDouble.Difference(fromA, fromB);
+        }
     }
 
     private void FillInverse(SmallInverse inverse)
@@ -139,4 +143,7 @@ internal sealed class PortTransfers(Ports ports)
         // The correction is at most the largest entry of the inverse times the square of the sum of all volts.
         _negligibleVolts = Math.Sqrt(Negligible / largest) / _size;
     }
+
+    // What one ampere in at A and out at B does.
+    private readonly record struct Potential(int IslandOfA, DoubleDouble[] ColumnOfA, int IslandOfB, DoubleDouble[] ColumnOfB);
 }

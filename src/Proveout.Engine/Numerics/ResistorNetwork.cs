@@ -1,14 +1,19 @@
+using System.Collections.Concurrent;
+
 namespace Proveout.Engine.Numerics;
 
 /// <summary>A network of resistors between numbered nodes, factored once, that answers what stands between any two nodes.</summary>
 /// <remarks>
 /// Every island is tied to a common ground at one node through one siemens (its anchor). A current that leaves an island by the node where
 /// it should leaves nothing for the anchor, so the anchor changes no reading; it only makes the matrix regular. Columns are solved when
-/// first asked for and kept. Safe for use from several threads.
+/// asked for, and those asked for last are kept. Safe for use from several threads.
 /// </remarks>
 internal sealed class ResistorNetwork
 {
     internal const double AnchorConductance = 1;
+
+    // Of 16 bytes each: the columns of a large network would take the square of its size.
+    private const long MostKeptValues = 1 << 21;
 
     private readonly Edge[] _edges;
     private readonly Islands _islands;
@@ -16,6 +21,8 @@ internal sealed class ResistorNetwork
     private readonly (int Edge, int Other)[][] _steps;
     private readonly Lazy<LaplacianFactor>[] _factors;
     private readonly DoubleDouble[]?[] _columns;
+    private readonly ConcurrentQueue<int> _kept = new();
+    private long _keptValues;
     private readonly Lazy<Bridges> _bridges;
 
     /// <summary>Makes a network.</summary>
@@ -67,14 +74,25 @@ internal sealed class ResistorNetwork
     /// <summary>Resistance between two nodes in ohms by way of the anchors too: finite for any two nodes, equal to the true one within an island.</summary>
     public DoubleDouble AnchoredResistance(int a, int b)
     {
-        var sum = Column(a)[_indexInIsland[a]] + Column(b)[_indexInIsland[b]];
+        var sum = Self(a) + Self(b);
         var mutual = Transfer(a, b);
         return sum - mutual - mutual;
     }
 
+    /// <summary>Resistance in ohms between a node and any other, by one column: for many others it costs less than asking one by one.</summary>
+    public Func<int, double> ResistanceFrom(int node)
+    {
+        var (column, self, island) = (Column(node), Self(node), _islands.Of(node));
+        return other => _islands.Of(other) == island
+            ? Math.Max(0, (double)(self + Self(other) - column[_indexInIsland[other]] - column[_indexInIsland[other]]))
+            : double.PositiveInfinity;
+    }
+
+    private DoubleDouble Self(int node) => _factors[_islands.Of(node)].Value.Self(_indexInIsland[node]);
+
     /// <summary>Potential of node <paramref name="b"/> for one ampere fed into node <paramref name="a"/> and taken from ground.</summary>
     public DoubleDouble Transfer(int a, int b) =>
-        _islands.Of(a) == _islands.Of(b) ? Column(a)[_indexInIsland[b]] : DoubleDouble.Zero;
+        _islands.Of(a) == _islands.Of(b) ? _factors[_islands.Of(a)].Value.Transfer(_indexInIsland[a], _indexInIsland[b]) : DoubleDouble.Zero;
 
     /// <summary>Potentials of the nodes of an island, in the order of its members, for one ampere fed into one of them.</summary>
     public DoubleDouble[] Column(int node)
@@ -82,7 +100,17 @@ internal sealed class ResistorNetwork
         if (_columns[node] is { } ready)
             return ready;
         var solved = _factors[_islands.Of(node)].Value.Column(_indexInIsland[node]);
-        return Interlocked.CompareExchange(ref _columns[node], solved, null) ?? solved;
+        if (Interlocked.CompareExchange(ref _columns[node], solved, null) is { } other)
+            return other;
+        _kept.Enqueue(node);
+        var values = Interlocked.Add(ref _keptValues, solved.Length);
+        while (values > MostKeptValues && _kept.TryDequeue(out var oldest))
+        {
+            values = Interlocked.Add(ref _keptValues, -_islands.Members(_islands.Of(oldest)).Length);
+            _columns[oldest] = null;
+        }
+
+        return solved;
     }
 
     private LaplacianFactor Factor(int island)
@@ -99,15 +127,21 @@ internal sealed class ResistorNetwork
 
     private static (int Edge, int Other)[][] Steps(int nodeCount, Edge[] edges)
     {
-        var lists = new List<(int, int)>[nodeCount];
-        for (var node = 0; node < nodeCount; node++)
-            lists[node] = [];
-        for (var index = 0; index < edges.Length; index++)
+        var counts = new int[nodeCount];
+        foreach (var edge in edges)
         {
-            lists[edges[index].A].Add((index, edges[index].B));
-            lists[edges[index].B].Add((index, edges[index].A));
+            counts[edge.A]++;
+            counts[edge.B]++;
         }
 
-        return [.. lists.Select(list => list.ToArray())];
+        var steps = Array.ConvertAll(counts, count => new (int, int)[count]);
+        for (var index = edges.Length - 1; index >= 0; index--)
+        {
+            var (a, b) = (edges[index].A, edges[index].B);
+            steps[b][--counts[b]] = (index, a);
+            steps[a][--counts[a]] = (index, b);
+        }
+
+        return steps;
     }
 }

@@ -9,13 +9,16 @@ public static class HtmlReport
         ArgumentNullException.ThrowIfNull(report);
         return HtmlPage.Write(
             $"{report.Machine}, {report.Serial}: record of checks",
-            HtmlSections.Head(report),
-            HtmlSections.Cautions(report),
-            HtmlSections.Checks(report),
-            HtmlSections.Deviations(report),
-            HtmlSections.Coverage(report),
-            HtmlSections.NotCovered(report),
-            HtmlSections.SignOffs(report),
-            HtmlSections.Foot(report));
+            [
+                HtmlSections.Head(report),
+                HtmlSections.Cautions(report),
+                HtmlSections.Checks(report),
+                HtmlSections.Deviations(report),
+                HtmlSections.Coverage(report),
+                HtmlSections.NotCovered(report),
+                .. HtmlSections.Pairs(report),
+                HtmlSections.SignOffs(report),
+                HtmlSections.Foot(report),
+            ]);
     }
 }

@@ -37,6 +37,9 @@ public sealed record ReportModel(
     string LastHash,
     long EntryCount)
 {
+    /// <summary>What the plan's checks, all of them done, say of two mistakes made together; null when that was not simulated.</summary>
+    public ReportPairs? Pairs { get; init; }
+
     /// <summary>What the record does not say; stands in every report.</summary>
     public const string NotASafetyStatement =
         "Proveout does not say that this machine is safe. It says what was measured, which mistakes the checks would have caught, " +

@@ -35,6 +35,9 @@ internal static class ReportWords
     public static string Share(int part, int whole) =>
         whole == 0 ? "–" : string.Create(CultureInfo.InvariantCulture, $"{part * 100L / whole} %");
 
+    /// <summary>How many pairs the table leaves out, in a sentence.</summary>
+    public static string MorePairs(ReportPairs pairs) => $"{Of(pairs.More)} pairs more hide each other; the check plan lists them.";
+
     /// <summary>A whole number.</summary>
     public static string Of(long number) => number.ToString(CultureInfo.InvariantCulture);
 

@@ -20,7 +20,10 @@ public static class Asking
                select new Reading(answer.Key, answer.Value ? 0 : 1),
         ];
         var posterior = Diagnosis.Of(dictionary, evidence, planned.Simulators?.Invoke());
-        var next = evidence.Length == 0 ? null : NextOf(planned, posterior, evidence);
+        // Other symptoms are on the page already.
+        var next = evidence.Length > 0 && SafeNextCheck.Of(planned, posterior, evidence.Select(reading => reading.CheckId), lastRead: null) is { } index
+            ? planned.Explained(index)
+            : null;
         return new AskView(
             planned.Machine.Summary,
             Groups(dictionary, answers),
@@ -28,19 +31,6 @@ public static class Asking
             posterior.IsOff ? posterior.Unknown : 0,
             next,
             next is null ? null : dictionary.SetUps.First(setUp => setUp.Id == next.SetUp));
-    }
-
-    // A dead check is always proposed before a live one (safe before dear); other symptoms are on the page already.
-    private static Check? NextOf(PlannedMachine planned, Posterior posterior, Reading[] evidence)
-    {
-        var phases = planned.Dictionary.SetUps.ToDictionary(setUp => setUp.Id, setUp => (int)setUp.Phase, StringComparer.Ordinal);
-        var worth = NextCheck.InPhases(
-            planned.Dictionary,
-            posterior,
-            evidence.Select(reading => reading.CheckId).ToHashSet(StringComparer.Ordinal),
-            BenchPosition.Start,
-            check => phases[check.SetUp]);
-        return worth is null ? null : planned.Explained(worth.Check);
     }
 
     private static IReadOnlyList<SymptomGroup> Groups(FaultDictionary dictionary, IReadOnlyDictionary<string, bool> answers) =>

@@ -15,15 +15,16 @@ internal static class BenchFold
         var last = LastWords(entries);
         var readings = ReadingsOf(planned, last.Values);
         var posterior = Diagnosis.Of(planned.Dictionary, readings, planned.Simulators?.Invoke());
-        var order = Order(planned, entries, last.Keys);
+        var route = Route(planned, entries, last);
+        var order = route.Order.ToList();
         var current = order.FirstOrDefault(check => !last.ContainsKey(check));
-        var next = posterior.IsOff ? NextBest(planned, posterior, last.Keys, last.Keys.LastOrDefault()) : null;
+        var lastRead = last.LastOrDefault(pair => ReadingOf(pair.Value.Content) is not null);
+        var next = posterior.IsOff ? NextBest(planned, posterior, last.Keys, lastRead.Key) : null;
         if (next is not null && !order.Contains(next))
             order.Add(next);
-        var lastRead = last.LastOrDefault(pair => ReadingOf(pair.Value.Content) is not null);
         return new BenchState(
             build,
-            Steps(planned, order, last),
+            [.. Steps(planned, order, last).Select(step => step.Check.Id == current || step.Check.Id == next ? WithLeads(planned, route, step) : step)],
             current,
             Suspects.Of(planned, posterior, readings, MostSuspects),
             next,
@@ -81,22 +82,26 @@ internal static class BenchFold
 
     private static double ValueOf(Journal.Reading reading) => reading.OverRange ? ReadingInterval.OverRange : reading.ValueSi ?? double.NaN;
 
-    private static List<string> Order(PlannedMachine planned, IReadOnlyList<Entry> entries, IEnumerable<string> done)
+    private static BenchRoute Route(PlannedMachine planned, IReadOnlyList<Entry> entries, OrderedDictionary<string, Entry> last)
     {
-        var fixedPlan = entries.Select(entry => entry.Content).OfType<PlanFixed>().LastOrDefault();
-        var order = (fixedPlan?.CheckIds ?? [.. planned.Plan.Checks.Select(check => planned.Dictionary.Checks[check].Id)])
-            .Where(check => planned.Dictionary.IndexOfCheck(check) is not null)
-            .ToList();
-        order.AddRange(done.Where(check => !order.Contains(check) && planned.Dictionary.IndexOfCheck(check) is not null).ToArray());
-        return order;
+        var contents = entries.Select(entry => entry.Content).ToArray();
+        return BenchRoute.Of(
+            planned,
+            contents.OfType<PlanFixed>().LastOrDefault() is { } plan ? Known(plan.CheckIds) : planned.Plan.Checks,
+            Known(contents.Select(CheckOf).OfType<string>().Distinct()),
+            Known(last.Where(pair => ReadingOf(pair.Value.Content) is not null).Select(pair => pair.Key)));
+
+        int[] Known(IEnumerable<string> checks) => [.. checks.Select(planned.Dictionary.IndexOfCheck).OfType<int>()];
     }
 
-    private static string? NextBest(PlannedMachine planned, Posterior posterior, IEnumerable<string> done, string? lastCheck)
+    private static BenchStep WithLeads(PlannedMachine planned, BenchRoute route, BenchStep step)
     {
-        var position = BenchPosition.After(planned.Dictionary, lastCheck);
-        var next = NextCheck.Of(planned.Dictionary, posterior, done.ToHashSet(StringComparer.Ordinal), position);
-        return next is null ? null : planned.Dictionary.Checks[next.Check].Id;
+        var change = route.StepTo(planned.Dictionary.IndexOfCheck(step.Check.Id)!.Value);
+        return step with { Leads = change.LeadWords(step.Check), ChangesMeter = change.ChangesMeter };
     }
+
+    private static string? NextBest(PlannedMachine planned, Posterior posterior, IEnumerable<string> done, string? lastRead) =>
+        SafeNextCheck.Of(planned, posterior, done, lastRead) is { } next ? planned.Dictionary.Checks[next].Id : null;
 
     /// <summary>The step of a check that is not among the build's steps, as if it came last; null when the machine has no such check.</summary>
     public static BenchStep? StepBeside(PlannedMachine planned, BenchState state, string checkId) =>

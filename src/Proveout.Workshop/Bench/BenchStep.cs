@@ -27,4 +27,11 @@ public sealed record BenchStep(
     string ReadingShown,
     string Reason,
     string Person,
-    string CatchesShort);
+    string CatchesShort)
+{
+    /// <summary>Which leads stay where they are, in a sentence; empty when none does, or when it is neither the check to do now nor the one worth most.</summary>
+    public string Leads { get; init; } = "";
+
+    /// <summary>True when it comes next and the meter is to be set to another kind of measurement for it.</summary>
+    public bool ChangesMeter { get; init; }
+}

@@ -29,6 +29,9 @@ public sealed record PlanView(
     /// <summary>Caught mistakes that no check considered tells apart from others, group by group.</summary>
     public IReadOnlyList<AmbiguousFaults> Ambiguous { get; init; } = [];
 
+    /// <summary>What the plan does against two mistakes made together.</summary>
+    public PairsView Pairs { get; init; } = PairsView.None;
+
     /// <summary>How finely the checks considered tell the caught mistakes apart, in a sentence.</summary>
     public string Isolation =>
         FormattableString.Invariant($"The checks considered tell the {Caught} mistakes apart into {Caught - Ambiguous.Sum(group => group.Sentences.Count - 1)} groups.");

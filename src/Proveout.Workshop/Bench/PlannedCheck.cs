@@ -11,4 +11,7 @@ public sealed record PlannedCheck(int Number, Check Check, string Expected, int 
 {
     /// <summary>Which leads stay where the check before left them, in a sentence; empty when none does.</summary>
     public string Leads { get; init; } = "";
+
+    /// <summary>True when it stands in the plan for pairs of mistakes that would hide each other.</summary>
+    public bool IsForPairs { get; init; }
 }

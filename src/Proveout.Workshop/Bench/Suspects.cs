@@ -32,9 +32,15 @@ internal static class Suspects
             Misreading(dictionary, alike[0].SetAside) + SentenceOf(dictionary, alike),
             alike.Sum(hypothesis => hypothesis.Probability),
             worst?.Severity ?? Severity.Hidden,
-            worst?.Consequence ?? "No mistake that Proveout knows shows it: zero the leads and measure it again.",
+            worst?.Consequence ?? Again(dictionary, alike[0].SetAside),
             [.. alike.SelectMany(hypothesis => hypothesis.Faults).Distinct().Select(fault => dictionary.Faults[fault].Id)]);
     }
+
+    // No mistake is made then; what was entered is doubted.
+    private static string Again(FaultDictionary dictionary, IReadOnlyList<string> checks) =>
+        checks.All(id => Symptom.Is(dictionary.Checks[dictionary.IndexOfCheck(id)!.Value]))
+            ? "Nothing is wrong then: look at it again."
+            : "No mistake that Proveout knows shows it: zero the leads and measure it again.";
 
     private static string Misreading(FaultDictionary dictionary, IReadOnlyList<string> checks) => string.Concat(
         checks.Select(id => dictionary.Checks[dictionary.IndexOfCheck(id)!.Value])

@@ -41,13 +41,8 @@ public static class ReadingsDiagnosis
             : null;
     }
 
-    private static Check? NextOf(PlannedMachine planned, Posterior posterior, IReadOnlyList<Reading> evidence)
-    {
-        if (!posterior.IsOff)
-            return null;
-        var done = evidence.Select(reading => reading.CheckId).ToHashSet(StringComparer.Ordinal);
-        return NextCheck.Of(planned.Dictionary, posterior, done, BenchPosition.After(planned.Dictionary, evidence[^1].CheckId)) is { } next
-            ? planned.Explained(next.Check)
+    private static Check? NextOf(PlannedMachine planned, Posterior posterior, IReadOnlyList<Reading> evidence) =>
+        posterior.IsOff && SafeNextCheck.Of(planned, posterior, evidence.Select(reading => reading.CheckId), evidence[^1].CheckId) is { } next
+            ? planned.Explained(next)
             : null;
-    }
 }

@@ -1,3 +1,4 @@
+using Proveout.Engine.Electrical;
 using Proveout.Engine.Machine;
 using Proveout.Journal;
 
@@ -25,8 +26,11 @@ public sealed class MachineFiles(string catalogueFolder)
         if (texts.Value is null)
             return Outcome.Refused<LoadedMachine>(texts.Diagnostics);
         var design = MachineReader.Read(texts.Value, catalogue);
-        return design.Value is null
-            ? Outcome.Refused<LoadedMachine>(design.Diagnostics)
+        if (design.Value is null)
+            return Outcome.Refused<LoadedMachine>(design.Diagnostics);
+        // Whatever is asked of a machine, its checks are computed sooner or later.
+        return CampaignSize.Refuse(design.Value) is { } tooLarge
+            ? Outcome.Refused<LoadedMachine>([tooLarge with { Place = new SourcePlace(path, 0, 0) }])
             : Outcome.Of(new LoadedMachine(IdOf(path), path, design.Value, FingerprintOf(texts.Value)));
     }
 

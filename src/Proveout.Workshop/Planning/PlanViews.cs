@@ -26,6 +26,7 @@ public static class PlanViews
         {
             Order = plan.Order.Words,
             Ambiguous = Ambiguous(planned),
+            Pairs = PairViews.Of(planned),
         };
     }
 
@@ -59,6 +60,7 @@ public static class PlanViews
     {
         var number = 0;
         var counts = CatchCounts(planned);
+        var added = planned.AddedForPairs.ToHashSet();
         var leads = planned.Plan.Order.Steps.ToDictionary(step => step.Check, step => step.LeadWords(planned.Dictionary.Checks[step.Check]));
         return
         [
@@ -74,6 +76,7 @@ public static class PlanViews
                             counts[check])
                         {
                             Leads = leads[check],
+                            IsForPairs = added.Contains(check),
                         }),
                     ])),
         ];

@@ -20,6 +20,9 @@ public sealed record PlannedMachine(
     /// <summary>What the plan does against every pair of faults.</summary>
     public required PairReport Pairs { get; init; }
 
+    /// <summary>Indices of the checks that stand in the plan for pairs of faults.</summary>
+    public IReadOnlyList<int> AddedForPairs { get; init; } = [];
+
     /// <summary>Makes a simulator of several faults at once, for one thread; null where there is none, and then a check that two of them change says nothing.</summary>
     public Func<IFaultSimulator>? Simulators { get; init; }
 
@@ -39,6 +42,7 @@ public sealed record PlannedMachine(
         return new PlannedMachine(machine, campaign, live, consequences, dictionary, pairs.Plan)
         {
             Pairs = pairs.Report,
+            AddedForPairs = pairs.AddedChecks,
             Simulators = interactions.ForAnotherThread,
         };
     }

@@ -10,6 +10,8 @@ namespace Proveout.Workshop;
 /// <param name="clock">Says when the report is written.</param>
 public sealed class ReportCase(IBench bench, IJournal journal, TimeProvider clock)
 {
+    private const int MostPairs = 6;
+
     /// <summary>The report of a build; null when there is no such build.</summary>
     public async Task<ReportModel?> OfAsync(string buildId, CancellationToken cancellation)
     {
@@ -34,7 +36,10 @@ public sealed class ReportCase(IBench bench, IJournal journal, TimeProvider cloc
             [.. (plan?.Uncovered ?? []).Select(group => new ReportGap(group.Sentence, SeverityWords.Of(group.Severity), group.OtherEvidence, group.Count))],
             [.. state.SignOffs.Select(signed => new ReportSignOff(signed.Person, signed.Role, signed.Statement, signed.When))],
             state.LastHash,
-            state.LastSequence);
+            state.LastSequence)
+        {
+            Pairs = plan is null ? null : PairsOf(plan.Pairs),
+        };
     }
 
     /// <summary>The report of a build as a PDF document; null when there is no such build.</summary>
@@ -50,6 +55,14 @@ public sealed class ReportCase(IBench bench, IJournal journal, TimeProvider cloc
     // Only what was read catches anything: a check left out or not reached yet counts for nothing.
     private static IEnumerable<string> Read(BenchState state) =>
         state.Steps.Where(step => step.Status is StepStatus.Passed or StepStatus.Failed).Select(step => step.Check.Id);
+
+    private static ReportPairs PairsOf(PairsView pairs) => new(
+        pairs.Summary,
+        [
+            .. pairs.Groups.Take(MostPairs).Select(group => new ReportGap(
+                $"{group.Kinds}. {group.Reading} Such as: {group.Example}", SeverityWords.Of(group.Severity), string.Join(" ", group.OtherEvidence), group.Count)),
+        ],
+        pairs.Groups.Skip(MostPairs).Sum(group => group.Count));
 
     private static string Instrument(InstrumentDeclared instrument) =>
         instrument.LeadsZeroed ? $"{instrument.Model}, leads zeroed" : instrument.Model;

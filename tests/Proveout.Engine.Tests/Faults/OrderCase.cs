@@ -18,7 +18,8 @@ public sealed record OrderCase(OrderedCheck[] Checks)
             from kind in Gen.Frequency((4, Gen.Constant(0)), (1, Gen.Constant(1)))
             from setUp in Gen.Frequency((3, Gen.Constant(0)), (1, Gen.Constant(1)))
             from severity in Gen.Frequency((4, Gen.Constant(Severity.Damage)), (1, Gen.Constant(Severity.Shock)), (1, Gen.Constant(Severity.Hidden)))
-            select new OrderedCheck(turned ? black : red, turned ? red : black, minds, kind, setUp, severity)).ArrayOf(count)
+            from last in Gen.Frequency((5, Gen.Constant(false)), (1, Gen.Constant(true)))
+            select new OrderedCheck(turned ? black : red, turned ? red : black, minds, kind, setUp, severity, last)).ArrayOf(count)
         select new OrderCase(checks)).ToArbitrary();
 
     public FaultDictionary Dictionary()
@@ -43,15 +44,15 @@ public sealed record OrderCase(OrderedCheck[] Checks)
             .Min(way => Step(dictionary, state, way.check, way.Item2) + Least(dictionary, state.After(dictionary.Checks[way.check], way.Item2), [.. open.Except([way.check])]));
     }
 
-    private (bool OtherSetUp, int SetUp, int Severity) RankOf(int check, LeadPlacement state) =>
-        ($"s{Checks[check].SetUp}" != state.SetUp, Checks[check].SetUp, -(int)Checks[check].Severity);
+    private (bool OtherSetUp, int SetUp, bool Last, int Severity) RankOf(int check, LeadPlacement state) =>
+        ($"s{Checks[check].SetUp}" != state.SetUp, Checks[check].SetUp, Checks[check].Last, -(int)Checks[check].Severity);
 
     private static double Step(FaultDictionary dictionary, LeadPlacement state, int check, bool swapped) =>
         BenchTime.Of(dictionary, [OrderStep.From(state, check, dictionary.Checks[check], swapped)], BenchCosts.ByHand).Seconds;
 }
 
 /// <summary>One of them: places and kind by number.</summary>
-public sealed record OrderedCheck(int Red, int Black, bool Minds, int Kind, int SetUp, Severity Severity)
+public sealed record OrderedCheck(int Red, int Black, bool Minds, int Kind, int SetUp, Severity Severity, bool Last = false)
 {
     public Check Check(int index) => new(
         $"c{index}",
@@ -66,5 +67,6 @@ public sealed record OrderedCheck(int Red, int Black, bool Minds, int Kind, int 
         12)
     {
         MindsPolarity = Minds,
+        DoLast = Last,
     };
 }

@@ -62,11 +62,11 @@ public sealed class PlanOrderTests
             BenchOrder.Of(problem.Dictionary(), Enumerable.Range(0, problem.Checks.Length)).Steps.All(step => !step.Swapped || !problem.Checks[step.Check].Minds)).Check(Many);
 
     [Fact]
-    public void Checks_that_would_catch_shock_come_first_and_set_ups_keep_their_order() =>
+    public void Checks_that_would_catch_shock_come_first_what_strains_last_and_set_ups_keep_their_order() =>
         Prop.ForAll(OrderCase.OfAtMost(30), problem =>
         {
             var steps = BenchOrder.Of(problem.Dictionary(), Enumerable.Range(0, problem.Checks.Length)).Steps;
-            var ranks = steps.Select(step => (problem.Checks[step.Check].SetUp, -(int)problem.Checks[step.Check].Severity)).ToArray();
+            var ranks = steps.Select(step => (problem.Checks[step.Check].SetUp, problem.Checks[step.Check].Last, -(int)problem.Checks[step.Check].Severity)).ToArray();
             return ranks.Order().SequenceEqual(ranks) && steps.Select(step => step.Check).Order().SequenceEqual(Enumerable.Range(0, problem.Checks.Length));
         }).Check(Many);
 
@@ -79,6 +79,16 @@ public sealed class PlanOrderTests
         var rest = BenchOrder.Next(dictionary, plan, new HashSet<string> { "c2" }, LeadPlacement.Empty.After(dictionary.Checks[2]));
         Assert.Equal([1, 0], rest.Steps.Select(step => step.Check));
         Assert.Equal((false, true, false, false), (rest.Steps[0].MovesRed, rest.Steps[0].MovesBlack, rest.Steps[0].ChangesMeter, rest.Steps[0].ChangesSetUp));
+    }
+
+    [Fact]
+    public void Words_of_a_step_say_which_lead_stays_and_when_the_other_way_round_is_better()
+    {
+        var check = new OrderedCheck(0, 4, false, 0, 0, Severity.Damage).Check(0);
+        Assert.Equal("", OrderStep.From(LeadPlacement.Empty, 0, check).LeadWords(check));
+        Assert.StartsWith("Better the red lead on X.4 and the black one on X.0", OrderStep.From(LeadPlacement.Empty, 0, check, swapped: true).LeadWords(check), StringComparison.Ordinal);
+        var next = new OrderedCheck(4, 5, false, 0, 0, Severity.Damage).Check(1);
+        Assert.StartsWith("The lead on X.4 stays", OrderStep.From(LeadPlacement.Empty.After(check), 1, next).LeadWords(next), StringComparison.Ordinal);
     }
 
     [Fact]

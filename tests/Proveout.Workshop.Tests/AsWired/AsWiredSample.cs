@@ -11,7 +11,7 @@ public sealed class AsWiredSample
 
     private AsWiredSample(string name)
     {
-        Planned = PlannedMachine.Of(new MachineFiles(Folder("catalogue")).Read(Folder("samples", name)).Value!);
+        Planned = Samples.Planned(name);
         Mistakes = [.. MistakesOf(Folder("samples", $"{name}-as-wired", "mistakes.yaml")).Select(FaultOf)];
         Readings = StoredReadings.Read(Folder("samples", $"{name}-as-wired", "readings.txt"), Planned).Value!;
     }

@@ -7,6 +7,8 @@ internal sealed class DiodeTable : ICheckTable
 {
     private readonly PortTable _ports;
     private readonly int _place;
+    private readonly ILookup<int, int> _waysThrough;
+    private readonly ILookup<int, int> _joinedTo;
 
     /// <summary>Makes the table of the candidates of one set-up, which follow each other from an index on.</summary>
     /// <param name="ports">The resistances of the set-up; the ports of these candidates follow those of its own.</param>
@@ -20,6 +22,8 @@ internal sealed class DiodeTable : ICheckTable
         (_ports, _place, Candidates, FirstCheck) = (ports, place, candidates, firstCheck);
         Paths = new PathVolts(wiring, state, Mode);
         Ways = Array.ConvertAll(candidates, candidate => Paths.Best(candidate.A, candidate.B));
+        _waysThrough = Ways.Index().SelectMany(way => way.Item.Elements.Select(element => (element, way.Index))).ToLookup(item => item.element, item => item.Index);
+        _joinedTo = candidates.Index().ToLookup(item => Strays.RootOf(Low.IslandsOf(PortOf(item.Index)).OfA), item => item.Index);
         Good =
         [
             .. candidates.Select((_, index) => DiodeBounds.Of(
@@ -44,6 +48,12 @@ internal sealed class DiodeTable : ICheckTable
 
     /// <summary>What of junctions and insulation touches each island of the low network.</summary>
     public StrayPieces Strays => _ports.Strays;
+
+    /// <summary>The candidates whose best way has an element.</summary>
+    public IEnumerable<int> WaysThrough(int element) => _waysThrough[element];
+
+    /// <summary>The candidates whose red lead is joined to an island by junctions or insulation.</summary>
+    public IEnumerable<int> JoinedTo(int island) => _joinedTo[Strays.RootOf(island)];
 
     /// <summary>Number of the port of a candidate.</summary>
     public int PortOf(int index) => _ports.Candidates.Length + index;

@@ -1,3 +1,4 @@
+using System.Numerics;
 using Proveout.Engine.Faults;
 
 namespace Proveout.Engine.Electrical;
@@ -6,7 +7,9 @@ namespace Proveout.Engine.Electrical;
 internal sealed class DiodeWorker(DiodeTable table, PortWorker ports) : ICheckWorker
 {
     // Candidates by their red lead, so that one search of ways serves all of one lead.
-    private readonly int[] _order = [.. Enumerable.Range(0, table.Candidates.Length).OrderBy(index => table.Candidates[index].A)];
+    private readonly SortedSet<int> _asked = new(Comparer<int>.Create((one, two) =>
+        (table.Candidates[one].A, one).CompareTo((table.Candidates[two].A, two))));
+
     private readonly (double LowVolts, double HighVolts)[] _volts = new (double, double)[table.Candidates.Length];
     private readonly double[] _ways = [.. Enumerable.Repeat(double.PositiveInfinity, table.Paths.NodeCount)];
     private readonly List<int> _reached = [];
@@ -19,9 +22,10 @@ internal sealed class DiodeWorker(DiodeTable table, PortWorker ports) : ICheckWo
         if (!ports.IsApplied)
             return;
         _red = -1;
-        foreach (var index in _order)
+        Ask(fault);
+        foreach (var index in _asked)
             _volts[index] = VoltsOf(index, fault);
-        for (var index = 0; index < _volts.Length; index++)
+        foreach (var index in _asked.Order())
         {
             var (low, high) = _volts[index];
             if (PortWorker.Same(low, table.Good[index].LowVolts) && PortWorker.Same(high, table.Good[index].HighVolts))
@@ -29,6 +33,23 @@ internal sealed class DiodeWorker(DiodeTable table, PortWorker ports) : ICheckWo
             checks.Add(table.FirstCheck + index);
             intervals.Add(DiodeTable.Mode.Shown(low, high));
         }
+    }
+
+    // The candidates that the fault may alter: by resistance, by an element of their way, or by junctions on pieces that part or join.
+    private void Ask(WiringFault fault)
+    {
+        _asked.Clear();
+        var first = table.PortOf(0);
+        for (var word = first / 64; word < ports.Touched.Length; word++)
+            for (var left = ports.Touched[word]; left != 0; left &= left - 1)
+                if ((word * 64) + BitOperations.TrailingZeroCount(left) is var port && port >= first)
+                    _asked.Add(port - first);
+        foreach (var change in fault.Changes)
+            if (change.ChangedElement is { } element)
+                _asked.UnionWith(table.WaysThrough(element));
+        if (ports.Low.IsApplied && !ports.Low.Network.HasPiecesAsBefore)
+            foreach (var island in ports.Low.Network.TouchedIslands)
+                _asked.UnionWith(table.JoinedTo(island));
     }
 
     // Limits of the volts of a port under the fault that was applied; infinite when over range.

@@ -10,9 +10,11 @@ namespace Proveout.Engine.Electrical;
 internal sealed class LimitPorts
 {
     private readonly bool[] _holdsIsland;
+    private readonly Lazy<PortMasks> _masksOfLoads;
+    private readonly Lazy<PortPaths> _paths;
 
     /// <summary>Lists the ports.</summary>
-    /// <param name="wiring">The wiring.</param>
+    /// <param name="changes">What faults change of the network with all controls at rest.</param>
     /// <param name="rest">The network with all controls at rest.</param>
     /// <param name="atHigh">True for the limit of high resistances.</param>
     /// <param name="pairs">The ports.</param>
@@ -20,7 +22,7 @@ internal sealed class LimitPorts
     /// <param name="tied">Two nodes that a person joins by a short lead for these checks; null when none.</param>
     /// <param name="everyIsland">True when a change of an island without ports matters too, as junctions lead there.</param>
     public LimitPorts(
-        WiringNetwork wiring,
+        FaultChanges changes,
         StateNetwork rest,
         bool atHigh,
         (int A, int B)[] pairs,
@@ -29,9 +31,11 @@ internal sealed class LimitPorts
         bool everyIsland = false)
     {
         HasStrays = !atHigh;
-        Changes = new FaultChanges(wiring, rest, atHigh);
+        Changes = changes;
         Ports = new Ports((atHigh ? rest.High : rest.Low).Network, pairs);
         Masks = new PortMasks(Ports);
+        _masksOfLoads = new(() => new PortMasks(Ports, StrayPieces.NegligibleOhms));
+        _paths = new(() => new PortPaths(Ports));
         Operated = [.. operated.Select(element => (element, Changes.Operate(element))).Where(item => item.Item2.DeltaConductance.High != 0)];
         Tied = tied is var (one, two) ? [EdgeChange.Add(one, two, 1 / JointBands.Joint.High)] : [];
         _holdsIsland = new bool[Ports.Network.Islands.Count];
@@ -48,6 +52,12 @@ internal sealed class LimitPorts
 
     /// <summary>The ports of each island.</summary>
     public PortMasks Masks { get; }
+
+    /// <summary>The ports of each island that junctions and insulation can alter, and those that are open.</summary>
+    public PortMasks MasksOfLoads => _masksOfLoads.Value;
+
+    /// <summary>The ports that a change within an island alters.</summary>
+    public PortPaths Paths => _paths.Value;
 
     /// <summary>What faults change.</summary>
     public FaultChanges Changes { get; }

@@ -3,14 +3,17 @@ using Proveout.Engine.Numerics;
 namespace Proveout.Engine.Electrical;
 
 /// <summary>Simulates faults at the ports of one set-up with every resistance at one limit. One thread's own.</summary>
-internal sealed class LimitWorker(LimitPorts ports)
+/// <param name="ports">The ports.</param>
+/// <param name="likewise">A worker of the same thread on the same network; each is asked only until the other is given a fault.</param>
+internal sealed class LimitWorker(LimitPorts ports, LimitWorker? likewise = null)
 {
+    private readonly FaultEdges _edges = likewise?._edges ?? new(ports.Changes);
     private readonly List<EdgeChange> _changes = [];
     private bool _reached;
     private bool _movesStrays;
 
     /// <summary>The network under the fault applied last.</summary>
-    public ChangedNetwork Network { get; } = new(ports.Ports);
+    public ChangedNetwork Network { get; } = new(ports.Ports, likewise?.Network);
 
     /// <summary>True when the fault applied last can alter a port, so that the network is as it leaves it.</summary>
     public bool IsApplied => _reached;
@@ -18,11 +21,12 @@ internal sealed class LimitWorker(LimitPorts ports)
     /// <summary>Applies a fault in place of the one before; false when it can alter no port.</summary>
     public bool Apply(WiringFault fault)
     {
-        _changes.Clear();
-        ports.Changes.Add(fault, _changes);
-        _reached = ports.IsReachedBy(_changes);
+        var changes = _edges.Of(fault);
+        _reached = ports.IsReachedBy(changes);
         if (!_reached)
             return false;
+        _changes.Clear();
+        _changes.AddRange(changes);
         ports.AddControls(fault.Changes, _changes);
         Network.Apply(_changes);
         _movesStrays = ports.HasStrays && !Network.HasPiecesAsBefore;
@@ -38,11 +42,21 @@ internal sealed class LimitWorker(LimitPorts ports)
         _movesStrays = ports.HasStrays && _reached && !Network.HasPiecesAsBefore;
     }
 
-    /// <summary>Sets the bits of all ports in the islands that the fault touches.</summary>
+    /// <summary>Sets the bits of all ports that the fault may alter.</summary>
+    /// <remarks>Pieces that part or join let a port within one piece alone but for what its way shares with the change, and but for junctions and insulation.</remarks>
     public void AddTouched(Span<ulong> mask)
     {
-        if (_reached)
+        if (!_reached)
+            return;
+        if (ports.HasControls)
+        {
             ports.Masks.Add(Network.TouchedIslands, mask);
+            return;
+        }
+
+        ports.Paths.Add(_changes, mask);
+        if (!Network.HasPiecesAsBefore)
+            ports.MasksOfLoads.Add(Network.TouchedIslands, mask);
     }
 
     /// <summary>True when the fault may alter what a port reads, with what the resistances then leave in ohms.</summary>

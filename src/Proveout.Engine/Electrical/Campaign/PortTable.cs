@@ -11,6 +11,7 @@ internal sealed class PortTable : ICheckTable
     /// <param name="firstCheck">Index of the first of them among all checks.</param>
     /// <param name="tied">Two nodes that a person joins by a short lead for these checks; null when none.</param>
     /// <param name="diodes">Diode tests of the same set-up, whose ports follow those of the candidates.</param>
+    /// <param name="likewise">A table of a set-up with the same controls at rest and the same plugs apart; null when this is the first.</param>
     public PortTable(
         StateNetwork rest,
         StateNetwork state,
@@ -18,21 +19,26 @@ internal sealed class PortTable : ICheckTable
         CandidateCheck[] candidates,
         int firstCheck,
         (int A, int B)? tied = null,
-        CandidateCheck[]? diodes = null)
+        CandidateCheck[]? diodes = null,
+        PortTable? likewise = null)
     {
-        (Candidates, FirstCheck, StrayPaths, Strays) = (candidates, firstCheck, rest.StrayPaths, rest.Strays);
+        (Candidates, FirstCheck, Rest, StrayPaths, Strays) = (candidates, firstCheck, rest, rest.StrayPaths, rest.Strays);
         var pairs = Array.ConvertAll(candidates, candidate => (candidate.A, candidate.B));
         (int, int)[] ports = [.. pairs, .. (diodes ?? []).Select(diode => (diode.A, diode.B))];
         var operated = wiring.Elements.Where(element => rest.Conducts(element) != state.Conducts(element)).ToArray();
-        Low = new LimitPorts(wiring, rest, atHigh: false, ports, operated, tied, diodes is { Length: > 0 });
-        High = new LimitPorts(wiring, rest, atHigh: true, ports, operated, tied);
+        Low = new LimitPorts(likewise?.Low.Changes ?? new FaultChanges(wiring, rest, atHigh: false), rest, atHigh: false, ports, operated, tied, diodes is { Length: > 0 });
+        High = new LimitPorts(likewise?.High.Changes ?? new FaultChanges(wiring, rest, atHigh: true), rest, atHigh: true, ports, operated, tied);
         Good = Array.ConvertAll(pairs, pair => state.Resistance(pair.A, pair.B));
         if (tied is not null)
             Good = new PortWorker(this).LimitsAtRest();
     }
 
     /// <inheritdoc/>
-    public ICheckWorker NewWorker(IReadOnlyList<ICheckWorker> before) => new PortWorker(this);
+    public ICheckWorker NewWorker(IReadOnlyList<ICheckWorker> before) =>
+        new PortWorker(this, Low.HasControls ? before.OfType<PortWorker>().FirstOrDefault(worker => worker.Table.Rest == Rest && worker.Table.Low.HasControls) : null);
+
+    /// <summary>The network with all controls at rest.</summary>
+    public StateNetwork Rest { get; }
 
     /// <summary>The candidates.</summary>
     public CandidateCheck[] Candidates { get; }

@@ -4,15 +4,23 @@ using Proveout.Engine.Faults;
 namespace Proveout.Engine.Electrical;
 
 /// <summary>Simulates faults at the ports of one set-up. One thread's own.</summary>
-internal sealed class PortWorker(PortTable table) : ICheckWorker
+/// <param name="table">The ports.</param>
+/// <param name="likewise">A worker of the same thread on the same network; each is asked only until the other is given a fault.</param>
+internal sealed class PortWorker(PortTable table, PortWorker? likewise = null) : ICheckWorker
 {
-    private readonly LimitWorker _low = new(table.Low);
-    private readonly LimitWorker _high = new(table.High);
+    private readonly LimitWorker _low = new(table.Low, likewise?.Low);
+    private readonly LimitWorker _high = new(table.High, likewise?.High);
     private readonly ulong[] _touched = new ulong[table.Low.Masks.WordCount];
     private StrayPieces? _strays;
 
+    /// <summary>A bit for every port that the fault whose responses were added last may alter, those of diode tests included.</summary>
+    public ReadOnlySpan<ulong> Touched => _touched;
+
     /// <summary>True when the fault applied last can alter a port.</summary>
     public bool IsApplied { get; private set; }
+
+    /// <summary>The ports of the set-up.</summary>
+    public PortTable Table => table;
 
     /// <summary>The ports at the low limit of resistances.</summary>
     public LimitWorker Low => _low;

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Proveout.Engine.Faults;
 using Proveout.Engine.Machine;
 
@@ -7,7 +8,7 @@ namespace Proveout.Engine.Electrical;
 public sealed class WiringCampaign
 {
     private readonly IReadOnlyList<ElectricalSetUp> _setUps;
-    private readonly StateNetwork[] _states;
+    private readonly Dictionary<int, StateNetwork> _restStates;
     private readonly CandidateCheck[] _candidates;
     private readonly Lazy<ReadingReason>[] _reasons;
     private readonly Lazy<ICheckTable[]> _tables;
@@ -21,9 +22,10 @@ public sealed class WiringCampaign
             throw new ArgumentException(refusal.Message, nameof(design));
         Context = new WiringContext(WiringNetworkBuilder.Build(design));
         _setUps = DeadSetUps.Of(design);
-        _states = [.. _setUps.AsParallel().AsOrdered().Select(setUp => new StateNetwork(Context.Wiring, setUp.State))];
-        _reasons = [.. _setUps.Select((_, index) => new Lazy<ReadingReason>(() => new ReadingReason(Context.Wiring, _states[index])))];
-        _candidates = [.. CandidateChecks.Of(Context, _setUps, _states)];
+        var strays = new StrayPaths(Context.Wiring);
+        _restStates = _setUps.Index().Where(item => item.Item.Operated is null).ToDictionary(item => item.Index, item => new StateNetwork(Context.Wiring, item.Item.State, strays));
+        _reasons = [.. _setUps.Select((_, index) => new Lazy<ReadingReason>(() => new ReadingReason(Context.Wiring, StateOf(index))))];
+        _candidates = [.. CandidateChecks.Of(Context, _setUps, StateOf)];
         _tables = new Lazy<ICheckTable[]>(MakeTables);
         Faults = [.. WiringFaultRules.Generate(Context)];
     }
@@ -48,24 +50,25 @@ public sealed class WiringCampaign
     /// <summary>Numbers of the elements that carry no current in a set-up, because a plug is apart or a contact is open.</summary>
     /// <param name="setUp">Index of the set-up.</param>
     public IReadOnlyList<int> OpenElementsOf(int setUp) =>
-        [.. Context.Wiring.Elements.Where(element => !_states[setUp].Conducts(element)).Select(element => element.Index)];
+        [.. Context.Wiring.Elements.Where(element => !StateNetwork.Conducts(Context.Wiring, _setUps[setUp].State, element)).Select(element => element.Index)];
 
     /// <summary>Simulates every fault at every check, both limits, on all processors.</summary>
     public FaultDictionary Run(CancellationToken cancellation = default)
     {
         var tables = Tables();
         var responses = new FaultResponse[Faults.Count];
+        var idle = new ConcurrentBag<ICheckWorker[]>();
         Parallel.For(
             0,
             Faults.Count,
             new ParallelOptions { CancellationToken = cancellation },
-            () => Workers(tables),
+            () => idle.TryTake(out var ready) ? ready : Workers(tables),
             (fault, _, workers) =>
             {
                 responses[fault] = Respond(Faults[fault], workers);
                 return workers;
             },
-            _ => { });
+            idle.Add);
         return new FaultDictionary(
             [.. _setUps.Select(setUp => setUp.Text)],
             [.. _candidates.Select(candidate => candidate.Check)],
@@ -97,10 +100,14 @@ public sealed class WiringCampaign
         return new FaultResponse([.. checks], [.. intervals]);
     }
 
+    // One with a control operated is made anew where it is needed, for a large machine has hundreds.
+    private StateNetwork StateOf(int setUp) =>
+        _restStates.TryGetValue(setUp, out var rest) ? rest : new StateNetwork(Context.Wiring, _setUps[setUp].State, RestOf(setUp).StrayPaths);
+
     private StateNetwork RestOf(int setUp) =>
         _setUps[setUp].Operated is null
-            ? _states[setUp]
-            : _states[_setUps.Index().First(other => other.Item.Operated is null && other.Item.State.PlugsApart == _setUps[setUp].State.PlugsApart).Index];
+            ? _restStates[setUp]
+            : _restStates[_setUps.Index().First(other => other.Item.Operated is null && other.Item.State.PlugsApart == _setUps[setUp].State.PlugsApart).Index];
 
     /// <summary>The resistances of each set-up, in the order of the set-ups.</summary>
     internal PortTable[] PortTables() => [.. Tables().OfType<PortTable>().Where(table => table.Candidates is [{ Mode: ResistanceMode }, ..])];
@@ -132,7 +139,7 @@ public sealed class WiringCampaign
 
     private ICheckTable TableOf(int setUp, CandidateCheck[] candidates, int first, List<ICheckTable> before)
     {
-        var (wiring, state) = (Context.Wiring, _states[setUp]);
+        var (wiring, state) = (Context.Wiring, StateOf(setUp));
         if (candidates[0].Mode is DiodeTestMode)
         {
             var ports = before.FindIndex(table => table is PortTable { Candidates: [var port, ..] } && port.SetUp == setUp);
@@ -141,7 +148,8 @@ public sealed class WiringCampaign
 
         (int, int)? tied = candidates[0].TiedTo is { } node ? (candidates[0].A, node) : null;
         CandidateCheck[] diodes = tied is null ? [.. _candidates.Where(other => other.SetUp == setUp && other.Mode is DiodeTestMode)] : [];
-        return new PortTable(RestOf(setUp), state, wiring, candidates, first, tied, diodes);
+        var rest = RestOf(setUp);
+        return new PortTable(rest, state, wiring, candidates, first, tied, diodes, before.OfType<PortTable>().FirstOrDefault(table => table.Rest == rest));
     }
 
     internal static ICheckWorker[] Workers(ICheckTable[] tables)

@@ -6,12 +6,12 @@ namespace Proveout.Engine.Electrical;
 internal static class CandidateChecks
 {
     /// <summary>The candidates: first those of resistance, set-up by set-up, then diode tests, then insulation tests.</summary>
-    public static IReadOnlyList<CandidateCheck> Of(WiringContext context, IReadOnlyList<ElectricalSetUp> setUps, IReadOnlyList<StateNetwork> states)
+    public static IReadOnlyList<CandidateCheck> Of(WiringContext context, IReadOnlyList<ElectricalSetUp> setUps, Func<int, StateNetwork> stateOf)
     {
         var ofSetUps = Enumerable.Range(0, setUps.Count)
             .AsParallel()
             .AsOrdered()
-            .Select(index => OfSetUp(context, index, setUps[index], states[index]).ToArray())
+            .Select(index => OfSetUp(context, index, setUps[index], stateOf(index)).ToArray())
             .ToArray();
         return [.. ofSetUps.SelectMany(ofSetUp => ofSetUp).OrderBy(candidate => PlaceOf(candidate.Mode))];
     }

@@ -31,6 +31,7 @@ internal sealed class CheckDrafts(int setUpIndex, string setUp, ProbePlaces plac
             mode.Seconds)
         {
             MindsPolarity = mode != MeterMode.FourWire, // so little voltage that no junction conducts
+            DoLast = mode.StrainsWiring,
         };
         return new CandidateCheck(check, setUpIndex, red, black, mode, tied);
     }

@@ -25,12 +25,15 @@ internal sealed class DirectNetwork(LiveCircuit circuit)
         [.. circuit.Branches.Where(branch => branch.Kind is LiveBranchKind.Junction or LiveBranchKind.Supply or LiveBranchKind.Held)];
 
     private readonly double[] _injected = new double[circuit.NodeCount];
-    private (int A, int B, double Siemens)[] _edges = new (int, int, double)[circuit.Branches.Length + 32];
-    private int _edgeCount;
+    private double[] _siemens = [];
 
     /// <summary>Finds modes and potentials; false when none were found within the bound.</summary>
     public bool Solve(ChangedCircuit changed, LivePoint point)
     {
+        var branches = changed.Ends;
+        if (_siemens.Length < branches.Length)
+            _siemens = new double[branches.Length * 2];
+        _solver.Begin(branches, LiveCircuit.LeakSiemens);
         for (var round = 0; round < MostRounds; round++)
         {
             SolveOnce(changed, point);
@@ -44,17 +47,15 @@ internal sealed class DirectNetwork(LiveCircuit circuit)
     private void SolveOnce(ChangedCircuit changed, LivePoint point)
     {
         Array.Clear(_injected);
-        _edgeCount = 0;
-        if (_edges.Length < circuit.Branches.Length + changed.Joins.Length)
-            _edges = new (int, int, double)[circuit.Branches.Length + (2 * changed.Joins.Length)];
-        foreach (var (a, b, siemens) in changed.Joins)
-            Edge(a, b, siemens);
+        Array.Clear(_siemens);
         foreach (var branch in _modal)
             if (branch.Kind == LiveBranchKind.Held)
                 point.HeldVolts[branch.Index] = LiveBalance.FeedVolts(branch, point);
         foreach (var branch in circuit.Branches)
             Place(branch, changed.Siemens[branch.Index], point);
-        _solver.Solve(_edges.AsSpan(0, _edgeCount), LiveCircuit.LeakSiemens, _injected, point.DcVolts);
+        for (var join = 0; join < changed.Joins.Length; join++)
+            _siemens[circuit.Branches.Length + join] = changed.Joins[join].Siemens;
+        _solver.Solve(_siemens.AsSpan(0, changed.Ends.Length), _injected, point.DcVolts);
     }
 
     private void Place(LiveBranch branch, double siemens, LivePoint point)
@@ -63,30 +64,24 @@ internal sealed class DirectNetwork(LiveCircuit circuit)
         {
             case LiveBranchKind.Path or LiveBranchKind.Contact or LiveBranchKind.Switch or LiveBranchKind.Mains:
                 if (LiveBalance.Conducts(branch, point))
-                    Edge(branch.A, branch.B, siemens);
+                    _siemens[branch.Index] = siemens;
                 break;
             case LiveBranchKind.Input:
-                Edge(branch.A, branch.B, point.InputSiemens[branch.Index]);
+                _siemens[branch.Index] = point.InputSiemens[branch.Index];
                 break;
             case LiveBranchKind.Junction when point.Mode[branch.Index] == LivePoint.On:
-                Edge(branch.A, branch.B, siemens);
+                _siemens[branch.Index] = siemens;
                 Inject(branch.A, branch.B, siemens * branch.Volts);
                 break;
             case LiveBranchKind.Supply or LiveBranchKind.Held when point.Mode[branch.Index] == LivePoint.On:
-                Edge(branch.A, branch.B, siemens);
+                _siemens[branch.Index] = siemens;
                 Inject(branch.A, branch.B, siemens * LiveBalance.SetVolts(branch, point));
                 break;
             case LiveBranchKind.Supply or LiveBranchKind.Held when point.Mode[branch.Index] == LivePoint.Limiting:
-                Edge(branch.A, branch.B, LimitingSiemens);
+                _siemens[branch.Index] = LimitingSiemens;
                 Inject(branch.A, branch.B, branch.LimitAmperes);
                 break;
         }
-    }
-
-    private void Edge(int a, int b, double siemens)
-    {
-        if (siemens > 0 && a != b)
-            _edges[_edgeCount++] = (a, b, siemens);
     }
 
     private void Inject(int into, int outOf, double amperes)

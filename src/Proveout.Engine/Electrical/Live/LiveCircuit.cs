@@ -23,6 +23,7 @@ internal sealed class LiveCircuit
         Protective = [.. branches.Where(branch => branch.RatedAmperes is not null)];
         Supplies = [.. branches.Where(branch => branch.Kind == LiveBranchKind.Supply)];
         Outlet = [.. branches.Where(branch => branch is { Subject: MainsBranches.Subject, Name: MainsBranches.Breaker or MainsBranches.Neutral })];
+        Ends = [.. branches.Select(branch => (branch.A, branch.B))];
         var (order, _) = EliminationOrder.MinimumDegree(
             nodeCount, branches.Where(branch => branch is { A: >= 0, B: >= 0 } && branch.A != branch.B).Select(branch => (branch.A, branch.B)));
         Position = new int[nodeCount];
@@ -39,6 +40,9 @@ internal sealed class LiveCircuit
 
     /// <summary>The branches; the elements of the wiring network come first, under their own numbers.</summary>
     public LiveBranch[] Branches { get; }
+
+    /// <summary>Both nodes of every branch; −1 is earth.</summary>
+    public (int A, int B)[] Ends { get; }
 
     /// <summary>Branches that interrupt an overcurrent.</summary>
     public LiveBranch[] Protective { get; }

@@ -17,12 +17,15 @@ internal sealed class PhasorNetwork(LiveCircuit circuit)
     private readonly SparseSolver<Complex> _solver = new(circuit.Position);
     private readonly LiveBranch[] _junctions = [.. circuit.Branches.Where(branch => branch.Kind == LiveBranchKind.Junction)];
     private readonly Complex[] _injected = new Complex[circuit.NodeCount];
-    private (int A, int B, Complex Admittance)[] _edges = new (int, int, Complex)[circuit.Branches.Length + 32];
+    private Complex[] _admittances = [];
 
     /// <summary>Finds the potentials.</summary>
     public void Solve(ChangedCircuit changed, LivePoint point)
     {
         Array.Clear(point.AcClosed);
+        if (_admittances.Length < changed.Ends.Length)
+            _admittances = new Complex[changed.Ends.Length * 2];
+        _solver.Begin(changed.Ends, LiveCircuit.LeakSiemens);
         for (var round = 0; round < MostRounds; round++)
         {
             point.AcVolts = SolveOnce(changed, point);
@@ -41,26 +44,22 @@ internal sealed class PhasorNetwork(LiveCircuit circuit)
     private Complex[] SolveOnce(ChangedCircuit changed, LivePoint point)
     {
         Array.Clear(_injected);
-        var count = 0;
-        if (_edges.Length < circuit.Branches.Length + changed.Joins.Length)
-            _edges = new (int, int, Complex)[circuit.Branches.Length + (2 * changed.Joins.Length)];
-        foreach (var (a, b, siemens) in changed.Joins)
-            _edges[count++] = (a, b, siemens);
+        Array.Clear(_admittances);
         foreach (var branch in circuit.Branches)
         {
             var siemens = changed.Siemens[branch.Index];
             if (siemens <= 0 && branch.Kind is not (LiveBranchKind.Capacitor or LiveBranchKind.Input))
                 continue;
             var admittance = LiveBalance.AcAdmittance(branch, siemens, point, circuit.RadiansPerSecond);
-            if (admittance == Complex.Zero || branch.A == branch.B)
-                continue;
-            _edges[count++] = (branch.A, branch.B, admittance);
+            _admittances[branch.Index] = admittance;
             if (branch.Kind == LiveBranchKind.Mains)
                 Inject(branch, branch.Volts * admittance);
         }
 
+        for (var join = 0; join < changed.Joins.Length; join++)
+            _admittances[circuit.Branches.Length + join] = changed.Joins[join].Siemens;
         var potentials = new Complex[circuit.NodeCount];
-        _solver.Solve(_edges.AsSpan(0, count), LiveCircuit.LeakSiemens, _injected, potentials);
+        _solver.Solve(_admittances.AsSpan(0, changed.Ends.Length), _injected, potentials);
         return potentials;
     }
 

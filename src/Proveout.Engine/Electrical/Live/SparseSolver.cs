@@ -3,165 +3,129 @@ using System.Runtime.CompilerServices;
 
 namespace Proveout.Engine.Electrical;
 
-/// <summary>Solves networks of admittances by LDLᵀ with the nodes in a fixed order; the pattern may change from call to call.</summary>
+/// <summary>Solves networks of admittances by LDLᵀ with the nodes in a fixed order; what changes from call to call is factored anew, the rest stays.</summary>
 /// <remarks>
-/// Up-looking factorisation along the elimination tree (Davis, ACM Transactions on Mathematical Software 31 (2005) 587–591). Wiring is nearly a
-/// tree, so the factor is hardly fuller than the matrix and a fresh one costs some tens of microseconds. Not safe for two threads at once.
+/// Up-looking factorisation along the elimination tree (Davis, ACM Transactions on Mathematical Software 31 (2005) 587–591). A row of the factor
+/// depends on the rows below it in the tree only, so a changed branch alters the rows on the way from its ends to the root and no other. They are
+/// computed from the admittances, not updated, so no error builds up however often things switch. Not safe for two threads at once.
 /// </remarks>
 /// <typeparam name="T">Real or complex numbers.</typeparam>
 internal sealed class SparseSolver<T>
     where T : struct, INumberBase<T>
 {
-    private readonly int[] _position;
-    private readonly int[] _columnStart, _columnFill, _parent, _flag, _count, _factorStart, _pattern;
-    private readonly T[] _diagonal, _pivot, _work;
-    private int[] _row = [], _factorRow = [];
-    private T[] _value = [], _factorValue = [];
+    private readonly SparsePattern _pattern;
+    private readonly T[] _pivot, _work;
+    private readonly bool[] _stale;
+    private T[] _admittance = [], _factor = [];
+    private T _leak;
+    private bool _isFresh;
 
     /// <summary>Makes a solver.</summary>
     /// <param name="position">Place of each node in the order of elimination.</param>
     public SparseSolver(int[] position)
     {
-        var nodes = position.Length;
-        _position = position;
-        (_columnStart, _columnFill, _factorStart) = (new int[nodes + 1], new int[nodes], new int[nodes + 1]);
-        (_parent, _flag, _count, _pattern) = (new int[nodes], new int[nodes], new int[nodes], new int[nodes]);
-        (_diagonal, _pivot, _work) = (new T[nodes], new T[nodes], new T[nodes]);
+        _pattern = new SparsePattern(position);
+        (_pivot, _work, _stale) = (new T[position.Length], new T[position.Length], new bool[position.Length]);
+    }
+
+    /// <summary>Takes up a network.</summary>
+    /// <param name="branches">Both nodes of every branch that may ever conduct; −1 is earth, at potential 0. It is not changed any more.</param>
+    /// <param name="leak">Admittance from every node to earth.</param>
+    public void Begin((int A, int B)[] branches, T leak)
+    {
+        _isFresh = !_pattern.TryKeep(branches) || _leak != leak;
+        if (!_isFresh)
+            return;
+        _leak = leak;
+        if (_admittance.Length < branches.Length)
+            _admittance = new T[branches.Length * 2];
+        if (_factor.Length < _pattern.FactorLength)
+            _factor = new T[_pattern.FactorLength * 2];
     }
 
     /// <summary>Solves for the node potentials.</summary>
-    /// <param name="edges">Both nodes (−1 is earth, at potential 0) and the admittance of each branch.</param>
-    /// <param name="leak">Admittance from every node to earth.</param>
+    /// <param name="admittances">Admittance of each branch, in the order in which the network was given; zero when it does not conduct.</param>
     /// <param name="injected">Current into each node.</param>
     /// <param name="potentials">Receives the potential of each node.</param>
-    public void Solve(ReadOnlySpan<(int A, int B, T Admittance)> edges, T leak, ReadOnlySpan<T> injected, Span<T> potentials)
+    public void Solve(ReadOnlySpan<T> admittances, ReadOnlySpan<T> injected, Span<T> potentials)
     {
-        Gather(edges, leak);
-        FindPattern();
-        Factor();
+        if (_isFresh)
+            Array.Fill(_stale, true);
+        else
+            MarkChanged(admittances);
+        admittances.CopyTo(_admittance);
+        _isFresh = false;
+        for (var row = 0; row < _stale.Length; row++)
+            if (_stale[row])
+                FactorRow(row);
+        Array.Clear(_stale);
         Substitute(injected, potentials);
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void Gather(ReadOnlySpan<(int A, int B, T Admittance)> edges, T leak)
+    private void MarkChanged(ReadOnlySpan<T> admittances)
     {
-        var nodes = _position.Length;
-        Array.Fill(_diagonal, leak);
-        Array.Clear(_columnFill);
-        foreach (var (a, b, _) in edges)
-            if (a >= 0 && b >= 0)
-                _columnFill[Math.Max(_position[a], _position[b])]++;
-        for (var column = 0; column < nodes; column++)
-            (_columnStart[column + 1], _columnFill[column]) = (_columnStart[column] + _columnFill[column], _columnStart[column]);
-        if (_row.Length < _columnStart[nodes])
-            (_row, _value) = (new int[_columnStart[nodes] * 2], new T[_columnStart[nodes] * 2]);
-        foreach (var (a, b, admittance) in edges)
+        for (var branch = 0; branch < admittances.Length; branch++)
+            if (admittances[branch] != _admittance[branch])
+                foreach (var end in (ReadOnlySpan<int>)[_pattern.One[branch], _pattern.Two[branch]])
+                    for (var row = end; row >= 0 && !_stale[row]; row = _pattern.Parent[row])
+                        _stale[row] = true;
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private void FactorRow(int row)
+    {
+        var (one, rowStart, rowNode, rowPlace) = (_pattern.One, _pattern.RowStart, _pattern.RowNode, _pattern.RowPlace);
+        var pivot = _leak;
+        for (var at = _pattern.TouchStart[row]; at < _pattern.TouchStart[row + 1]; at++)
         {
-            if (a >= 0)
-                _diagonal[_position[a]] += admittance;
-            if (b >= 0)
-                _diagonal[_position[b]] += admittance;
-            if (a < 0 || b < 0)
+            var branch = _pattern.Touch[at];
+            pivot += _admittance[branch];
+            // The first end is the one that is eliminated first; the branch stands in the row of the other.
+            if (_pattern.Two[branch] == row && one[branch] >= 0)
+                _work[one[branch]] -= _admittance[branch];
+        }
+
+        for (var at = rowStart[row]; at < rowStart[row + 1]; at++)
+        {
+            var (node, place) = (rowNode[at], rowPlace[at]);
+            var value = _work[node];
+            if (T.IsZero(value))
+            {
+                _factor[place] = T.Zero;
                 continue;
-            var (one, two) = (_position[a], _position[b]);
-            var at = _columnFill[Math.Max(one, two)]++;
-            (_row[at], _value[at]) = (Math.Min(one, two), -admittance);
-        }
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void FindPattern()
-    {
-        var nodes = _position.Length;
-        for (var column = 0; column < nodes; column++)
-        {
-            (_parent[column], _flag[column], _count[column]) = (-1, column, 0);
-            for (var at = _columnStart[column]; at < _columnStart[column + 1]; at++)
-                for (var node = _row[at]; _flag[node] != column; node = _parent[node])
-                {
-                    if (_parent[node] < 0)
-                        _parent[node] = column;
-                    _count[node]++;
-                    _flag[node] = column;
-                }
-        }
-
-        for (var column = 0; column < nodes; column++)
-            _factorStart[column + 1] = _factorStart[column] + _count[column];
-        if (_factorRow.Length < _factorStart[nodes])
-            (_factorRow, _factorValue) = (new int[_factorStart[nodes] * 2], new T[_factorStart[nodes] * 2]);
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void Factor()
-    {
-        var nodes = _position.Length;
-        for (var column = 0; column < nodes; column++)
-        {
-            _flag[column] = column;
-            _count[column] = 0;
-            var top = Reach(column);
-            var pivot = _diagonal[column];
-            for (; top < nodes; top++)
-            {
-                var node = _pattern[top];
-                var value = _work[node];
-                _work[node] = T.Zero;
-                var end = _factorStart[node] + _count[node];
-                for (var at = _factorStart[node]; at < end; at++)
-                    _work[_factorRow[at]] -= _factorValue[at] * value;
-                var lower = value / _pivot[node];
-                pivot -= lower * value;
-                (_factorRow[end], _factorValue[end]) = (column, lower);
-                _count[node]++;
             }
 
-            _pivot[column] = pivot;
-        }
-    }
-
-    // Nodes that the column depends on, in the order of the elimination tree; their values are scattered into the work array.
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private int Reach(int column)
-    {
-        var top = _position.Length;
-        for (var at = _columnStart[column]; at < _columnStart[column + 1]; at++)
-        {
-            var length = 0;
-            var node = _row[at];
-            _work[node] += _value[at];
-            for (; _flag[node] != column; node = _parent[node])
-            {
-                _pattern[length++] = node;
-                _flag[node] = column;
-            }
-
-            while (length > 0)
-                _pattern[--top] = _pattern[--length];
+            _work[node] = T.Zero;
+            for (var below = _pattern.ColumnStart[node]; below < place; below++)
+                _work[_pattern.FactorRow[below]] -= _factor[below] * value;
+            var lower = value / _pivot[node];
+            pivot -= lower * value;
+            _factor[place] = lower;
         }
 
-        return top;
+        _pivot[row] = pivot;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Substitute(ReadOnlySpan<T> injected, Span<T> potentials)
     {
-        var nodes = _position.Length;
+        var (nodes, position, start, row) = (_work.Length, _pattern.Position, _pattern.ColumnStart, _pattern.FactorRow);
         for (var node = 0; node < nodes; node++)
-            _work[_position[node]] = injected[node];
+            _work[position[node]] = injected[node];
         for (var column = 0; column < nodes; column++)
-            for (var at = _factorStart[column]; at < _factorStart[column] + _count[column]; at++)
-                _work[_factorRow[at]] -= _factorValue[at] * _work[column];
+            if (_work[column] is var value && !T.IsZero(value))
+                for (var at = start[column]; at < start[column + 1]; at++)
+                    _work[row[at]] -= _factor[at] * value;
         for (var column = nodes - 1; column >= 0; column--)
         {
             var value = _work[column] / _pivot[column];
-            for (var at = _factorStart[column]; at < _factorStart[column] + _count[column]; at++)
-                value -= _factorValue[at] * _work[_factorRow[at]];
+            for (var at = start[column]; at < start[column + 1]; at++)
+                value -= _factor[at] * _work[row[at]];
             _work[column] = value;
         }
 
         for (var node = 0; node < nodes; node++)
-            potentials[node] = _work[_position[node]];
+            potentials[node] = _work[position[node]];
         Array.Clear(_work);
     }
 }

@@ -22,6 +22,9 @@ public sealed record InsulationMode(double TestVolts, double LeastOhms, double R
         " CAUTION: 500 V at the leads. Only once every resistance reading of this set-up is right; nobody touches the machine; discharge before touching.";
 
     /// <inheritdoc/>
+    public override bool StrainsWiring => true;
+
+    /// <inheritdoc/>
     public override ReadingInterval Shown(double low, double high) => new(
         low * (1 - RelativeError),
         high * (1 + RelativeError) >= LeastOpenOhms ? ReadingInterval.OverRange : high * (1 + RelativeError));

@@ -25,6 +25,9 @@ public abstract record MeterMode(string Kind, string Setting, string Unit, doubl
     /// <summary>What to mind, each with a space before it; empty when there is nothing.</summary>
     public virtual string Caution => "";
 
+    /// <summary>True when it puts so much voltage on the wiring that every other reading of the set-up is to be right before.</summary>
+    public virtual bool StrainsWiring => false;
+
     /// <summary>The mode that serves a kind of check.</summary>
     /// <exception cref="ArgumentOutOfRangeException">No mode serves it.</exception>
     public static MeterMode OfKind(string kind) =>

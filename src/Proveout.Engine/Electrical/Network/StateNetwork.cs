@@ -11,11 +11,15 @@ internal sealed class StateNetwork
 {
     private readonly WiringNetwork _wiring;
 
-    public StateNetwork(WiringNetwork wiring, MachineState state)
+    /// <summary>Makes the network of a state.</summary>
+    /// <param name="wiring">The wiring.</param>
+    /// <param name="state">Plugs and controls.</param>
+    /// <param name="strays">Junctions and insulation of the wiring, where they are listed already.</param>
+    public StateNetwork(WiringNetwork wiring, MachineState state, StrayPaths? strays = null)
     {
         _wiring = wiring;
         State = state;
-        StrayPaths = new StrayPaths(wiring);
+        StrayPaths = strays ?? new StrayPaths(wiring);
         Low = new LimitNetwork(wiring, element => Conducts(element) ? 1 / element.LowOhms : 0);
         High = new LimitNetwork(wiring, element => Conducts(element) ? 1 / element.HighOhms : 0);
         Strays = StrayPaths.Of(Low.Network.Islands.Count, Low.Network.Islands.OfNodes);

@@ -51,6 +51,9 @@ internal sealed class StrayPieces(double[] leakageSiemens, int[] rootOf, double[
     private double LeastVolts(double lowOhms, int piece, double amperes) =>
         Math.Min(amperes / ((1 / lowOhms) + leakageSiemens[piece]), leastVolts[piece]);
 
+    /// <summary>The piece that stands for all that junctions and insulation join to a piece.</summary>
+    public int RootOf(int piece) => rootOf[piece];
+
     /// <summary>True when junctions or insulation lead from one piece to another, by way of others too.</summary>
     public bool AreJoined(int one, int other) => rootOf[one] == rootOf[other];
 

@@ -10,6 +10,19 @@ public static class DesignReview
     public static IReadOnlyList<Finding> Of(MachineDesign design)
     {
         var context = new ReviewContext(WiringNetworkBuilder.Build(design));
-        return [.. ReviewRules.All.SelectMany(rule => rule.Review(context)).OrderByDescending(finding => finding.Severity)];
+        return
+        [
+            .. ReviewRules.All
+                .SelectMany(rule => design.Review.Off.FirstOrDefault(off => off.Rule == rule.Id) is { } off ? [SwitchedOff(rule, off)] : rule.Review(context))
+                .OrderByDescending(finding => finding.Severity),
+        ];
     }
+
+    private static Finding SwitchedOff(IReviewRule rule, RuleOff off) => new(
+        rule.Id,
+        FindingSeverity.Note,
+        [],
+        $"Not reviewed, because the machine file switches it off: {rule.Words}. Reason given: {off.Reason}",
+        "Switch the rule on again when the reason no longer holds.",
+        "chosen by the builder");
 }

@@ -15,4 +15,8 @@ public sealed record Finding(
     ValueList<string> Subjects,
     string Sentence,
     string Fix,
-    string Source);
+    string Source)
+{
+    /// <summary>The numbers of the sentence with their units, for tables and programs.</summary>
+    public ValueList<FindingNumber> Numbers { get; init; } = [];
+}

@@ -3,6 +3,9 @@ namespace Proveout.Engine.Electrical;
 /// <summary>How much a finding of the design review matters, worst last.</summary>
 public enum FindingSeverity
 {
+    /// <summary>Not reviewed, because the design does not say what the rule asks.</summary>
+    NotKnown,
+
     /// <summary>Worth knowing.</summary>
     Note,
 

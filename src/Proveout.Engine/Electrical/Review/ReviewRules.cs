@@ -1,6 +1,6 @@
 namespace Proveout.Engine.Electrical;
 
-/// <summary>The register of review rules: a new rule is one new file and one line here.</summary>
+/// <summary>The register of review rules: a new rule is one new file, one line here and its name in the machine file's list.</summary>
 public static class ReviewRules
 {
     /// <summary>Every rule, what protects people first.</summary>
@@ -8,22 +8,52 @@ public static class ReviewRules
     [
         new MainsInletKnown(),
         new ExposedPartBonded(),
+        new BondInChain(),
         new ProtectiveSection(),
         new ProtectiveColour(),
         new NeutralColour(),
+        new ColourReuse(),
         new NeutralNotSwitchedAlone(),
         new MainSwitchTwoPole(),
+        new EmergencyStop(),
         new HeaterHasCutOff(),
+        new RelayFailsClosed(),
         new FuseProtectsConductor(),
         new FusesProtectReturn(),
         new FuseBearsLoad(),
-        new RoutesKeptApart(),
+        new InrushPasses(),
+        new DeviceBreaksFault(),
+        new ConductorBearsFault(),
+        new DevicesDiscriminate(),
+        new ConductorBearsLoad(),
         new LeastSection(),
+        new RoutesKeptApart(),
+        new InsulationVoltage(),
+        new PoleSpacing(),
         new ZeroVoltBondedOnce(),
+        new LoadVoltage(),
+        new Polarity(),
         new JumperVoltage(),
         new JumperFitted(),
         new TerminalBearsLoad(),
-        new OneConductorPerTerminal(),
+        new LoadedPoles(),
+        new SupplyBudget(),
         new VoltageDrop(),
+        new MotorCurrent(),
+        new RelayControlVoltage(),
+        new RelayLeakage(),
+        new RelayHeat(),
+        new SensorSuitsInput(),
+        new BusTerminated(),
+        new DataLeadLength(),
+        new OneConductorPerTerminal(),
+        new FerruleFitted(),
+        new StrainRelieved(),
+        new ChainConductorsFlex(),
+        new ConductorLabelled(),
+        new RouteFill(),
+        new BendRadius(),
+        new DuctCoverFree(),
+        new ClearanceKept(),
     ];
 }

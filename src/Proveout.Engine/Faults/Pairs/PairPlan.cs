@@ -5,6 +5,9 @@ namespace Proveout.Engine.Faults;
 /// <param name="Report">What it does against every pair.</param>
 public sealed record PairPlan(CheckPlan Plan, PairReport Report)
 {
+    /// <summary>Indices of the checks that the plan would do without if mistakes were only made alone, in the order to do them.</summary>
+    public IReadOnlyList<int> AddedChecks { get; private init; } = [];
+
     /// <summary>Chooses a plan, evaluates all pairs on it and demands what it lacks, until it lacks nothing.</summary>
     /// <remarks>Each turn adds a demand that no plan before met, of which there are finitely many; two or three turns are usual.</remarks>
     /// <param name="dictionary">What every check shows under every fault alone.</param>
@@ -25,12 +28,14 @@ public sealed record PairPlan(CheckPlan Plan, PairReport Report)
         CancellationToken cancellation = default)
     {
         List<int[]> demands = [];
+        CheckPlan? alone = null;
         while (true)
         {
             var plan = CheckPlan.Of(dictionary, onlyGreedy, demands);
+            alone ??= plan;
             var report = new PairCampaign(dictionary, plan, interactions, severity, beyondPlan: beyondPlan).Run(progress, cancellation);
             if (report.AlsoCatch is not { Count: > 0 } lacking)
-                return new PairPlan(plan, report);
+                return new PairPlan(plan, report) { AddedChecks = [.. plan.Checks.Except(alone.Checks)] };
             demands.AddRange(lacking);
         }
     }

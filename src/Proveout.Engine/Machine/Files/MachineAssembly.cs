@@ -11,6 +11,7 @@ internal sealed class MachineAssembly
     private readonly Section<Route> _routes;
     private readonly Section<Conductor> _conductors;
     private readonly ValueList<MistakeSetting> _mistakes;
+    private readonly ReviewSettings _review;
     private readonly LayoutChecks _layout;
     private readonly Dictionary<string, TypeMembers> _members = new(StringComparer.Ordinal);
     private readonly Dictionary<string, TypeMembers> _typeOfPart = new(StringComparer.Ordinal);
@@ -26,6 +27,7 @@ internal sealed class MachineAssembly
         _routes = Join(MachineDocument.RoutesKey, document => document.Routes, MachineShapes.Routes);
         _conductors = Join(MachineDocument.ConductorsKey, document => document.Conductors, MachineShapes.Conductors);
         _mistakes = documents.Select(file => file.Document.Mistakes).FirstOrDefault(settings => settings.Count > 0) ?? [];
+        _review = documents.Select(file => file.Document.Review).FirstOrDefault(review => review != ReviewSettings.Default) ?? ReviewSettings.Default;
         foreach (var type in catalogue.Types)
             _members[type.Id] = new(type);
         // A type of the machine's own goes before one of the catalogue: a catalogue that grows never changes a machine.
@@ -69,6 +71,7 @@ internal sealed class MachineAssembly
             Surfaces = _surfaces.Entries.Select(surface => surface.Item).ToValueList(),
             Rails = _rails.Entries.Select(rail => rail.Item).ToValueList(),
             Mistakes = _mistakes,
+            Review = _review,
         });
         if (design.Conductors.Any(conductor => conductor.Length <= UnitsNet.Length.Zero))
             foreach (var (way, (_, node)) in MachineLayout.Of(design).Ways.Zip(_conductors.Entries))

@@ -8,6 +8,7 @@ namespace Proveout.Engine.Machine;
 /// <param name="Rails">Its mounting rails.</param>
 /// <param name="Routes">Its routes.</param>
 /// <param name="Conductors">Its conductors.</param>
+/// <param name="Review">What it says to the review of its design.</param>
 /// <param name="Mistakes">Kinds of mistake that it switches off or weighs anew.</param>
 internal sealed record MachineDocument(
     MachineHead? Machine,
@@ -17,6 +18,7 @@ internal sealed record MachineDocument(
     ValueList<Rail> Rails,
     ValueList<Route> Routes,
     ValueList<Conductor> Conductors,
+    ReviewSettings Review,
     ValueList<MistakeSetting> Mistakes)
 {
     public const string MachineKey = "machine";
@@ -26,6 +28,7 @@ internal sealed record MachineDocument(
     public const string RailsKey = "rails";
     public const string RoutesKey = "routes";
     public const string ConductorsKey = "conductors";
+    public const string ReviewKey = "review";
     public const string MistakesKey = "mistakes";
 
     public static readonly FormatName Format = new("proveout-machine", 1, "machine file");
@@ -50,6 +53,8 @@ internal sealed record MachineDocument(
             Key<MachineDocument>.Optional(RoutesKey, "Ways that conductors run, by name.", MachineShapes.Routes, file => file.Routes),
             Key<MachineDocument>.Optional(ConductorsKey, "Conductors by identifier.", MachineShapes.Conductors, file => file.Conductors),
             Key<MachineDocument>.Optional(
+                ReviewKey, "Figures, choices and rules that are off for the review of the design.", ReviewShapes.Settings, file => file.Review, ReviewSettings.Default),
+            Key<MachineDocument>.Optional(
                 MistakesKey,
                 "Kinds of mistake to leave out (off), or the probability of each mistake of a kind.",
                 MistakeShapes.Settings,
@@ -64,5 +69,6 @@ internal sealed record MachineDocument(
             fields.Get<ValueList<Rail>>(RailsKey),
             fields.Get<ValueList<Route>>(RoutesKey),
             fields.Get<ValueList<Conductor>>(ConductorsKey),
+            fields.Get<ReviewSettings>(ReviewKey),
             fields.Get<ValueList<MistakeSetting>>(MistakesKey)));
 }

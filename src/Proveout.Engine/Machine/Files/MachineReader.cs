@@ -13,6 +13,7 @@ public static class MachineReader
         var documents = DocumentReader.Read(files, MachineDocument.Format, MachineDocument.Shape, problems);
         ReportSecond(documents, MachineDocument.MachineKey, problems);
         ReportSecond(documents, MachineDocument.MistakesKey, problems);
+        ReportSecond(documents, MachineDocument.ReviewKey, problems);
         var head = documents.Select(file => file.Document.Machine).FirstOrDefault(found => found is not null);
         var assembly = new MachineAssembly(documents, catalogue, problems);
         assembly.Check();

@@ -130,6 +130,10 @@ internal static class MachineShapes
                 "Smallest radius that it bends its conductors to.",
                 new OptionalShape<Length>(Shapes.Length),
                 route => route.BendRadius),
+            Key<Route>.Optional("method", "How conductors lie in it, IEC 60204-1 annex D.", MakeShapes.Method, route => route.Method),
+            Key<Route>.Optional("partition", "True when a partition keeps mains apart from the rest.", FlagShape.Instance, route => route.Partition),
+            Key<Route>.Optional("relief", "Where its conductors are held against pull.", MakeShapes.Relief, route => route.Relief),
+            Key<Route>.Optional("ambient", "Temperature of the air in it.", Shapes.AnyTemperature, route => route.Ambient),
         ],
         fields => new(fields.Name, fields.Get<RouteKind>("kind"), fields.Text("note"))
         {
@@ -138,6 +142,10 @@ internal static class MachineShapes
             Path = fields.Get<ValueList<PlanePoint>>("path"),
             Length = fields.Get<Length?>("length"),
             BendRadius = fields.Get<Length?>("bend-radius"),
+            Method = fields.Get<InstallationMethod?>("method"),
+            Partition = fields.Get<bool>("partition"),
+            Relief = fields.Get<StrainRelief?>("relief"),
+            Ambient = fields.Get<Temperature?>("ambient"),
         });
 
     private static readonly RecordShape<Conductor> ConductorShape = new(
@@ -165,6 +173,7 @@ internal static class MachineShapes
                 "Routes it runs through, in order.",
                 new ListShape<string>(new NameShape(NameRule.Mark("route"))),
                 conductor => conductor.Route),
+            .. MakeShapes.Make,
         ],
         fields => new(
             fields.Name,
@@ -176,6 +185,7 @@ internal static class MachineShapes
             fields.Get<ValueList<string>>("route"))
         {
             LengthIsComputed = fields.Get<Length?>("length") is null,
+            Make = MakeShapes.MakeOf(fields),
         });
 
     public static readonly NamedShape<PartEntry> Parts = new(NameRule.Designation, PartShape, part => part.Designation);

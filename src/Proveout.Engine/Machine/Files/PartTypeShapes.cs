@@ -40,13 +40,17 @@ internal static class PartTypeShapes
                 "False when a probe cannot touch it once the part is fitted.",
                 FlagShape.Instance,
                 terminal => terminal.Reachable, true),
+            Key<Terminal>.Optional("sensor", "What a sensor gives at it, or an input reads at it.", RatingShapes.Sensors, terminal => terminal.Sensors),
         ],
         fields => new(
             fields.Name,
             fields.Get<TerminalRole>("role"),
             fields.Get<ElectricPotential?>("voltage"),
             fields.Get<ElectricCurrent?>("current"),
-            fields.Get<bool>("reachable")));
+            fields.Get<bool>("reachable"))
+        {
+            Sensors = fields.Get<ValueList<SensorKind>>("sensor"),
+        });
 
     private static readonly RecordShape<Connector> Connector = new(
         "connector",
@@ -58,8 +62,16 @@ internal static class PartTypeShapes
                 "True when it has a plug that pulls off with its conductors.",
                 FlagShape.Instance,
                 connector => connector.Pluggable),
+            Key<Connector>.Optional("clamp", "How its terminals hold a conductor.", RatingShapes.Clamp, connector => connector.Clamp),
+            Key<Connector>.Optional("pitch", "Distance between neighbouring terminals.", Shapes.AnyLength, connector => connector.Pitch),
+            Key<Connector>.Optional("longest", "Longest lead that its kind of signal bears.", Shapes.AnyLength, connector => connector.Longest),
         ],
-        fields => new(fields.Name, fields.Get<ValueList<string>>("terminals"), fields.Text("family"), fields.Get<bool>("pluggable")));
+        fields => new(fields.Name, fields.Get<ValueList<string>>("terminals"), fields.Text("family"), fields.Get<bool>("pluggable"))
+        {
+            Clamp = fields.Get<ClampKind?>("clamp"),
+            Pitch = fields.Get<Length?>("pitch"),
+            Longest = fields.Get<Length?>("longest"),
+        });
 
     private static readonly RecordShape<Control> Control = new(
         "control",
@@ -112,6 +124,8 @@ internal static class PartTypeShapes
             Key<PartType>.Optional("size", "Width, height and depth, as one stands before it.", new OptionalShape<Outline>(LayoutShapes.Size), type => type.Size),
             Key<PartType>.Optional("free", "Room that must stay free around it.", LayoutShapes.Clearances!, type => type.Clearances),
             Key<PartType>.Optional("edges", "At which edges its terminals sit.", LayoutShapes.Sides, type => type.Sides, TerminalSides.None),
+            Key<PartType>.Optional("ratings", "What its data sheet says besides the ratings of its terminals.", RatingShapes.Ratings, type => type.Ratings, PartRatings.None),
+            Key<PartType>.Optional("carries-bond", "False when its metal carries no protective bonding on.", FlagShape.Instance, type => type.CarriesBond, true),
             Key<PartType>.Needed(
                 "terminals",
                 "Terminals in the order in which they sit beside each other.",
@@ -153,6 +167,8 @@ internal static class PartTypeShapes
             Size = fields.Get<Outline?>("size"),
             Clearances = fields.Get<Clearances?>("free"),
             Sides = fields.Get<TerminalSides>("edges"),
+            Ratings = fields.Get<PartRatings>("ratings"),
+            CarriesBond = fields.Get<bool>("carries-bond"),
         });
 
     public static readonly NamedShape<PartType> Types = new(NameRule.PartType, Type, type => type.Id);

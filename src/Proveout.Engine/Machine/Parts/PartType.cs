@@ -32,6 +32,12 @@ public sealed record PartType(
     /// <summary>At which edges its terminals sit.</summary>
     public TerminalSides Sides { get; init; } = TerminalSides.None;
 
+    /// <summary>What its data sheet says besides.</summary>
+    public PartRatings Ratings { get; init; } = PartRatings.None;
+
+    /// <summary>False when its metal carries no protective bonding on: paint, an anodic layer, a slide or a hinge lies between.</summary>
+    public bool CarriesBond { get; init; } = true;
+
     /// <summary>The terminal with a name, or null.</summary>
     public Terminal? FindTerminal(string name) => Terminals.FirstOrDefault(terminal => terminal.Name == name);
 

@@ -8,4 +8,8 @@ namespace Proveout.Engine.Machine;
 /// <param name="Voltage">Highest voltage it may see against its companion; null when not rated.</param>
 /// <param name="Current">Highest continuous current; null when not rated.</param>
 /// <param name="Reachable">False when a probe cannot touch it once the part is fitted.</param>
-public sealed record Terminal(string Name, TerminalRole Role, ElectricPotential? Voltage, ElectricCurrent? Current, bool Reachable);
+public sealed record Terminal(string Name, TerminalRole Role, ElectricPotential? Voltage, ElectricCurrent? Current, bool Reachable)
+{
+    /// <summary>What a sensor gives at it, or an input reads at it; empty when not said.</summary>
+    public ValueList<SensorKind> Sensors { get; init; } = [];
+}

@@ -41,6 +41,15 @@ internal sealed record Measure(string Name, string Example, ValueList<MeasureUni
     public static readonly Measure Capacitance = new("capacitance", "100 uF",
         [new("pF", "pF", -12), new("nF", "nF", -9), new("uF", "µF", -6), new("mF", "mF", -3), new("F", "F", 0)]);
 
+    /// <summary>Temperature, in degrees Celsius.</summary>
+    public static readonly Measure Temperature = new("temperature", "40 degC", [new("degC", "°C", 0)]);
+
+    /// <summary>Share of a whole, in per cent.</summary>
+    public static readonly Measure Share = new("share", "20 %", [new("%", "%", 0)]);
+
+    /// <summary>Thermal resistance, in kelvin per watt.</summary>
+    public static readonly Measure ThermalResistance = new("thermal resistance", "1.5 K/W", [new("K/W", "K/W", 0)]);
+
     /// <summary>Reads a number and a unit.</summary>
     /// <param name="text">The text.</param>
     /// <param name="unitRequired">False when a number alone is taken in the base unit.</param>

@@ -61,13 +61,30 @@ internal static class HtmlSections
         "What these checks cannot tell",
         report.NotCovered.Count == 0
             ? Text("p", "Nothing among the mistakes simulated.")
-            : Table(
-                "Left to other evidence, worst first",
-                ["Mistake", "Count", "What it does", "What else would show it"],
-                report.NotCovered.Select(gap => new[]
-                {
-                    Header(gap.Sentence), Number(ReportWords.Of(gap.Count)), Text("td", gap.Severity), Text("td", gap.OtherEvidence),
-                })));
+            : Gaps("Left to other evidence, worst first", report.NotCovered));
+
+    /// <summary>Which mistakes hide each other; nothing where that was not simulated.</summary>
+    public static IEnumerable<XElement> Pairs(ReportModel report)
+    {
+        if (report.Pairs is not { } pairs)
+            yield break;
+        yield return Section(
+            "pairs",
+            "Two mistakes made together",
+            [
+                Text("p", $"With every check of the plan done: {pairs.Summary}"),
+                .. pairs.Worst.Count == 0 ? [] : new[] { Gaps("Hidden by each other, most dangerous first", pairs.Worst) },
+                .. pairs.More == 0 ? [] : new[] { Text("p", ReportWords.MorePairs(pairs)) },
+            ]);
+    }
+
+    private static XElement Gaps(string title, IEnumerable<ReportGap> gaps) => Table(
+        title,
+        ["Mistake", "Count", "What it does", "What else would show it"],
+        gaps.Select(gap => new[]
+        {
+            Header(gap.Sentence), Number(ReportWords.Of(gap.Count)), Text("td", gap.Severity), Text("td", gap.OtherEvidence),
+        }));
 
     /// <summary>Who stands for it.</summary>
     public static XElement SignOffs(ReportModel report) => Section(

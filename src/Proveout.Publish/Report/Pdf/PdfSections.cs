@@ -23,6 +23,8 @@ internal sealed class PdfSections(PdfSheet sheet, ReportModel report)
         WriteDeviations();
         WriteCoverage();
         WriteNotCovered();
+        if (report.Pairs is { } pairs)
+            WritePairs(pairs);
         WriteSignOffs();
         WriteFoot();
     }
@@ -103,14 +105,26 @@ internal sealed class PdfSections(PdfSheet sheet, ReportModel report)
         WriteHeading("What these checks cannot tell");
         if (report.NotCovered.Count == 0)
             sheet.Write("Nothing among the mistakes simulated.", PdfStyle.Body);
-        new PdfTable(sheet, "Left to other evidence, worst first", GapColumns).Write(report.NotCovered.Select(gap => new[]
-        {
-            PdfCell.Of(gap.Sentence, PdfStyle.CellStrong),
-            PdfCell.Of(ReportWords.Of(gap.Count)),
-            PdfCell.Of(gap.Severity),
-            PdfCell.Of(gap.OtherEvidence),
-        }));
+        WriteGaps("Left to other evidence, worst first", report.NotCovered);
     }
+
+    private void WritePairs(ReportPairs pairs)
+    {
+        WriteHeading("Two mistakes made together");
+        sheet.Write($"With every check of the plan done: {pairs.Summary}", PdfStyle.Body);
+        if (pairs.Worst.Count > 0)
+            WriteGaps("Hidden by each other, most dangerous first", pairs.Worst);
+        if (pairs.More > 0)
+            sheet.Write(ReportWords.MorePairs(pairs), PdfStyle.Body);
+    }
+
+    private void WriteGaps(string title, IEnumerable<ReportGap> gaps) => new PdfTable(sheet, title, GapColumns).Write(gaps.Select(gap => new[]
+    {
+        PdfCell.Of(gap.Sentence, PdfStyle.CellStrong),
+        PdfCell.Of(ReportWords.Of(gap.Count)),
+        PdfCell.Of(gap.Severity),
+        PdfCell.Of(gap.OtherEvidence),
+    }));
 
     private void WriteSignOffs()
     {

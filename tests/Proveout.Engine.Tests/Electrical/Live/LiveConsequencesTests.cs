@@ -9,6 +9,7 @@ public sealed class LiveConsequencesTests
     [InlineData("alderbrook", "bond-missing:W156", LiveFindingKind.ProtectionMissing, Severity.Shock)]
     [InlineData("alderbrook", "bond-missing:W203", LiveFindingKind.ProtectionMissing, Severity.Shock)]
     [InlineData("alderbrook", "ends-swapped:W106:W152:T1.N:T1.PE", LiveFindingKind.ProtectionMissing, Severity.Shock)]
+    [InlineData("alderbrook", "bridge:T1.N:T1.PE", LiveFindingKind.ProtectiveCurrent, Severity.Shock)]
     [InlineData("alderbrook", "line-neutral-swapped:W103:W104:S1.2:S1.4", LiveFindingKind.LiveWhenOff, Severity.Shock)]
     [InlineData("alderbrook", "bridge:F2.1:F2.2", LiveFindingKind.ProtectionBypassed, Severity.Fire)]
     [InlineData("alderbrook", "bridge:S2.11:S2.12", LiveFindingKind.OnUncommanded, Severity.Fire)]

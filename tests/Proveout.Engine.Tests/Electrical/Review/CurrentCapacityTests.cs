@@ -26,6 +26,6 @@ public sealed class CurrentCapacityTests
     {
         var sizes = Enumerable.Range(1, 1200).Select(step => CurrentCapacity.Of(step * 0.01)).ToArray();
         Assert.All(sizes.Zip(sizes.Skip(1)), pair => Assert.True(pair.First <= pair.Second));
-        Assert.Equal(44, CurrentCapacity.Of(16));
+        Assert.Equal(96, CurrentCapacity.Of(50));
     }
 }

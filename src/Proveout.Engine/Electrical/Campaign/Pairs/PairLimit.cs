@@ -13,7 +13,6 @@ internal sealed class PairLimit
     public PairLimit(LimitPorts ports, IReadOnlyList<WiringFault> faults)
     {
         Network = ports.Ports.Network;
-        Transfers = new PairTransfers(Network);
         _changes = new EdgeChange[faults.Count][];
         var lowers = new List<(int, int)>?[Network.NodeCount];
         var raises = new List<(int, double)>?[Network.EdgeCount];
@@ -41,9 +40,6 @@ internal sealed class PairLimit
 
     /// <summary>The network.</summary>
     public ResistorNetwork Network { get; }
-
-    /// <summary>Its transfer resistances.</summary>
-    public PairTransfers Transfers { get; }
 
     /// <summary>What a fault changes of it.</summary>
     public EdgeChange[] ChangesOf(int fault) => _changes[fault];

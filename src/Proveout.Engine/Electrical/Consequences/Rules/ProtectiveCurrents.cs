@@ -3,6 +3,10 @@ using Proveout.Engine.Faults;
 namespace Proveout.Engine.Electrical;
 
 /// <summary>Load current that returns through protective conductors: neutral and protective conductor are joined, or have changed places.</summary>
+/// <remarks>
+/// A residual-current device shows it at once. Without one everything works, and metal hangs on a conductor that carries current: when supply lead or
+/// outlet lose both, it stands at line voltage through the loads. That is the danger it is graded by.
+/// </remarks>
 internal sealed class ProtectiveCurrents : ILiveRule
 {
     // IEC 60204-1 clause 8.2.6: above 10 mA a protective conductor needs measures of its own.
@@ -13,9 +17,34 @@ internal sealed class ProtectiveCurrents : ILiveRule
         if (look.Model.Mains is null || ReferenceEquals(look.Sound.Point.AcVolts, look.Last.Point.AcVolts))
             return;
         var amperes = look.Last.ResidualAmperes;
-        if (amperes > LimitAmperes && look.Sound.ResidualAmperes < LimitAmperes)
+        if (!(amperes > LimitAmperes && look.Sound.ResidualAmperes < LimitAmperes))
+            return;
+        var returns = $"{LiveLook.Figure(amperes)} A return through the protective conductor; a residual-current device before the machine would interrupt.";
+        if (LiveWithoutReturn(look) is (var metal, var volts))
             look.Add(
-                LiveFindingKind.ProtectiveCurrent, Severity.DoesNotWork, "protective conductor", amperes, LimitAmperes, "A",
-                $"{LiveLook.Figure(amperes)} A return through the protective conductor; a residual-current device before the machine would interrupt.");
+                LiveFindingKind.ProtectiveCurrent, Severity.Shock, metal, volts, TouchVoltages.LimitVolts, "V",
+                $"{returns} Without one nothing shows, and {metal} stands at {LiveLook.Figure(volts)} V once the lead loses neutral and protective conductor.");
+        else
+            look.Add(LiveFindingKind.ProtectiveCurrent, Severity.DoesNotWork, "protective conductor", amperes, LimitAmperes, "A", returns);
+    }
+
+    private static (string Metal, double Volts)? LiveWithoutReturn(LiveLook look)
+    {
+        ElementChange[] lost =
+        [
+            .. look.Machine.Changes,
+            .. look.Model.Circuit.Branches
+                .Where(branch => branch is { Subject: MainsBranches.Subject, Name: MainsBranches.Neutral or MainsBranches.Protective })
+                .Select(branch => new Cut(branch.Index)),
+        ];
+        foreach (var exposed in look.Sights.Exposed)
+        {
+            // Touched by a person, so that what only capacitors bring there does not count.
+            var touched = new FaultyMachine(look.Model, [.. lost, new Join(exposed.Node, -1, BodyCurrent.Ohms, BodyCurrent.Ohms)], look.Machine.Stage).Solve(look.State);
+            if (touched.AcVolts(exposed.Node).Magnitude is > TouchVoltages.LimitVolts and var volts)
+                return (exposed.Name, volts);
+        }
+
+        return null;
     }
 }

@@ -13,13 +13,12 @@ internal sealed class FusesProtectReturn : IReviewRule
     public IEnumerable<Finding> Review(ReviewContext context)
     {
         var ports = PortsInside(context);
-        var returns = context.Wiring.Nodes.Where(node => IsReturn(context, node)).Select(node => node.Index).ToArray();
         foreach (var conductor in context.Design.Conductors.Where(conductor => conductor.Colour != ConductorColour.GreenYellow))
         {
             var capacity = CurrentCapacity.Of(conductor.CrossSection.SquareMillimeters);
-            var (amperes, supply) = context.Supplies
-                .Where(reach => reach.Returns(context.Wiring.TerminalNode(conductor.From)) && reach.Returns(context.Wiring.TerminalNode(conductor.To)))
-                .Select(reach => (AmperesBehind(context, reach, conductor, returns, ports), reach.Supply))
+            var (amperes, supply) = context.ReturnsAt(context.Wiring.TerminalNode(conductor.From))
+                .Where(reach => reach.Returns(context.Wiring.TerminalNode(conductor.To)))
+                .Select(reach => (AmperesBehind(context, reach, conductor, ports), reach.Supply))
                 .DefaultIfEmpty()
                 .MaxBy(found => found.Item1);
             if (amperes > capacity)
@@ -29,31 +28,35 @@ internal sealed class FusesProtectReturn : IReviewRule
 
     private Finding Found(Conductor conductor, double capacity, double amperes, Supply supply) => new(
         Id,
-        conductor.CrossSection.SquareMillimeters >= 0.5 ? FindingSeverity.Error : FindingSeverity.Warning,
+        LimitedPower.SeverityOf(supply, conductor.CrossSection.SquareMillimeters),
         [conductor.Id],
         $"{conductor.Id} from {conductor.From} to {conductor.To} is a return of {ReviewContext.Number(conductor.CrossSection.SquareMillimeters, 2)} mm² and bears {ReviewContext.Number(capacity)} A; {Limit(amperes, supply)}.",
         "Take a thicker conductor, smaller fuses, or a return for each branch.",
-        $"IEC 60364-4-43 clause 433.1; {CurrentCapacity.SourceFor(conductor.CrossSection.SquareMillimeters)}");
+        $"IEC 60364-4-43 clause 433.1; {CurrentCapacity.SourceFor(conductor.CrossSection.SquareMillimeters)}")
+    {
+        Numbers = [new("capacity", capacity, "A"), new("limit", amperes, "A")],
+    };
 
     private static string Limit(double amperes, Supply supply) => double.IsPositiveInfinity(amperes)
         ? $"no fuse lies between {supply.Name} and what returns through it"
         : $"what returns through it to {supply.Name} is limited to {ReviewContext.Number(amperes)} A only";
 
-    // What returns only through this conductor; where another way is left, the two share and nothing is said.
-    private static double AmperesBehind(ReviewContext context, SupplyReach reach, Conductor conductor, int[] returns, Islands ports)
+    // What returns only through this conductor; where another way is left, the two share and nothing is said. Its far side alone is walked.
+    private static double AmperesBehind(ReviewContext context, SupplyReach reach, Conductor conductor, Islands ports)
     {
         var copper = context.Context.CopperOf(conductor);
-        var left = context.JoinedTo(reach.Supply.Zero, element => element == copper);
-        var behind = returns.Where(node => reach.Returns(node) && !left.Contains(node)).Select(ports.Of).ToHashSet();
-        return reach.AmperesTogether(context.Wiring.Nodes
-            .Where(node => node.Kind == NodeKind.Terminal && behind.Contains(ports.Of(node.Index)))
-            .Select(node => node.Index));
+        var far = context.JoinedTo(reach.IsFartherBack(copper.A, copper.B) ? copper.A : copper.B, element => element == copper);
+        if (far.Contains(reach.Supply.Zero))
+            return 0;
+        var behind = far
+            .Where(node => IsReturn(context, node))
+            .Select(ports.Of)
+            .ToHashSet();
+        return reach.AmperesTogether(behind.SelectMany(port => ports.Members(port)).Where(node => context.TerminalAt(node) is not null));
     }
 
-    private static bool IsReturn(ReviewContext context, NetworkNode node) =>
-        node.Kind == NodeKind.Terminal
-        && context.Design.FindTerminal(new TerminalReference(node.Subject, node.Place))!.Role
-            is TerminalRole.ZeroVolt or TerminalRole.Neutral or TerminalRole.Passive or TerminalRole.Output;
+    private static bool IsReturn(ReviewContext context, int node) =>
+        context.TerminalAt(node)?.Role is TerminalRole.ZeroVolt or TerminalRole.Neutral or TerminalRole.Passive or TerminalRole.Output;
 
     // Terminals of one part between which its circuit lets current through: a coil is one port, the contacts beside it others.
     private static Islands PortsInside(ReviewContext context) => new(

@@ -15,8 +15,10 @@ internal sealed class HeaterHasCutOff : IReviewRule
     public IEnumerable<Finding> Review(ReviewContext context)
     {
         var thermal = context.Design.Parts.Where(IsThermal).Select(part => part.Designation).ToHashSet(StringComparer.Ordinal);
-        foreach (var load in context.Loads.Where(load => load.Reach.Supply.IsMains && context.Design.FindPart(load.Element.Subject)!.Type.ClassLetter == "E"))
-            if (context.JoinedTo(load.Reach.Supply.Plus, element => thermal.Contains(element.Subject)).Contains(load.Fed))
+        foreach (var mains in context.Supplies.Where(reach => reach.Supply.IsMains))
+        {
+            var withoutCutOff = context.JoinedTo(mains.Supply.Plus, element => thermal.Contains(element.Subject) || element.Part is Fuse { Curve: FuseCurve.Thermal });
+            foreach (var load in context.Loads.Where(load => load.Reach == mains && context.PartOf(load.Element).Type.ClassLetter == "E" && withoutCutOff.Contains(load.Fed)))
                 yield return new Finding(
                     Id,
                     FindingSeverity.Error,
@@ -24,6 +26,7 @@ internal sealed class HeaterHasCutOff : IReviewRule
                     $"Mains reaches heater {load.Element.Subject} ({ReviewContext.Number(load.Reach.Supply.Volts * load.NominalAmperes, 0)} W) without passing a thermal cut-off: a switch that fails closed heats without end.",
                     "Put a thermal cut-off into the line, clamped to what the heater heats.",
                     "IEC 60335-1 clause 19 asks for protection when a control fails; common practice");
+        }
     }
 
     private static bool IsThermal(Part part) =>

@@ -10,7 +10,7 @@ internal static class JumperLoads
     {
         if (context.FindNode(part.Designation, jumper.Common) is not { } post)
             return [];
-        var joined = context.JoinedTo(post, element => element.Kind == ElementKind.Jumper || element.Part is Diode);
+        var joined = context.JoinedTo(post, element => element.Kind == ElementKind.Jumper || element.Part is Diode or SwitchedPath);
         return
         [
             .. from node in joined.Select(index => context.Wiring.Nodes[index])

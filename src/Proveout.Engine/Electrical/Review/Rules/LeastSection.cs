@@ -17,17 +17,15 @@ internal sealed class LeastSection : IReviewRule
             .Where(load => context.Design.FindPart(load.Element.Subject)!.Type.ClassLetter == "E")
             .Select(load => load.Element.Subject)
             .ToHashSet(StringComparer.Ordinal);
+        var loaded = context.Loads.SelectMany(load => new[] { load.Fed, load.Returned }).ToHashSet();
         foreach (var conductor in context.Design.Conductors.Where(conductor => conductor.CrossSection.SquareMillimeters < PowerSquareMillimetres - 1e-9))
         {
             var isMains = context.IsMains(conductor);
             if (isMains || heating.Contains(conductor.From.Part) || heating.Contains(conductor.To.Part))
-                if (isMains || CarriesLoad(context, conductor))
+                if (isMains || Ends(context, conductor).Any(loaded.Contains))
                     yield return Found(conductor, isMains);
         }
     }
-
-    private static bool CarriesLoad(ReviewContext context, Conductor conductor) =>
-        context.Loads.Any(load => Ends(context, conductor).Any(end => end == load.Fed || end == load.Returned));
 
     private static int[] Ends(ReviewContext context, Conductor conductor) =>
         [context.Wiring.TerminalNode(conductor.From), context.Wiring.TerminalNode(conductor.To)];

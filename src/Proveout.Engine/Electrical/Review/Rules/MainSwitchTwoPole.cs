@@ -15,7 +15,7 @@ internal sealed class MainSwitchTwoPole : IReviewRule
         {
             int[] fed = [.. Consumers(context).Where(mains.Feeds)];
             int[] returned = [.. Consumers(context).Where(mains.Returns)];
-            if (fed.Length > 0 && !Controls(context).Any(control => Cuts(context, mains.Supply.Plus, fed, control) && Cuts(context, mains.Supply.Zero, returned, control)))
+            if (fed.Length > 0 && !Controls(context, mains, fed[0]).Any(control => Cuts(context, mains.Supply.Plus, fed, control) && Cuts(context, mains.Supply.Zero, returned, control)))
                 yield return new Finding(
                     Id,
                     FindingSeverity.Warning,
@@ -34,8 +34,9 @@ internal sealed class MainSwitchTwoPole : IReviewRule
         where terminal.Role is TerminalRole.Line or TerminalRole.Neutral
         select context.Wiring.TerminalNode(new TerminalReference(part.Designation, terminal.Name));
 
-    private static IEnumerable<(string Part, string Control)> Controls(ReviewContext context) =>
-        from part in context.Design.Parts
+    // What cuts all cuts the way to the first.
+    private static IEnumerable<(string Part, string Control)> Controls(ReviewContext context, SupplyReach mains, int first) =>
+        from part in mains.WayTo(first).Where(step => step.Element.Part is Contact).Select(step => context.PartOf(step.Element)).Distinct()
         from control in part.Type.Controls
         select (part.Designation, control.Name);
 

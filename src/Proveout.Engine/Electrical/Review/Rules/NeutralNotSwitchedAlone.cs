@@ -26,7 +26,7 @@ internal sealed class NeutralNotSwitchedAlone : IReviewRule
 
     private static IEnumerable<CircuitElement> Opening(ReviewContext context, Part part, bool isLine) =>
         from element in part.Type.Circuit
-        where element is Contact or Fuse
+        where element is Contact or Fuse or SwitchedPath
         let a = context.Wiring.PartNode(part.Designation, element.A)
         let b = context.Wiring.PartNode(part.Designation, element.B)
         where context.Supplies.Any(reach => reach.Supply.IsMains && (isLine ? reach.Feeds(a) && reach.Feeds(b) : reach.Returns(a) && reach.Returns(b)))

@@ -12,7 +12,7 @@ internal sealed class OneConductorPerTerminal : IReviewRule
     public IEnumerable<Finding> Review(ReviewContext context) =>
         from terminal in context.Design.Terminals
         let conductors = context.Context.ConductorsAt(terminal).Select(conductor => conductor.Id).ToArray()
-        where conductors.Length > 1
+        where conductors.Length > 1 && !context.Context.ConductorsAt(terminal).All(conductor => EndAt(conductor, terminal) == EndKind.TwinFerrule)
         let isProtective = context.Design.FindTerminal(terminal)!.Role == TerminalRole.ProtectiveEarth
         select new Finding(
             Id,
@@ -21,4 +21,7 @@ internal sealed class OneConductorPerTerminal : IReviewRule
             $"{PathWords.List(conductors)} land on one terminal, {terminal}.",
             isProtective ? "Give each protective conductor a clamp of its own." : "Give each a clamp of its own, or use a twin ferrule where the terminal is made for it.",
             isProtective ? "IEC 60204-1 clause 13.1.1, protective conductors" : "IEC 60204-1 clause 13.1.1");
+
+    private static EndKind? EndAt(Conductor conductor, TerminalReference terminal) =>
+        conductor.From == terminal ? conductor.Make.FromEnd : conductor.Make.ToEnd;
 }

@@ -1,3 +1,5 @@
+using Proveout.Engine.Machine;
+
 namespace Proveout.Engine.Electrical;
 
 /// <summary>Mains and extra-low voltage do not share a route.</summary>
@@ -9,12 +11,13 @@ internal sealed class RoutesKeptApart : IReviewRule
 
     public IEnumerable<Finding> Review(ReviewContext context)
     {
-        foreach (var route in context.Design.Routes)
+        foreach (var route in context.Design.Routes.Where(route => !route.Partition))
         {
-            var inside = context.Design.Conductors
-                .Where(conductor => conductor.Route.Contains(route.Name, StringComparer.Ordinal) && context.Context.ClassOf(conductor) != NetClass.ProtectiveEarth)
-                .ToLookup(context.IsMains, conductor => conductor.Id);
-            if (inside[true].Any() && inside[false].Any())
+            var stretches = context.Stretches.In(route.Name).Where(stretch => context.Context.ClassOf(stretch.Conductor) != NetClass.ProtectiveEarth).ToArray();
+            var inside = stretches
+                .Where(stretch => stretches.Any(other => stretch.Meets(other) && context.IsMains(stretch.Conductor) != context.IsMains(other.Conductor)))
+                .ToLookup(stretch => context.IsMains(stretch.Conductor), stretch => stretch.Conductor.Id);
+            if (inside[true].Any() && inside[false].Any() && !AreInsulatedForMains(context, route))
                 yield return new Finding(
                     Id,
                     FindingSeverity.Warning,
@@ -24,4 +27,9 @@ internal sealed class RoutesKeptApart : IReviewRule
                     "IEC 60204-1 clause 13.1.3");
         }
     }
+
+    // IEC 60204-1 clause 13.1.3: circuits may share a duct when every conductor is insulated for the highest voltage in it.
+    private static bool AreInsulatedForMains(ReviewContext context, Route route) => context.Design.Conductors
+        .Where(conductor => conductor.Route.Contains(route.Name, StringComparer.Ordinal))
+        .All(conductor => conductor.Make.Insulation?.Volts >= context.Design.Mains?.Voltage.Volts);
 }

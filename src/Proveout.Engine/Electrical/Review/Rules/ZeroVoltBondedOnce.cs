@@ -26,6 +26,12 @@ internal sealed class ZeroVoltBondedOnce : IReviewRule
         foreach (var island in zero)
             if (bonds[island].ToArray() is { Length: > 1 } several)
                 yield return Found(several);
+        var isBonded = zero.Any(bonds.Contains);
+        if (context.Settings.Takes(ReviewQuestions.ZeroVolt, "bonded") && !isBonded && zero.Count > 0)
+            yield return Otherwise([], "bonded to protective earth, and no conductor bonds it", "Run one green-yellow conductor from 0 V to the earth bar.");
+        else if (context.Settings.Takes(ReviewQuestions.ZeroVolt, "floating") && isBonded)
+            yield return Otherwise(
+                [.. zero.SelectMany(island => bonds[island]).Select(bond => bond.Id)], "floating, and a conductor bonds it to protective earth", "Take the bond away, or choose the other.");
     }
 
     private static bool IsProtective(ReviewContext context, TerminalReference end) =>
@@ -45,4 +51,7 @@ internal sealed class ZeroVoltBondedOnce : IReviewRule
         $"0 V is bonded to protective earth {bonds.Length} times, by {PathWords.List([.. bonds.Select(bond => bond.Id)])}: load current takes the way over the protective conductor.",
         "Keep one bond, at the supply, and take the others away.",
         "IEC 60204-1 clause 9.4.3.1; one point, common practice");
+
+    private Finding Otherwise(ValueList<string> subjects, string what, string fix) => new(
+        Id, FindingSeverity.Warning, subjects, $"The machine file chooses 0 V {what}.", fix, "IEC 60204-1 clause 6.4; chosen by the builder");
 }

@@ -3,7 +3,8 @@ namespace Proveout.Engine.Faults;
 /// <summary>Checks in the order to do them, so that leads and meter change as little as the order of importance allows.</summary>
 /// <remarks>
 /// Set-ups keep their order, the one that stands first. Within one, checks that would catch shock come first, then fire, damage and the rest
-/// (<see cref="Severity"/>); within such a class the order is free, and it is chosen for the least lead moves and meter changes.
+/// (<see cref="Severity"/>); what strains the machine (<see cref="Check.DoLast"/>) comes after all of them. Within such a class the order is free,
+/// and it is chosen for the least lead moves and meter changes.
 /// </remarks>
 /// <param name="Steps">The checks, with what changes for each.</param>
 /// <param name="Time">What they take.</param>
@@ -54,13 +55,15 @@ public sealed record BenchOrder(IReadOnlyList<OrderStep> Steps, BenchTime Time, 
         {
             if (setUp.Key != state.SetUp)
                 search.PutLeadsDown();
-            foreach (var group in setUp.GroupBy(place => worst[checks[place]]).OrderByDescending(group => group.Key))
+            foreach (var group in setUp.GroupBy(ClassOf).OrderBy(group => group.Key.IsLast).ThenByDescending(group => group.Key.Worst))
                 search.Through([.. group]);
         }
 
         var steps = StepsAlong(dictionary, checks, search.Stops, state);
         var time = BenchTime.Of(dictionary, steps, price);
         return new BenchOrder(steps, time, time.SetUpSeconds + time.ReadingSeconds + (search.LowerUnits / CoverProblem.UnitsASecond));
+
+        (bool IsLast, Severity Worst) ClassOf(int place) => (dictionary.Checks[checks[place]].DoLast, worst[checks[place]]);
     }
 
     private static IEnumerable<IGrouping<string, int>> SetUpsInOrder(FaultDictionary dictionary, int[] checks, LeadPlacement state)

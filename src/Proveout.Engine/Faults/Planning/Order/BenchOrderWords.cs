@@ -9,9 +9,9 @@ internal static class BenchOrderWords
         + Proof(order);
 
     private static string Proof(BenchOrder order) => order.Gap == 0
-        ? "Proved: no other order of these checks takes less that keeps the set-ups and puts what would catch shock first, then fire, damage and the rest."
+        ? "Proved: no other order of these checks takes less that keeps the set-ups and puts what would catch shock first, then fire, damage and the rest, and what strains the wiring last."
         : FormattableString.Invariant(
-            $"No order of these checks that keeps the set-ups and puts what would catch shock first, then fire, damage and the rest, takes less than {Math.Floor(order.LowerBoundSeconds / 6) / 10:0.0} min.");
+            $"No order of these checks that keeps the set-ups and puts what would catch shock first, then fire, damage and the rest, and what strains the wiring last, takes less than {Math.Floor(order.LowerBoundSeconds / 6) / 10:0.0} min.");
 
     private static string Minutes(double seconds) => FormattableString.Invariant($"{Math.Ceiling(seconds / 6) / 10:0.0}");
 

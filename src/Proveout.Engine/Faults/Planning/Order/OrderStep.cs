@@ -12,13 +12,24 @@ public sealed record OrderStep(int Check, bool Swapped, bool MovesRed, bool Move
     /// <summary>Number of leads that move.</summary>
     public int LeadMoves => (MovesRed ? 1 : 0) + (MovesBlack ? 1 : 0);
 
-    /// <summary>Which leads stay, in a sentence; empty when both move or none is used.</summary>
+    /// <summary>Which leads stay, in a sentence; empty when none is used, or both move to where the check has them.</summary>
     /// <param name="check">The check of this step.</param>
     public string LeadWords(Check check) =>
-        check.Points.Count < 2 || LeadMoves == 2 ? ""
+        check.Points.Count < 2 || (LeadMoves == 2 && !Swapped) ? ""
+        : LeadMoves == 2 ? $"Better the red lead on {check.Points[1]} and the black one on {check.Points[0]}: which is which does not matter here, and one can stay for the next check."
         : LeadMoves == 0 ? "Both leads stay where they are."
         : Swapped ? $"The lead on {check.Points[MovesRed ? 0 : 1]} stays where it is; which lead is which does not matter here."
         : $"The {(MovesRed ? "black" : "red")} lead stays where it is, on {check.Points[MovesRed ? 1 : 0]}.";
+
+    /// <summary>The step from one state of the bench to a check, its leads the way round that moves fewer of them.</summary>
+    public static OrderStep From(LeadPlacement state, int index, Check check)
+    {
+        var asWritten = From(state, index, check, swapped: false);
+        if (check.MindsPolarity || check.Points.Count < 2)
+            return asWritten;
+        var swapped = From(state, index, check, swapped: true);
+        return swapped.LeadMoves < asWritten.LeadMoves ? swapped : asWritten;
+    }
 
     /// <summary>The step from one state of the bench to a check.</summary>
     internal static OrderStep From(LeadPlacement state, int index, Check check, bool swapped)

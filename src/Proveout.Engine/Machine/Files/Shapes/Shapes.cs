@@ -21,6 +21,20 @@ internal static class Shapes
     public static readonly QuantityShape<ElectricCapacitance> Capacitance =
         Positive(Measure.Capacitance, number => ElectricCapacitance.FromFarads(number), value => value.Farads);
 
+    public static readonly OptionalShape<Temperature> AnyTemperature =
+        new(Positive(Measure.Temperature, number => Temperature.FromDegreesCelsius(number), value => value.DegreesCelsius));
+
+    public static readonly OptionalShape<Ratio> AnyShare = new(Positive(Measure.Share, number => Ratio.FromPercent(number), value => value.Percent));
+
+    public static readonly OptionalShape<ThermalPath> AnyThermalResistance = new(
+        Positive(Measure.ThermalResistance, number => new ThermalPath(number), value => value.KelvinsPerWatt));
+
+    public static readonly OptionalShape<ElectricCurrent> AnyCurrent = new(Current);
+
+    public static readonly OptionalShape<ElectricPotential> AnyVoltage = new(Voltage);
+
+    public static readonly OptionalShape<Length> AnyLength = new(Length);
+
     public static readonly QuantityShape<Area> Section =
         Positive(
             "cross-section",

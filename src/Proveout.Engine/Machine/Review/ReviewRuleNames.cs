@@ -1,0 +1,60 @@
+namespace Proveout.Engine.Machine;
+
+/// <summary>The rules of the design review that a machine file may switch off.</summary>
+/// <remarks>The trades hold the rules; a test holds that these are exactly the rules that they register.</remarks>
+public static class ReviewRuleNames
+{
+    /// <summary>Every rule, what protects people first.</summary>
+    public static IReadOnlyList<string> All { get; } =
+    [
+        "mains-inlet-known",
+        "exposed-part-bonded",
+        "bond-in-chain",
+        "protective-cross-section",
+        "protective-colour",
+        "neutral-colour",
+        "colour-reuse",
+        "neutral-not-switched-alone",
+        "main-switch-two-pole",
+        "emergency-stop",
+        "heater-has-cut-off",
+        "relay-fails-closed",
+        "fuse-protects-conductor",
+        "fuses-protect-return",
+        "fuse-bears-load",
+        "inrush-passes",
+        "device-breaks-fault",
+        "conductor-bears-fault",
+        "devices-discriminate",
+        "conductor-bears-load",
+        "least-cross-section",
+        "routes-kept-apart",
+        "insulation-voltage",
+        "pole-spacing",
+        "zero-volt-bonded-once",
+        "load-voltage",
+        "polarity",
+        "jumper-voltage",
+        "jumper-fitted",
+        "terminal-bears-load",
+        "loaded-poles",
+        "supply-budget",
+        "voltage-drop",
+        "motor-current",
+        "relay-control-voltage",
+        "relay-leakage",
+        "relay-heat",
+        "sensor-suits-input",
+        "bus-terminated",
+        "data-lead-length",
+        "one-conductor-per-terminal",
+        "ferrule-fitted",
+        "strain-relief",
+        "chain-conductors-flex",
+        "conductor-labelled",
+        "route-fill",
+        "bend-radius",
+        "duct-cover-free",
+        "clearance-kept",
+    ];
+}

@@ -30,10 +30,10 @@ internal static class WirePaint
         CultureInfo.InvariantCulture, $"{conductor.Id} {Code(conductor.Colour)} {conductor.CrossSection.SquareMillimeters:0.##}");
 
     /// <summary>A conductor along corners.</summary>
-    public static IEnumerable<XElement> Along(IReadOnlyList<(double X, double Y)> corners, ConductorColour colour, double width)
+    public static IEnumerable<XElement> Along(IReadOnlyList<(double X, double Y)> corners, ConductorColour colour, double width, double edge = 0.11)
     {
         var data = Data(corners);
-        yield return Stroke(data, Shape.Ink, width + 0.22);
+        yield return Stroke(data, Shape.Ink, width + (2 * edge));
         yield return Stroke(data, Paint(colour), width);
         if (colour == ConductorColour.GreenYellow)
         {

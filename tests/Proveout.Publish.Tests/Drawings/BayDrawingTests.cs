@@ -14,6 +14,14 @@ public sealed class BayDrawingTests
     public void No_two_labels_of_a_bay_overlap() => LabelReading.AssertApart(Bay);
 
     [Fact]
+    public void The_measure_of_overlapping_labels_finds_one()
+    {
+        const string sheet = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 100 100\">"
+            + "<text x=\"10\" y=\"10\" font-size=\"3\" text-anchor=\"start\">W101</text><text x=\"14\" y=\"11\" font-size=\"3\" text-anchor=\"start\">W102</text></svg>";
+        Assert.ThrowsAny<Exception>(() => LabelReading.AssertApart(SvgReading.Of(new DrawingSheet("", "", sheet))));
+    }
+
+    [Fact]
     public void Every_part_that_has_a_place_is_named()
     {
         var words = Bay.Words.ToHashSet();

@@ -32,7 +32,7 @@ internal sealed class BayPainter(MachineLayout layout, Surface surface, BayScale
         foreach (var way in layout.Ways)
             foreach (var line in lines.Of(way))
             {
-                var group = Shape.Group(dimmed: false, [Shape.Title($"{WirePaint.Mark(way.Conductor)}: {way.Conductor.From} to {way.Conductor.To}"), .. WirePaint.Along(line, way.Conductor.Colour, 0.38)]);
+                var group = Shape.Group(dimmed: false, [Shape.Title($"{WirePaint.Mark(way.Conductor)}: {way.Conductor.From} to {way.Conductor.To}"), .. WirePaint.Along(line, way.Conductor.Colour, 0.3, edge: 0.05)]);
                 group.SetAttributeValue("data-conductor", way.Conductor.Id);
                 yield return group;
             }

@@ -38,7 +38,7 @@ internal static class ReviewCommand
 
         terminal.Say(string.Create(
             CultureInfo.InvariantCulture,
-            $"{machine.Design.Name}: {Count(findings, FindingSeverity.Error)} errors, {Count(findings, FindingSeverity.Warning)} warnings, {Count(findings, FindingSeverity.Note)} notes by {ReviewRules.All.Count} rules. What no rule looks for is not found."));
+            $"{machine.Design.Name}: {Count(findings, FindingSeverity.Error)} errors, {Count(findings, FindingSeverity.Warning)} warnings, {Count(findings, FindingSeverity.Note)} notes, {Count(findings, FindingSeverity.NotKnown)} not known, by {ReviewRules.All.Count} rules. What no rule looks for is not found."));
     }
 
     private static int Count(IReadOnlyList<Finding> findings, FindingSeverity severity) => findings.Count(finding => finding.Severity == severity);
@@ -47,6 +47,7 @@ internal static class ReviewCommand
     {
         FindingSeverity.Error => "ERROR",
         FindingSeverity.Warning => "Warning",
-        _ => "Note",
+        FindingSeverity.Note => "Note",
+        _ => "Not known",
     };
 }

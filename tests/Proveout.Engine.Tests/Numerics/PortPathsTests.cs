@@ -1,3 +1,4 @@
+using FsCheck;
 using FsCheck.Fluent;
 using Proveout.Engine.Numerics;
 
@@ -8,16 +9,17 @@ public sealed class PortPathsTests
 {
     [Fact]
     public void A_port_that_is_not_asked_reads_as_before() =>
-        Prop.ForAll(RandomNetwork.Any, random =>
+        Check.One(Config.QuickThrowOnFailure.WithMaxTest(300), Prop.ForAll(RandomNetwork.Any, random =>
         {
             var network = random.Network;
             var pairs = Pairs(random.NodeCount);
             var asked = Asked(network, pairs, random.Changes);
             var after = new ResistorNetwork(random.NodeCount, random.EdgesAfter);
-            foreach (var (port, (a, b)) in pairs.Index())
-                if (!asked.Contains(port) && network.Islands.Of(a) == network.Islands.Of(b))
-                    Assert.Equal(1, after.Resistance(a, b) / network.Resistance(a, b), 1e-9);
-        }).QuickCheckThrowOnFailure();
+            return pairs.Index().All(item =>
+                asked.Contains(item.Index)
+                || network.Islands.Of(item.Item.Item1) != network.Islands.Of(item.Item.Item2)
+                || Math.Abs((after.Resistance(item.Item.Item1, item.Item.Item2) / network.Resistance(item.Item.Item1, item.Item.Item2)) - 1) <= 1e-9);
+        }));
 
     [Fact]
     public void A_branch_of_a_tree_is_left_alone_by_a_change_in_another()

@@ -27,6 +27,7 @@ internal static class CommandTree
             RehearseCommand.Build(terminal, options),
             ImportReadingsCommand.Build(terminal, options),
             SchedulesCommand.Build(terminal, options),
+            DrawingsCommand.Build(terminal, options),
             ReportCommand.Build(terminal, options),
             VerifyCommand.Build(terminal, options),
             SchemaCommand.Build(terminal),

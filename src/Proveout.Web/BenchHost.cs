@@ -12,6 +12,7 @@ using Proveout.Web.Hosting;
 using Proveout.Web.Pages.Ask;
 using Proveout.Web.Pages.Check;
 using Proveout.Web.Pages.CheckList;
+using Proveout.Web.Pages.Drawings;
 using Proveout.Web.Pages.Energise;
 using Proveout.Web.Pages.Front;
 using Proveout.Web.Pages.Live;
@@ -109,6 +110,7 @@ public static class BenchHost
         ReviewEndpoints.Map(routes);
         PaperEndpoints.Map(routes);
         WireEndpoints.Map(routes);
+        DrawingsEndpoints.Map(routes);
         if (reports is not null)
             ReportEndpoints.Map(routes, reports);
         TroubleEndpoints.Map(routes);

@@ -14,6 +14,8 @@ public sealed class JsonTests(TemporaryFolder folder) : IClassFixture<TemporaryF
         { "proveout-walk 1", ["walk", "pennywort", "--json"] },
         { "proveout-energising 1", ["energise", "pennywort", "--json"] },
         { "proveout-schedules 1", ["schedules", "pennywort", "--out", "PAPER", "--json"] },
+        { "proveout-drawings 1", ["drawings", "pennywort", "--out", "PAPER", "--json"] },
+        { "proveout-drawings 1", ["drawings", "pennywort", "--wire", "W51", "--out", "PAPER", "--json"] },
         { "proveout-check-table 1", ["readings", "pennywort", "--json"] },
         { "proveout-readings-between 1", ["readings", "pennywort", "A1.OUT0+", "A1.OUT0-", "--set-up", "mated", "--json"] },
         { "proveout-readings-by-plug-state 1", ["readings", "pennywort", "A1.OUT0+", "A1.OUT0-", "--shown", "14", "--json"] },

@@ -14,7 +14,7 @@ public sealed class TutorialTests : IDisposable
             var run = await _tutorial.RunAsync(line);
             Assert.True(run.Exit is 0 or 1, $"{line} ended with {run.Exit}: {run.Error}");
             if (line.StartsWith("diagnose", StringComparison.Ordinal))
-                Assert.Contains("W43 (red) lands on A1.STOP1-V instead of A1.STOP1-0V", run.Output, StringComparison.Ordinal);
+                Assert.Contains("W43 (black) lands on A1.STOP1-V instead of A1.STOP1-0V", run.Output, StringComparison.Ordinal);
         }
 
         Assert.NotEmpty(Directory.EnumerateFiles(_tutorial.At("report"), "*.pdf"));

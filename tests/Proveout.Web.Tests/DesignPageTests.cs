@@ -51,7 +51,24 @@ public sealed class DesignPageTests : IAsyncLifetime
         Assert.Contains("S1.1", page.Text, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Every_drawing_that_is_listed_opens_alone_and_can_do_nothing_but_show()
+    {
+        var page = await _visitor.GetAsync($"/machines/{SampleBench.Machine}/drawings");
+        Assert.Contains("schematic", page.Html, StringComparison.Ordinal);
+        foreach (var address in new[] { "/machines/alderbrook/drawings/part-x1.svg", "/machines/alderbrook/wires/W101/1.svg" })
+        {
+            var drawing = await _visitor.GetAsync(address);
+            Assert.Equal((HttpStatusCode.OK, "image/svg+xml"), (drawing.Status, drawing.Header("Content-Type").Split(';')[0]));
+            Assert.StartsWith("default-src 'none'; style-src 'unsafe-inline'", drawing.Header("Content-Security-Policy"), StringComparison.Ordinal);
+            Assert.StartsWith("<svg", drawing.Html, StringComparison.Ordinal);
+        }
+    }
+
     [Theory]
+    [InlineData("/machines/nowhere/drawings")]
+    [InlineData("/machines/pennywort/drawings/nothing.svg")]
+    [InlineData("/machines/pennywort/wires/W0/1.svg")]
     [InlineData("/machines/nowhere/review")]
     [InlineData("/machines/nowhere/paper")]
     [InlineData("/machines/pennywort/paper/nothing.csv")]

@@ -54,8 +54,8 @@ public sealed class SitePageTests : IAsyncLifetime
         await _visitor.SendAsync(_server.Check(second), "reading", ("text", Typed.Good(second)));
         var text = (await _visitor.GetAsync($"/builds/{_server.Build.Id}/checks")).Text;
         var steps = (await _server.StateAsync()).Steps;
-        Assert.Contains($"1. {steps[0].Check.Title} Do this now", text, StringComparison.Ordinal);
-        Assert.Contains($"2. {steps[1].Check.Title} Pass, {steps[1].ReadingShown}", text, StringComparison.Ordinal);
+        Assert.Contains($"1. {steps[0].Check.Title} Pass, {steps[0].ReadingShown}", text, StringComparison.Ordinal);
+        Assert.Contains($"2. {steps[1].Check.Title} Do this now", text, StringComparison.Ordinal);
         Assert.Contains($"{steps.Count}. {steps[^1].Check.Title} To do", text, StringComparison.Ordinal);
     }
 

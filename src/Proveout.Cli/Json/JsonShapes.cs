@@ -22,6 +22,7 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(RehearsalShape))]
 [JsonSerializable(typeof(ReportShape))]
 [JsonSerializable(typeof(SchedulesShape))]
+[JsonSerializable(typeof(DrawingsShape))]
 [JsonSerializable(typeof(VerificationShape))]
 internal sealed partial class JsonShapes : JsonSerializerContext
 {

@@ -25,6 +25,12 @@ internal static class Addresses
 
     public static string Paper(string machineId) => $"{Machine(machineId)}/paper";
 
+    public static string Drawings(string machineId) => $"{Machine(machineId)}/drawings";
+
+    public static string Drawing(string machineId, string name) => $"{Drawings(machineId)}/{Uri.EscapeDataString(name)}.svg";
+
+    public static string WireDrawing(string machineId, string conductor, int sheet) => $"{Wire(machineId, conductor)}/{sheet}.svg";
+
     public static string Wire(string machineId, string conductor) => $"{Machine(machineId)}/wires/{Uri.EscapeDataString(conductor)}";
 
     public static string Energise(string machineId) => $"{Machine(machineId)}/energise";

@@ -8,6 +8,9 @@ internal sealed class SecurityHeaders(RequestDelegate next)
     private const string Policy =
         "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
+    // A drawing opened alone brings its own styles, and can do nothing else.
+    private const string DrawingPolicy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; frame-ancestors 'none'";
+
     public Task InvokeAsync(HttpContext context)
     {
         context.Response.OnStarting(AddAsync, context.Response.Headers);
@@ -17,7 +20,7 @@ internal sealed class SecurityHeaders(RequestDelegate next)
     private static Task AddAsync(object state)
     {
         var headers = (IHeaderDictionary)state;
-        headers.ContentSecurityPolicy = Policy;
+        headers.ContentSecurityPolicy = headers.ContentType.ToString().StartsWith("image/svg+xml", StringComparison.Ordinal) ? DrawingPolicy : Policy;
         headers.XContentTypeOptions = "nosniff";
         headers.XFrameOptions = "DENY";
         headers["Referrer-Policy"] = "same-origin";

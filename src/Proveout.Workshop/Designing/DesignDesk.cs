@@ -1,5 +1,7 @@
+using System.Collections.Concurrent;
 using Proveout.Engine.Electrical;
 using Proveout.Engine.Machine;
+using Proveout.Publish.Drawings;
 using Proveout.Publish.Schedules;
 
 namespace Proveout.Workshop;
@@ -7,6 +9,8 @@ namespace Proveout.Workshop;
 /// <summary>Shows machines of a shelf as designed.</summary>
 public sealed class DesignDesk(MachineShelf shelf, PlanDesk desk) : IDesignDesk
 {
+    private readonly ConcurrentDictionary<string, Lazy<IReadOnlyList<DrawingSheet>>> _sheets = new(StringComparer.Ordinal);
+
     /// <inheritdoc/>
     public ReviewView? Review(string machineId) =>
         shelf.Find(machineId) is { } machine ? new(machine.Summary, DesignReview.Of(machine.Design), ReviewRules.All.Count) : null;
@@ -27,6 +31,21 @@ public sealed class DesignDesk(MachineShelf shelf, PlanDesk desk) : IDesignDesk
             ? Of(machine, found)
             : null;
 
+    /// <inheritdoc/>
+    public DrawingsView? Drawings(string machineId) =>
+        shelf.Find(machineId) is { } machine ? new(machine.Summary, [.. SheetsOf(machine).Select(sheet => (sheet.Name, sheet.Title))]) : null;
+
+    /// <inheritdoc/>
+    public string? Drawing(string machineId, string name) =>
+        shelf.Find(machineId) is { } machine ? SheetsOf(machine).FirstOrDefault(sheet => sheet.Name == name)?.Svg : null;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> WireDrawings(string machineId, string conductor) =>
+        shelf.Find(machineId) is { } machine ? [.. MachineDrawings.OfWire(machine.Design, conductor).Select(sheet => sheet.Svg)] : [];
+
+    private IReadOnlyList<DrawingSheet> SheetsOf(LoadedMachine machine) =>
+        _sheets.GetOrAdd(machine.Fingerprint, _ => new(() => MachineDrawings.Of(machine.Design))).Value;
+
     private ScheduleBook BookOf(LoadedMachine machine, string pages) => ScheduleBooks.Of(desk.Of(machine), ScheduleBooks.UsualReel, pages);
 
     private static PaperTable TableOf(Schedule schedule) => new(
@@ -43,7 +62,8 @@ public sealed class DesignDesk(MachineShelf shelf, PlanDesk desk) : IDesignDesk
             EndOf(design, conductor, conductor.To),
             MachineLayout.Of(design).WayOf(conductor.Id),
             WordsOf(carries),
-            carries >= NetClass.Neutral);
+            carries >= NetClass.Neutral,
+            MachineDrawings.OfWire(design, conductor.Id).Count);
     }
 
     private static WireEnd EndOf(MachineDesign design, Conductor conductor, TerminalReference terminal) => new(

@@ -17,4 +17,13 @@ public interface IDesignDesk
 
     /// <summary>One conductor from end to end; null when there is no such machine or conductor.</summary>
     WireView? Wire(string machineId, string conductor);
+
+    /// <summary>The drawings of a machine; null when there is no such machine.</summary>
+    DrawingsView? Drawings(string machineId);
+
+    /// <summary>A sheet as an SVG document; null when there is none of that name.</summary>
+    string? Drawing(string machineId, string name);
+
+    /// <summary>The sheets that show one conductor, as SVG documents; none when there is no such conductor.</summary>
+    IReadOnlyList<string> WireDrawings(string machineId, string conductor);
 }

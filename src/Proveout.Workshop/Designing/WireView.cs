@@ -10,4 +10,5 @@ namespace Proveout.Workshop;
 /// <param name="Way">Its way.</param>
 /// <param name="Carries">What it carries, in words.</param>
 /// <param name="IsMains">True when it carries mains or protects against it.</param>
-public sealed record WireView(MachineSummary Machine, Conductor Conductor, WireEnd From, WireEnd To, ConductorWay Way, string Carries, bool IsMains);
+/// <param name="Drawings">How many sheets show it.</param>
+public sealed record WireView(MachineSummary Machine, Conductor Conductor, WireEnd From, WireEnd To, ConductorWay Way, string Carries, bool IsMains, int Drawings);

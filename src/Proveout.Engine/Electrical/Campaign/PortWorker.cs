@@ -11,6 +11,7 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null) :
     private readonly LimitWorker _low = new(table.Low, likewise?.Low);
     private readonly LimitWorker _high = new(table.High, likewise?.High);
     private readonly ulong[] _touched = new ulong[table.Low.Masks.WordCount];
+    private readonly StrayRoom _room = likewise?._room ?? new();
     private StrayPieces? _strays;
 
     /// <summary>A bit for every port that the fault whose responses were added last may alter, those of diode tests included.</summary>
@@ -31,7 +32,7 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null) :
     /// <summary>What of junctions and insulation touches each piece of the low network under the fault applied last.</summary>
     public StrayPieces Strays => _strays ??= !_low.IsApplied || _low.Network.HasPiecesAsBefore
         ? table.Strays
-        : table.StrayPaths.Of(_low.Network.PieceCount, _low.Network.PiecesOf(table.StrayPaths.Nodes.AsSpan()));
+        : table.StrayPaths.Of(_low.Network.PieceCount, _low.Network.PiecesOf(table.StrayPaths.Nodes.AsSpan()), _room);
 
     /// <inheritdoc/>
     public void AddResponses(WiringFault fault, List<int> checks, List<ReadingInterval> intervals)

@@ -7,6 +7,8 @@ namespace Proveout.Engine.Electrical;
 /// <summary>Simulates every wiring fault of a machine at every candidate check.</summary>
 public sealed class WiringCampaign
 {
+    private const int FaultsAReport = 256;
+
     private readonly IReadOnlyList<ElectricalSetUp> _setUps;
     private readonly Dictionary<int, StateNetwork> _restStates;
     private readonly CandidateCheck[] _candidates;
@@ -53,20 +55,31 @@ public sealed class WiringCampaign
         [.. Context.Wiring.Elements.Where(element => !StateNetwork.Conducts(Context.Wiring, _setUps[setUp].State, element)).Select(element => element.Index)];
 
     /// <summary>Simulates every fault at every check, both limits, on all processors.</summary>
-    public FaultDictionary Run(CancellationToken cancellation = default)
+    /// <param name="cancellation">Stops the run.</param>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public FaultDictionary Run(CancellationToken cancellation = default) => Run(null, cancellation);
+
+    /// <summary>Simulates every fault at every check, both limits, on all processors.</summary>
+    /// <param name="progress">Told the share that is done, 0 to 1, from the threads that run it.</param>
+    /// <param name="cancellation">Stops the run.</param>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public FaultDictionary Run(IProgress<double>? progress, CancellationToken cancellation)
     {
         var tables = Tables();
         var responses = new FaultResponse[Faults.Count];
-        var idle = new ConcurrentBag<ICheckWorker[]>();
+        var idle = new ConcurrentBag<FaultResponder>();
+        var done = 0;
         Parallel.For(
             0,
             Faults.Count,
             new ParallelOptions { CancellationToken = cancellation },
-            () => idle.TryTake(out var ready) ? ready : Workers(tables),
-            (fault, _, workers) =>
+            () => idle.TryTake(out var ready) ? ready : new FaultResponder(tables),
+            (fault, _, responder) =>
             {
-                responses[fault] = Respond(Faults[fault], workers);
-                return workers;
+                responses[fault] = responder.Respond(Faults[fault]);
+                if (Interlocked.Increment(ref done) is var count && (count % FaultsAReport == 0 || count == Faults.Count))
+                    progress?.Report((double)count / Faults.Count);
+                return responder;
             },
             idle.Add);
         return new FaultDictionary(
@@ -84,20 +97,10 @@ public sealed class WiringCampaign
         ReadingInterval[] shown = [.. _candidates.Select(candidate => candidate.Check.Expectation)];
         if (faults.Count == 0)
             return shown;
-        var workers = Workers(Tables());
-        var response = Respond(TogetherSimulation.Merge(faults.Select(fault => Faults[fault])), workers);
+        var response = new FaultResponder(Tables()).Respond(TogetherSimulation.Merge(faults.Select(fault => Faults[fault])));
         for (var place = 0; place < response.Checks.Length; place++)
             shown[response.Checks[place]] = response.Intervals[place];
         return shown;
-    }
-
-    private static FaultResponse Respond(WiringFault fault, ICheckWorker[] workers)
-    {
-        List<int> checks = [];
-        List<ReadingInterval> intervals = [];
-        foreach (var worker in workers)
-            worker.AddResponses(fault, checks, intervals);
-        return new FaultResponse([.. checks], [.. intervals]);
     }
 
     // One with a control operated is made anew where it is needed, for a large machine has hundreds.

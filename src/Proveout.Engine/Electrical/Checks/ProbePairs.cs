@@ -18,6 +18,7 @@ internal sealed class ProbePairs
     private readonly bool[] _isPlace;
     private readonly ILookup<int, int> _placesOfNet;
     private readonly MetalWalk _walk;
+    private readonly Lazy<ILookup<int, NetworkElement>> _elementsAt;
     private readonly HashSet<(int A, int B)> _pairs = [];
 
     public ProbePairs(WiringNetwork wiring, Func<NetworkElement, bool> conducts, IReadOnlyList<int> places)
@@ -30,6 +31,7 @@ internal sealed class ProbePairs
             _isPlace[place] = true;
         _placesOfNet = places.ToLookup(_nets.Of);
         _walk = new MetalWalk(wiring, conducts, _isPlace);
+        _elementsAt = new(() => wiring.Elements.SelectMany(element => new[] { (Node: element.A, element), (Node: element.B, element) }).ToLookup(item => item.Node, item => item.element));
     }
 
     /// <summary>All pairs for a state at rest.</summary>
@@ -95,8 +97,8 @@ internal sealed class ProbePairs
         var own = _placesOfNet[_nets.Of(node)];
         if (own.Any())
             return [Nearest(node, own)];
-        return _wiring.Elements
-            .Where(element => element != from && element.Subject == from.Subject && _conducts(element) && (element.A == node || element.B == node))
+        return _elementsAt.Value[node]
+            .Where(element => element != from && element.Subject == from.Subject && _conducts(element))
             .Select(element => _nets.Of(element.A == node ? element.B : element.A))
             .Distinct()
             .SelectMany(net => _placesOfNet[net].Take(1));

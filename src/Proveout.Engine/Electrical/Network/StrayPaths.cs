@@ -44,9 +44,10 @@ internal sealed class StrayPaths
     /// <summary>Sums up what touches each piece of a network.</summary>
     /// <param name="pieceCount">Number of pieces; <paramref name="pieceOf"/> stays below it.</param>
     /// <param name="pieceOf">The piece that each node is in; only those of <see cref="Nodes"/> count.</param>
-    public StrayPieces Of(int pieceCount, ReadOnlySpan<int> pieceOf)
+    /// <param name="room">Room of the calling thread, which the next call with it overwrites; null to take new room.</param>
+    public StrayPieces Of(int pieceCount, ReadOnlySpan<int> pieceOf, StrayRoom? room = null)
     {
-        var leakage = new double[pieceCount];
+        var (leakage, rootOf, leastVolts) = (room ?? new()).Take(pieceCount);
         foreach (var (a, b, siemens) in Insulation)
         {
             leakage[pieceOf[a]] += siemens;
@@ -54,11 +55,13 @@ internal sealed class StrayPaths
                 leakage[pieceOf[b]] += siemens;
         }
 
-        var rootOf = new int[pieceCount];
-        for (var piece = 0; piece < pieceCount; piece++)
-            rootOf[piece] = piece;
-        foreach (var (anode, cathode, _) in Junctions)
+        foreach (var (anode, cathode, forward) in Junctions)
+        {
             rootOf[Root(rootOf, pieceOf[anode])] = Root(rootOf, pieceOf[cathode]);
+            leastVolts[pieceOf[anode]] = Math.Min(leastVolts[pieceOf[anode]], forward);
+            leastVolts[pieceOf[cathode]] = Math.Min(leastVolts[pieceOf[cathode]], forward);
+        }
+
         foreach (var (a, b, _) in Insulation)
             rootOf[Root(rootOf, pieceOf[a])] = Root(rootOf, pieceOf[b]);
         for (var piece = 0; piece < pieceCount; piece++)
@@ -66,20 +69,7 @@ internal sealed class StrayPaths
         var pieces = new int[Nodes.Length];
         for (var place = 0; place < pieces.Length; place++)
             pieces[place] = pieceOf[Nodes[place]];
-        return new StrayPieces(leakage, rootOf, LeastVolts(pieceCount, pieceOf), new Lazy<JunctionWays>(() => new JunctionWays(this, pieces)));
-    }
-
-    private double[] LeastVolts(int pieceCount, ReadOnlySpan<int> pieceOf)
-    {
-        var volts = new double[pieceCount];
-        Array.Fill(volts, double.PositiveInfinity);
-        foreach (var (anode, cathode, forward) in Junctions)
-        {
-            volts[pieceOf[anode]] = Math.Min(volts[pieceOf[anode]], forward);
-            volts[pieceOf[cathode]] = Math.Min(volts[pieceOf[cathode]], forward);
-        }
-
-        return volts;
+        return new StrayPieces(leakage, rootOf, leastVolts, new Lazy<JunctionWays>(() => new JunctionWays(this, pieces)));
     }
 
     private static int Root(int[] rootOf, int piece)

@@ -194,16 +194,19 @@ internal sealed class BlockPainter(SheetLayout layout, Block block)
         }
     }
 
-    /// <summary>Contacts that move together are linked by a dashed line.</summary>
+    /// <summary>Contacts that move together are linked by a dashed line; over the first stands what moves them.</summary>
     private IEnumerable<XElement> Links()
     {
-        var contacts = block.Items.Where(item => item.Form == ItemForm.Lane && item.Symbol is Symbol.ClosingContact or Symbol.OpeningContact).ToList();
-        if (contacts.Count < 2)
+        var contacts = block.Items.Where(item => item is { Form: ItemForm.Lane, Symbol: Symbol.ClosingContact or Symbol.OpeningContact }).ToList();
+        if (contacts.Count == 0)
             yield break;
         var x = SymbolStart(contacts[0]) + (SymbolPath.Length / 2);
         var link = Line(x, Row(contacts[0].Row) - 1, x, Row(contacts[^1].Row) - 1);
         link.SetAttributeValue("stroke-dasharray", "0.9 0.9");
-        yield return link;
+        if (contacts.Count > 1)
+            yield return link;
+        foreach (var mark in ActuatorMark.Of(block.Part!, x, Row(contacts[0].Row)))
+            yield return mark;
     }
 
     private static IEnumerable<XElement> Symbols(Symbol symbol, double x, double y, int turn)

@@ -42,7 +42,8 @@ internal sealed class LiveLook
     /// <summary>A figure of three digits.</summary>
     public static string Figure(double value) => value switch
     {
-        0 => "0",
+        // Less than this is what arithmetic leaves of nothing.
+        > -1e-6 and < 1e-6 => "0",
         _ when Math.Abs(value) >= 100 => value.ToString("F0", CultureInfo.InvariantCulture),
         _ when Math.Abs(value) >= 10 => value.ToString("F1", CultureInfo.InvariantCulture),
         _ => value.ToString("G2", CultureInfo.InvariantCulture),

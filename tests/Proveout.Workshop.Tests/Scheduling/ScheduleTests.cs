@@ -60,6 +60,17 @@ public sealed class ScheduleTests
     }
 
     [Fact]
+    public void What_the_machine_file_says_of_an_end_goes_before_what_its_connector_asks_for()
+    {
+        var lugged = Design with
+        {
+            Conductors = Design.Conductors.Select(conductor => conductor.Id == "W101" ? conductor with { Make = conductor.Make with { FromEnd = EndKind.Lug } } : conductor).ToValueList(),
+        };
+        var row = Of(lugged, Length.FromMeters(10)).Single(schedule => schedule.Id == "wire-list").Rows.Single(row => row[0] == "W101");
+        Assert.EndsWith("lug, 1 mm², as the machine file says", row[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Terminations_are_two_for_each_conductor() =>
         Assert.Equal(2 * Design.Conductors.Count, Find("terminations").Rows.Sum(row => int.Parse(row[1], CultureInfo.InvariantCulture)));
 

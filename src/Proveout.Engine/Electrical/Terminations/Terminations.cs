@@ -20,12 +20,39 @@ public static class Terminations
         var (kind, strip, torque) = connector is not null ? ConnectorFamilies.Of(connector.Family)
             : type.ExposedConductivePart ? (TerminationKind.RingLug, 7, LugTorqueNewtonMetres)
             : (TerminationKind.Unknown, null, null);
-        return new(kind, WordsOf(kind, conductor, connector), strip, torque);
+        // What the machine file says of this end goes before what the connector usually asks for.
+        return (conductor.From == end ? conductor.Make.FromEnd : conductor.Make.ToEnd) is { } said && KindOf(said) != kind
+            ? new(KindOf(said), $"{SaidWords(said)}, {SectionOf(conductor)}, as the machine file says", strip, torque)
+            : new(kind, WordsOf(kind, conductor, connector), strip, torque);
     }
+
+    private static TerminationKind KindOf(EndKind said) => said switch
+    {
+        EndKind.Ferrule or EndKind.TwinFerrule => TerminationKind.Ferrule,
+        EndKind.Crimp => TerminationKind.CrimpContact,
+        EndKind.Lug or EndKind.LugOnPaint => TerminationKind.RingLug,
+        EndKind.Receptacle => TerminationKind.Receptacle,
+        EndKind.Solder => TerminationKind.Solder,
+        _ => TerminationKind.Stripped,
+    };
+
+    private static string SaidWords(EndKind said) => said switch
+    {
+        EndKind.Ferrule => "ferrule",
+        EndKind.TwinFerrule => "twin ferrule",
+        EndKind.Crimp => "crimp contact",
+        EndKind.Lug or EndKind.LugOnPaint => "lug",
+        EndKind.Receptacle => "receptacle",
+        EndKind.Solder => "soldered",
+        EndKind.Tinned => "tinned",
+        _ => "stripped",
+    };
+
+    private static string SectionOf(Conductor conductor) => Measure.Area.Format(conductor.CrossSection.SquareMillimeters, 3, Rounding.Nearest);
 
     private static string WordsOf(TerminationKind kind, Conductor conductor, Connector? connector)
     {
-        var section = Measure.Area.Format(conductor.CrossSection.SquareMillimeters, 3, Rounding.Nearest);
+        var section = SectionOf(conductor);
         return kind switch
         {
             TerminationKind.Stripped => "stripped, no ferrule",

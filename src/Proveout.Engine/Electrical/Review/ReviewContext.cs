@@ -45,7 +45,7 @@ public sealed class ReviewContext
         _currents = new(() => new(Demands.All, wiring));
         _loading = new(() => new(this));
         _layout = new(() => MachineLayout.Of(Design));
-        _stretches = new(() => new(this));
+        _stretches = new(() => new(Layout));
     }
 
     /// <summary>The classes of nodes and conductors.</summary>

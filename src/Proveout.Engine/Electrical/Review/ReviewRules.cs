@@ -22,6 +22,7 @@ public static class ReviewRules
         new FusesProtectReturn(),
         new FuseBearsLoad(),
         new InrushPasses(),
+        new InrushBorne(),
         new DeviceBreaksFault(),
         new ConductorBearsFault(),
         new DevicesDiscriminate(),

@@ -36,6 +36,11 @@ internal static class PartTypeShapes
                 new OptionalShape<ElectricCurrent>(Shapes.Current),
                 terminal => terminal.Current),
             Key<Terminal>.Optional(
+                "peak",
+                "Highest current for some milliseconds, as at switching on.",
+                new OptionalShape<ElectricCurrent>(Shapes.Current),
+                terminal => terminal.Peak),
+            Key<Terminal>.Optional(
                 "reachable",
                 "False when a probe cannot touch it once the part is fitted.",
                 FlagShape.Instance,
@@ -49,6 +54,7 @@ internal static class PartTypeShapes
             fields.Get<ElectricCurrent?>("current"),
             fields.Get<bool>("reachable"))
         {
+            Peak = fields.Get<ElectricCurrent?>("peak"),
             Sensors = fields.Get<ValueList<SensorKind>>("sensor"),
         });
 

@@ -23,6 +23,7 @@ public static class ReviewRuleNames
         "fuses-protect-return",
         "fuse-bears-load",
         "inrush-passes",
+        "inrush-borne",
         "device-breaks-fault",
         "conductor-bears-fault",
         "devices-discriminate",

@@ -11,6 +11,7 @@ internal sealed class BayPainter(MachineLayout layout, Surface surface, BayScale
     // Where along a stretch its words may stand, the middle first.
     private static readonly double[] Shares = [0.5, 0.35, 0.65, 0.2, 0.8];
     private static readonly TextStyle Designation = new(3.2, Bold: true);
+    private readonly RouteStretches _occupied = new(layout);
     private readonly List<PlacedPart> _parts = [.. layout.Placed.Where(placed => placed.Surface.Name == surface.Name)];
 
     /// <summary>The surface, its rails and routes.</summary>
@@ -140,7 +141,7 @@ internal sealed class BayPainter(MachineLayout layout, Surface surface, BayScale
             labels.Write(route.Name, Paper.Small, Shares.Select(share => scale.At(from.Towards(to, share))), isUpright, hasGround: true);
         }
 
-        foreach (var stretch in RouteFill.Of(layout, route, 26 * scale.By))
+        foreach (var stretch in RouteFill.Of(_occupied, route, 26 * scale.By))
         {
             var text = string.Create(CultureInfo.InvariantCulture, $"{Math.Ceiling(stretch.Share * 100):0} %");
             labels.Write(text, Paper.Small, Shares.Select(share => scale.At(At(corners, stretch.FromMm + (share * (stretch.ToMm - stretch.FromMm))))), hasGround: true);

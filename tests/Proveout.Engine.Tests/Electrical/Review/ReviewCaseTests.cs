@@ -59,6 +59,17 @@ public sealed class ReviewCaseTests
         Assert.Equal(!agrees, DesignReview.Of(design).Any(finding => finding.Rule == "zero-volt-bonded-once"));
     }
 
+    // 115 A·√s/mm² over √(10 ms / 2): a hair of copper of 0.01 mm² bears 16.2 A of a supply's 30 A.
+    [Fact]
+    public void A_conductor_that_a_peak_would_overheat_is_found()
+    {
+        var text = File.ReadAllText(Repository.Folder("tests", "cases", "review", "inrush-borne", "pass.yaml"))
+            .Replace("to: T1.L, section: 1.0 mm2", "to: T1.L, section: 0.01 mm2", StringComparison.Ordinal);
+        var design = MachineReader.Read([new SourceText("hair.yaml", text)], Repository.Catalogue).Value!;
+        var finding = Assert.Single(DesignReview.Of(design), finding => finding.Rule == "inrush-borne");
+        Assert.Equal("T1 draws 30 A for some milliseconds when switched on; W8 bears 16.2 A.", finding.Sentence);
+    }
+
     internal static MachineDesign Read(string rule, string name)
     {
         var file = Repository.Folder("tests", "cases", "review", rule, $"{name}.yaml");

@@ -122,6 +122,12 @@ public sealed class ReviewRuleTests
             Head("least-cross-section", ("to: E1.1, section: 0.75", "to: E1.1, section: 0.5")));
 
     [Fact]
+    public void A_control_conductor_below_0_2_square_millimetres_is_noted() =>
+        Assert.Equal(
+            ["W5 from A1.FA+ to G1.+ is in a control circuit and has 0.14 mm², less than 0.2 mm²."],
+            Head("least-cross-section", ("to: G1.+, section: 0.22", "to: G1.+, section: 0.14")));
+
+    [Fact]
     public void A_second_bond_of_zero_volt_is_found() =>
         Assert.Equal(
             ["0 V is bonded to protective earth 2 times, by W11 and W10: load current takes the way over the protective conductor."],

@@ -11,11 +11,11 @@ internal sealed class InrushPasses : IReviewRule
 
     public IEnumerable<Finding> Review(ReviewContext context)
     {
-        var peaks = Peaks(context).ToArray();
-        foreach (var fuse in peaks.SelectMany(peak => peak.Fuses).Distinct())
+        var peaks = InrushPeak.Of(context).ToArray();
+        foreach (var fuse in peaks.SelectMany(Fuses).Distinct())
         {
             var (part, rating) = ((Fuse)fuse.Part!, ((Fuse)fuse.Part!).Rating!.Value.Amperes);
-            var behind = peaks.Where(peak => peak.Fuses.Contains(fuse)).ToArray();
+            var behind = peaks.Where(peak => peak.Way.Contains(fuse)).ToArray();
             var amperes = behind.Sum(peak => peak.Amperes);
             var (surelyPasses, surelyOpens) = Multiples(part.Curve!.Value);
             if (amperes > surelyPasses * rating)
@@ -34,21 +34,7 @@ internal sealed class InrushPasses : IReviewRule
         _ => (6, 15),
     };
 
-    private static IEnumerable<(string Part, double Amperes, NetworkElement[] Fuses)> Peaks(ReviewContext context) =>
-        from part in context.Design.Parts
-        where part.Type.Ratings.Inrush is not null
-        from reach in InputsOf(context, part).Take(1)
-        let fuses = reach.Reach.WayTo(reach.Node).Select(step => step.Element).Where(element => element.Part is Fuse { Rating: not null, Curve: not (null or FuseCurve.Thermal) })
-        select (part.Designation, part.Type.Ratings.Inrush!.Value.Amperes, fuses.ToArray());
-
-    private static IEnumerable<(SupplyReach Reach, int Node)> InputsOf(ReviewContext context, Part part) =>
-        from ends in part.Type.Circuit.OfType<Source>().Where(source => source.Feed is not null).Select(source => (source.Feed!.A, source.Feed.B))
-            .Concat(part.Type.Circuit.OfType<Consumer>().Select(consumer => (consumer.A, consumer.B)))
-        let a = context.FindNode(part.Designation, ends.A)
-        let b = context.FindNode(part.Designation, ends.B)
-        where a is not null && b is not null
-        from reach in context.SuppliesOf(a.Value, b.Value)
-        select (reach, a.Value);
+    private static IEnumerable<NetworkElement> Fuses(InrushPeak peak) => peak.Way.Where(element => element.Part is Fuse { Rating: not null, Curve: not (null or FuseCurve.Thermal) });
 
     private Finding Found(NetworkElement fuse, double rating, string[] parts, double amperes, bool opens, double passes) => new(
         Id,

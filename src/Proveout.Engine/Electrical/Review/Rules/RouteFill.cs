@@ -3,7 +3,6 @@ using Proveout.Engine.Machine;
 namespace Proveout.Engine.Electrical;
 
 /// <summary>A duct, channel or chain is not too full.</summary>
-/// <remarks>Round wires leave gaps: the square around each counts, n·d² (common practice).</remarks>
 internal sealed class RouteFill : IReviewRule
 {
     public string Id => "route-fill";
@@ -17,9 +16,9 @@ internal sealed class RouteFill : IReviewRule
             .ToLookup(item => item.route, item => item.conductor, StringComparer.Ordinal);
         foreach (var route in context.Design.Routes.Where(route => route.Inside is not null && inside.Contains(route.Name)))
         {
-            var bodies = OuterDiameter.Bodies(context.Stretches.Fullest(route.Name, conductors => Area(OuterDiameter.Bodies(conductors))));
+            var bodies = OuterDiameter.Bodies(context.Stretches.Fullest(route.Name, OuterDiameter.RoomOf));
             var (width, height) = (route.Inside!.Value.Width.Millimeters, route.Inside.Value.Height.Millimeters);
-            var fill = Area(bodies) / (width * height);
+            var fill = OuterDiameter.RoomOf(bodies) / (width * height);
             if (fill > Most(route.Kind).Design)
                 yield return Found(route, bodies, fill);
         }
@@ -31,8 +30,6 @@ internal sealed class RouteFill : IReviewRule
             "inside: 25 x 40 mm"))
             yield return finding;
     }
-
-    private static double Area(IEnumerable<Conductor> bodies) => bodies.Sum(conductor => Math.Pow(OuterDiameter.Of(conductor), 2));
 
     // Ducts: 40 % by design, 50 % at the end; chains: 60 %. A slot of the frame is taken for a duct. Common practice.
     private static (double Design, double End) Most(RouteKind kind) => kind switch

@@ -1,14 +1,13 @@
-using Proveout.Engine.Machine;
-
-namespace Proveout.Engine.Electrical;
+namespace Proveout.Engine.Machine;
 
 /// <summary>Which stretch of each route each conductor runs through; the whole of it where its way is not known.</summary>
-internal sealed class RouteStretches
+public sealed class RouteStretches
 {
     private readonly ILookup<string, RouteStretch> _of;
 
-    public RouteStretches(ReviewContext context) => _of = (
-        from way in context.Layout.Ways
+    /// <summary>Of the routes of a layout.</summary>
+    public RouteStretches(MachineLayout layout) => _of = (
+        from way in layout.Ways
         from route in way.Conductor.Route.Distinct()
         select (route, StretchOf(way, route))).ToLookup(item => item.route, item => item.Item2, StringComparer.Ordinal);
 

@@ -1,9 +1,7 @@
-using Proveout.Engine.Machine;
-
-namespace Proveout.Engine.Electrical;
+namespace Proveout.Engine.Machine;
 
 /// <summary>Diameter of conductors over their insulation.</summary>
-internal static class OuterDiameter
+public static class OuterDiameter
 {
     // Hook-up wire with PVC insulation by cross-section, in mm: middle of what makers list, common practice.
     private static readonly (double SquareMillimetres, double Millimetres)[] HookUp =
@@ -17,6 +15,9 @@ internal static class OuterDiameter
     /// <summary>Conductors of a route, a cable with a diameter of its own counted once.</summary>
     public static IReadOnlyList<Conductor> Bodies(IEnumerable<Conductor> conductors) =>
         [.. conductors.DistinctBy(conductor => conductor.Make is { Cable.Length: > 0, Diameter: not null } ? "cable " + conductor.Make.Cable : "wire " + conductor.Id)];
+
+    /// <summary>Square millimetres that conductors take up side by side: round wires leave gaps, so the square around each counts, n·d² (common practice).</summary>
+    public static double RoomOf(IEnumerable<Conductor> conductors) => Bodies(conductors).Sum(conductor => Math.Pow(Of(conductor), 2));
 
     private static double Usual(double squareMillimetres)
     {

@@ -11,8 +11,8 @@ internal sealed class Workplace : IAsyncDisposable
     {
         (Shelf, Journal) = (shelf, journal);
         Bench = new Bench(shelf, Planning.Desk, journal);
-        Designs = new DesignDesk(shelf, Planning.Desk);
         Reports = new ReportCase(Bench, journal, TimeProvider.System);
+        Desks = new Desks(Bench, new DesignDesk(shelf, Planning.Desk), new ReceivingDesk(shelf, journal), Reports);
     }
 
     public MachineShelf Shelf { get; }
@@ -21,7 +21,7 @@ internal sealed class Workplace : IAsyncDisposable
 
     public IBench Bench { get; }
 
-    public IDesignDesk Designs { get; }
+    public Desks Desks { get; }
 
     public ReportCase Reports { get; }
 

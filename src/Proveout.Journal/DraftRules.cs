@@ -49,6 +49,9 @@ internal static class DraftRules
             case Deviation deviation:
                 RequireText(deviation.Note, "What differs");
                 break;
+            case PartReceived received:
+                RequireText(received.Designation, "The part that came");
+                break;
             case MistakeFound mistake:
                 RequireText(mistake.FaultKind, "The kind of the mistake");
                 RequireText(mistake.FaultId, "The mistake that was found");

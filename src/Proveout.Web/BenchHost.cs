@@ -17,6 +17,7 @@ using Proveout.Web.Pages.Energise;
 using Proveout.Web.Pages.Front;
 using Proveout.Web.Pages.Live;
 using Proveout.Web.Pages.Paper;
+using Proveout.Web.Pages.Parts;
 using Proveout.Web.Pages.Photo;
 using Proveout.Web.Pages.Plan;
 using Proveout.Web.Pages.Record;
@@ -34,11 +35,9 @@ public static class BenchHost
 {
     /// <summary>Builds the host; it listens once it is started.</summary>
     /// <param name="options">Where it listens.</param>
-    /// <param name="bench">What the pages show and enter.</param>
-    /// <param name="designs">What there is to see of machines as designed.</param>
-    /// <param name="reports">Writes the reports that the record's page offers; none are offered without it.</param>
+    /// <param name="desks">What the pages show and enter.</param>
     /// <exception cref="ArgumentException">The address is not a loopback address.</exception>
-    public static WebApplication Build(BenchHostOptions options, IBench bench, IDesignDesk designs, ReportCase? reports = null)
+    public static WebApplication Build(BenchHostOptions options, Desks desks)
     {
         ArgumentNullException.ThrowIfNull(options);
         if (!IPAddress.IsLoopback(options.Address))
@@ -47,11 +46,11 @@ public static class BenchHost
         // The empty builder reads no settings file and no environment, so nothing can open the bench to a network by accident.
         var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         Listen(builder.WebHost, options);
-        AddServices(builder.Services, bench, designs);
+        AddServices(builder.Services, desks);
         builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Error).AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.None);
         var app = builder.Build();
         UseMiddleware(app);
-        MapPages(app, reports);
+        MapPages(app, desks.Reports);
         return app;
     }
 
@@ -63,10 +62,11 @@ public static class BenchHost
             kestrel.Listen(options.Address, options.Port);
         });
 
-    private static void AddServices(IServiceCollection services, IBench bench, IDesignDesk designs)
+    private static void AddServices(IServiceCollection services, Desks desks)
     {
-        services.AddSingleton(bench);
-        services.AddSingleton(designs);
+        services.AddSingleton(desks.Bench);
+        services.AddSingleton(desks.Designs);
+        services.AddSingleton(desks.Receiving);
         services.AddRouting();
         services.AddRazorComponents();
         services.Configure<HostFilteringOptions>(filter =>
@@ -100,6 +100,7 @@ public static class BenchHost
         FrontEndpoints.Map(routes);
         CheckEndpoints.Map(routes);
         CheckListEndpoints.Map(routes);
+        PartsEndpoints.Map(routes);
         RecordEndpoints.Map(routes, hasReport: reports is not null);
         PhotoEndpoints.Map(routes);
         LiveEndpoints.Map(routes);

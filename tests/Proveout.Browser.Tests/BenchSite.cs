@@ -24,7 +24,7 @@ public sealed class BenchSite : IAsyncDisposable
     {
         var samples = await SampleBench.OpenAsync();
         var started = await samples.Bench.StartAsync(new StartBuild(SampleBench.Machine, "oven-7", "Mara Lindt", ""), default);
-        var app = BenchHost.Build(new BenchHostOptions(), samples.Bench, samples.Designs, samples.Reports);
+        var app = BenchHost.Build(new BenchHostOptions(), samples.Desks);
         await app.StartAsync();
         return new BenchSite(app, samples, started.Value!);
     }

@@ -18,6 +18,7 @@ internal static class PageAddresses
             ("pass", site.Check(state.Steps.First(step => step.Status == StepStatus.Passed))),
             ("fail", site.Check(state.Steps.First(step => step.Status == StepStatus.Failed))),
             ("list", $"/builds/{site.Build.Id}/checks"),
+            ("parts", $"/builds/{site.Build.Id}/parts"),
             ("record", $"/builds/{site.Build.Id}/record"),
             ("plan", $"/machines/{site.Build.MachineId}/plan"),
             ("review", $"/machines/{site.Build.MachineId}/review"),

@@ -28,6 +28,7 @@ internal static class Drafts
         new PhotoAttached("X1", "inlet.jpg", "image/jpeg", Fingerprint.OfBytes([1, 2, 3]), 3, "The inlet from behind"),
         new NoteWritten("Warm to the touch: \"60 °C\" <&> 60 °C"),
         new SignedOff("Ada Example", "builder", "All dead tests were made."),
+        new PartReceived("A1", PartArrival.Different, "Its fuse is 10 A."),
         new MistakeFound("ends-swapped", "ends-swapped:W7", "Swapped back at X1."),
     ];
 }

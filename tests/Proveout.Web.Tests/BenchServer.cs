@@ -29,7 +29,7 @@ internal sealed class BenchServer : IAsyncDisposable
     {
         var samples = await SampleBench.OpenAsync();
         var started = await samples.Bench.StartAsync(new StartBuild(machine, serial, builder, ""), default);
-        var app = BenchHost.Build(new BenchHostOptions(), wrap(samples.Bench), samples.Designs, samples.Reports);
+        var app = BenchHost.Build(new BenchHostOptions(), samples.Desks with { Bench = wrap(samples.Bench) });
         await app.StartAsync();
         return new BenchServer(app, samples, started.Value!);
     }

@@ -116,7 +116,7 @@ public sealed class GuardTests
     public void Only_a_loopback_address_is_listened_on()
     {
         var options = new BenchHostOptions { Address = IPAddress.Any };
-        Assert.Throws<ArgumentException>(() => BenchHost.Build(options, null!, null!));
+        Assert.Throws<ArgumentException>(() => BenchHost.Build(options, null!));
     }
 
     [Fact]

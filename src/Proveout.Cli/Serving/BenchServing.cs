@@ -10,7 +10,7 @@ internal static class BenchServing
 
     public static async Task<int> RunAsync(Terminal terminal, Workplace workplace, int port, CancellationToken cancellation)
     {
-        await using var app = BenchHost.Build(new BenchHostOptions { Port = port }, workplace.Bench, workplace.Designs, workplace.Reports);
+        await using var app = BenchHost.Build(new BenchHostOptions { Port = port }, workplace.Desks);
         try
         {
             await app.StartAsync(cancellation);

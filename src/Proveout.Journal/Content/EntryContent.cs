@@ -17,6 +17,7 @@ namespace Proveout.Journal;
 [JsonDerivedType(typeof(NoteWritten), "note-written")]
 [JsonDerivedType(typeof(SignedOff), "signed-off")]
 [JsonDerivedType(typeof(MistakeFound), "mistake-found")]
+[JsonDerivedType(typeof(PartReceived), "part-received")]
 public abstract record EntryContent
 {
     private protected EntryContent()
@@ -88,3 +89,9 @@ public sealed record SignedOff(string Person, string Role, string Statement) : E
 /// <param name="FaultId">Identifier of the fault in the fault list of the machine.</param>
 /// <param name="Note">How it was found or mended; may be empty.</param>
 public sealed record MistakeFound(string FaultKind, string FaultId, string Note) : EntryContent;
+
+/// <summary>What came of a part when the parcel was opened; a later one of the same part stands in the place of an earlier one.</summary>
+/// <param name="Designation">The part.</param>
+/// <param name="Arrival">What came.</param>
+/// <param name="Note">In what it differs, or what was done about it; may be empty.</param>
+public sealed record PartReceived(string Designation, PartArrival Arrival, string Note) : EntryContent;

@@ -11,6 +11,8 @@ internal static class Addresses
 
     public static string Check(string buildId, string checkId) => $"{Checks(buildId)}/{Uri.EscapeDataString(checkId)}";
 
+    public static string Parts(string buildId) => $"{Build(buildId)}/parts";
+
     public static string Record(string buildId) => $"{Build(buildId)}/record";
 
     public static string Report(string buildId) => $"{Build(buildId)}/report.pdf";

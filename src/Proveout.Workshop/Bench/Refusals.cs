@@ -11,6 +11,9 @@ internal static class Refusals
     public static Diagnostic NoSuchMachine(string machineId) =>
         Of("no-such-machine", $"There is no machine `{machineId}`.", "Choose one of the machines on the front page.");
 
+    public static Diagnostic NoSuchPart(string designation) =>
+        Of("no-such-part", $"This machine has no part `{designation}`.", "Choose one from its list of parts.");
+
     public static Diagnostic NoSuchCheck(string checkId) =>
         Of("no-such-check", $"This machine has no check `{checkId}`.", "Choose one from the list of checks.");
 

@@ -19,5 +19,9 @@ public static class MachineDrawings
         design.Conductors.Any(candidate => candidate.Id == conductor) ? Named("wire", ConductorDrawing.Of(design, conductor)) : [];
 
     private static DrawingSheet[] Named(string kind, IReadOnlyList<DrawingSheet> sheets) =>
-        [.. sheets.Select((sheet, at) => sheet with { Name = sheets.Count == 1 ? kind : FormattableString.Invariant($"{kind}-{at + 1}") })];
+        sheets.Count == 1 ? [sheets[0] with { Name = kind }] : [.. sheets.Select((sheet, at) => sheet with
+        {
+            Name = FormattableString.Invariant($"{kind}-{at + 1}"),
+            Title = sheets.Count(other => other.Title == sheet.Title) == 1 ? sheet.Title : FormattableString.Invariant($"{sheet.Title}, sheet {at + 1} of {sheets.Count}"),
+        })];
 }

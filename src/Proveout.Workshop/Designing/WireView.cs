@@ -11,4 +11,8 @@ namespace Proveout.Workshop;
 /// <param name="Carries">What it carries, in words.</param>
 /// <param name="IsMains">True when it carries mains or protects against it.</param>
 /// <param name="Drawings">How many sheets show it.</param>
-public sealed record WireView(MachineSummary Machine, Conductor Conductor, WireEnd From, WireEnd To, ConductorWay Way, string Carries, bool IsMains, int Drawings);
+public sealed record WireView(MachineSummary Machine, Conductor Conductor, WireEnd From, WireEnd To, ConductorWay Way, string Carries, bool IsMains, int Drawings)
+{
+    /// <summary>True when the machine file gives it a length that its way alone exceeds.</summary>
+    public bool IsShort => Way.IsLongerThanGiven;
+}

@@ -19,6 +19,7 @@ public sealed class StoredContentTests
         """{"kind":"photo-attached","subject":"X1","fileName":"inlet.jpg","contentType":"image/jpeg","sha256":"039058c6f2c0cb492c533b0a4d14ef77cc0f78abccced5287d84a1a2011cfb81","length":3,"caption":"The inlet from behind"}""",
         """{"kind":"note-written","text":"Warm to the touch: \"60 °C\" <&> 60 °C"}""",
         """{"kind":"signed-off","person":"Ada Example","role":"builder","statement":"All dead tests were made."}""",
+        """{"kind":"part-received","designation":"A1","arrival":"different","note":"Its fuse is 10 A."}""",
         """{"kind":"mistake-found","faultKind":"ends-swapped","faultId":"ends-swapped:W7","note":"Swapped back at X1."}""",
     ];
 

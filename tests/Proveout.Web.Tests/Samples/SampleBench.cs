@@ -22,15 +22,12 @@ internal sealed class SampleBench : IAsyncDisposable
     private SampleBench(string folder, SqliteJournal journal)
     {
         (_folder, _journal, Bench) = (folder, journal, new Bench(Shelf, Desk, journal));
-        Designs = new DesignDesk(Shelf, Desk);
-        Reports = new ReportCase(Bench, journal, TimeProvider.System);
+        Desks = new Desks(Bench, new DesignDesk(Shelf, Desk), new ReceivingDesk(Shelf, journal), new ReportCase(Bench, journal, TimeProvider.System));
     }
 
     public IBench Bench { get; }
 
-    public IDesignDesk Designs { get; }
-
-    public ReportCase Reports { get; }
+    public Desks Desks { get; }
 
     public static async Task<SampleBench> OpenAsync()
     {

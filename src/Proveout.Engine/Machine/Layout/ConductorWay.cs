@@ -13,6 +13,9 @@ public sealed record ConductorWay(Conductor Conductor, IReadOnlyList<WayLeg> Leg
     /// <summary>Length along the way, without slack.</summary>
     public double WayMm => Legs.Sum(leg => leg.LengthMm);
 
+    /// <summary>True when the machine file gives a length, and the way alone is longer.</summary>
+    public bool IsLongerThanGiven => Missing is null && !Conductor.LengthIsComputed && Conductor.Length.Millimeters < WayMm;
+
     /// <summary>Length to cut: way and slack, rounded up to whole centimetres.</summary>
     public double CutMm => Math.Max(StepMm, Math.Ceiling(Math.Round((WayMm + SlackMm) / StepMm, 6)) * StepMm);
 }

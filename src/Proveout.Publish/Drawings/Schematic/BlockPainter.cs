@@ -49,6 +49,8 @@ internal sealed class BlockPainter(SheetLayout layout, Block block)
     {
         var y = _body - 1.2 - (3 * block.Heading.Count);
         yield return Shape.Text(block.Part!.Designation, _left, y, Designation, _right - _left);
+        if (HeadingMark.Of(block.Part.Type) is { Length: > 0 } mark)
+            yield return Placed(mark, _left + Designation.Width(block.Part.Designation) + 2, y - 3.7, 0);
         foreach (var line in block.Heading)
             yield return Shape.Text(line, _left, y += 3, Paper.Small, _right - _left);
     }

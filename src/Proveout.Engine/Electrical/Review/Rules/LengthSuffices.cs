@@ -11,7 +11,7 @@ internal sealed class LengthSuffices : IReviewRule
     public IEnumerable<Finding> Review(ReviewContext context) =>
         from way in context.Layout.Ways
         let given = way.Conductor.Length.Millimeters
-        where way.Missing is null && !way.Conductor.LengthIsComputed && given < way.WayMm
+        where way.IsLongerThanGiven
         select new Finding(
             Id,
             FindingSeverity.Note,

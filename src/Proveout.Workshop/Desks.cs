@@ -1,0 +1,8 @@
+namespace Proveout.Workshop;
+
+/// <summary>What the pages work at: a desk for each use.</summary>
+/// <param name="Bench">Walks builds through their check plans.</param>
+/// <param name="Designs">Shows machines as designed.</param>
+/// <param name="Receiving">Opens the parcel.</param>
+/// <param name="Reports">Writes the reports that the record's page offers; none are offered without it.</param>
+public sealed record Desks(IBench Bench, IDesignDesk Designs, IReceivingDesk Receiving, ReportCase? Reports = null);

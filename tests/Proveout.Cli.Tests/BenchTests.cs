@@ -60,6 +60,17 @@ public sealed class BenchTests(TemporaryFolder folder) : IClassFixture<Temporary
         Assert.Contains("--builder", run.Error, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task A_comparison_says_of_each_reading_on_record_whether_it_still_holds()
+    {
+        await BenchAsync("B-6", "0.2\nquit\n");
+
+        var run = await Run.OfAsync("compare", "pennywort", "pennywort-as-wired", "--build", "B-6", "--journal", folder.At("journal.db"));
+
+        Assert.Equal(1, run.Exit);
+        InOrder(run.Output, "have changed places", "Readings on record:", "0.20 Ω. Still holds.");
+    }
+
     private Task<Run> BenchAsync(string serial, string typed) =>
         Run.WithInputAsync(typed, "bench", "pennywort", "--serial", serial, "--builder", "Mara Lindt", "--journal", folder.At("journal.db"));
 

@@ -21,6 +21,9 @@ public sealed record MachineDesign(
     /// <summary>Mounting rails, in file order.</summary>
     public ValueList<Rail> Rails { get; init; } = [];
 
+    /// <summary>What it heats, in file order.</summary>
+    public ValueList<HeatedBody> Heated { get; init; } = [];
+
     /// <summary>Kinds of mistake that are switched off, or whose probability is given anew; the others stand as they are.</summary>
     public ValueList<MistakeSetting> Mistakes { get; init; } = [];
 

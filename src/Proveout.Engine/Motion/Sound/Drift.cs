@@ -7,8 +7,8 @@ internal static class Drift
     public static double Of(SoundBand band, Stretch ring, IReadOnlyDictionary<int, Peak> partials)
     {
         var half = ring.Length / 2;
-        var early = Spectrum.Of(band, new Stretch(ring.Start, ring.Start + half), 4 * ring.Length);
-        var late = Spectrum.Of(band, new Stretch(ring.End - half, ring.End), 4 * ring.Length);
+        var early = Spectrum.Of(band, new Stretch(ring.Start, ring.Start + half));
+        var late = Spectrum.Of(band, new Stretch(ring.End - half, ring.End));
         var (sum, weights) = (0.0, 0.0);
         foreach (var peak in partials.Values.OrderByDescending(peak => peak.Ratio).Take(4))
         {

@@ -24,15 +24,16 @@ public static class PitchFinder
         var plucks = Plucks.In(band);
         if (plucks.Count == 0)
             return Refuse(recording, "no-pluck", "Nothing in the recording rises quickly and then dies away, as a plucked span does.", Again);
-        PluckedPitch[] pitches = [.. plucks.Select(pluck => PluckAnalysis.Of(band, pluck, range ?? PitchRange.Belts)).OfType<PluckedPitch>()];
-        PluckedPitch[] sure = [.. pitches.Where(pitch => pitch.Confidence >= LeastConfidence)];
-        if (sure.Length == 0)
-            return Unsure(recording, pitches.MaxBy(pitch => pitch.Confidence));
-        var best = sure.MaxBy(pitch => pitch.Confidence / pitch.StandardHertz * pitch.FundamentalHertz)!;
-        PluckedPitch[] agreeing = [.. sure.Where(pitch => Math.Abs(pitch.FundamentalHertz - best.FundamentalHertz) < SameNote * best.FundamentalHertz)];
+        var heard = plucks.Select(pluck => (pluck.Energy, Pitch: PluckAnalysis.Of(band, pluck, range ?? PitchRange.Belts))).ToArray();
+        // A quieter sound is no answer when the loudest stroke gives none: it may be a voice.
+        var loudest = heard.MaxBy(item => item.Energy).Pitch;
+        if (loudest is null || loudest.Confidence < LeastConfidence)
+            return Unsure(recording, loudest);
+        PluckedPitch[] sure = [.. heard.Select(item => item.Pitch).OfType<PluckedPitch>().Where(pitch => pitch.Confidence >= LeastConfidence)];
+        PluckedPitch[] agreeing = [.. sure.Where(pitch => Math.Abs(pitch.FundamentalHertz - loudest.FundamentalHertz) < SameNote * loudest.FundamentalHertz)];
         return sure.Length > agreeing.Length
             ? Refuse(recording, "several-notes", Text($"Several notes are heard: {string.Join(", ", Notes(sure))} Hz."), "Record one span at a time, and damp the others with a finger.")
-            : Outcome.Of(Agreement.Of(best, agreeing));
+            : Outcome.Of(Agreement.Of(agreeing.MinBy(pitch => pitch.StandardHertz / pitch.FundamentalHertz)!, agreeing));
     }
 
     private static Outcome<PluckedPitch> Unsure(Recording recording, PluckedPitch? nearest) => nearest is null

@@ -49,10 +49,11 @@ internal static class PluckAnalysis
         confidence *= Weigh(periods >= FewestPeriods, 0.3, "It rings for too few periods.", doubts);
         var drift = Drift.Of(band, pluck.Ring, partials);
         confidence *= Weigh(Math.Abs(drift) < SteadyShare + (4 * fit.StandardHertz / hertz), 0.3, "The pitch moves while it sounds, as a voice does.", doubts);
-        confidence *= Weigh(Drop(band, pluck.Ring) > LeastDrop, 0.4, "It does not die away as a pluck does.", doubts);
+        confidence *= Weigh(DiesAway(band, pluck.Ring), 0.4, "It does not die away as a pluck does.", doubts);
         confidence *= Regular(band, pluck.Ring, fit.Series, doubts);
         var few = FewPeriodsShare / (periods * periods);
-        var standard = Math.Sqrt(
+        // Tones that nothing explains pull at the peaks as well.
+        var standard = Math.Pow(Math.Max(0.1, confidence), -2) * Math.Sqrt(
             (fit.StandardHertz * fit.StandardHertz) + (hertz * hertz * ((drift * drift / 12) + (ScaleShare * ScaleShare) + (few * few))));
         return new PluckedPitch(
             hertz,
@@ -85,16 +86,17 @@ internal static class PluckAnalysis
         return least is null ? 0.9 : Weigh(least < 0.5, 0.5, "The sound does not repeat itself from period to period.", doubts);
     }
 
-    private static double Drop(SoundBand band, Stretch ring)
+    private static bool DiesAway(SoundBand band, Stretch ring)
     {
         var third = ring.Length / 3;
-        return Energy(band.Samples.AsSpan(ring.Start, third)) / (Energy(band.Samples.AsSpan(ring.End - third, third)) + double.Epsilon);
+        var (first, middle, last) = (Energy(band, ring.Start, third), Energy(band, ring.Start + third, third), Energy(band, ring.End - third, third));
+        return first > middle && middle > last && first > LeastDrop * last;
     }
 
-    private static double Energy(ReadOnlySpan<double> samples)
+    private static double Energy(SoundBand band, int start, int length)
     {
         var sum = 0.0;
-        foreach (var sample in samples)
+        foreach (var sample in band.Samples.AsSpan(start, length))
             sum += sample * sample;
         return sum;
     }

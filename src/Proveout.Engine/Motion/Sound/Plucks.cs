@@ -9,13 +9,20 @@ internal static class Plucks
     private const int Span = 8;
     private const double LeastRise = 3;
 
+    // A stroke is over at once; a voice swells. Energy 15 ms after the rise against the most of the next 120 ms.
+    private const int StrokeFrames = 3;
+    private const int SwellFrames = 24;
+    private const double MostSwell = 2;
+
     // A rise that leads to less than this share of the loudest is not looked at.
     private const double LeastShare = 0.01;
 
     // The stroke itself takes some 15 ms and is no free vibration yet.
     private const double StrokeSeconds = 0.015;
     private const double LongestSeconds = 0.8;
-    private const double ShortestSeconds = 0.06;
+
+    // Over less than this it cannot be seen whether the pitch holds.
+    private const double ShortestSeconds = 0.13;
 
     // The ring is followed until its energy is this near to the room's, or this far below its start.
     private const double AboveRoom = 3;
@@ -36,7 +43,7 @@ internal static class Plucks
         {
             var next = index + 1 < rises.Length ? rises[index + 1] - 2 : energy.Length;
             if (loudest.Contains(rises[index]) && Ring(band, energy, frame, rises[index], next) is { } ring)
-                plucks.Add(new Pluck(ring, index == 0 ? Room(ring, rises[index], frame) : default));
+                plucks.Add(new Pluck(ring, index == 0 ? Room(ring, rises[index], frame) : default, energy[rises[index]]));
         }
 
         return plucks;
@@ -53,10 +60,13 @@ internal static class Plucks
         for (var at = Span; at < energy.Length; at++)
         {
             var isSteepest = rise.Skip(at - Span).Take((2 * Span) + 1).All(other => other <= rise[at]);
-            if (isSteepest && rise[at] >= LeastRise && energy[at] >= LeastShare * loudest)
+            if (isSteepest && rise[at] >= LeastRise && energy[at] >= LeastShare * loudest && !Swells(energy, at))
                 yield return at;
         }
     }
+
+    private static bool Swells(double[] energy, int at) =>
+        energy.Skip(at + StrokeFrames).Take(SwellFrames).DefaultIfEmpty(0).Max() > MostSwell * energy[Math.Min(at + StrokeFrames, energy.Length - 1)];
 
     private static Stretch? Ring(SoundBand band, double[] energy, int frame, int rise, int next)
     {

@@ -16,7 +16,7 @@ internal readonly record struct SeriesFit(PartialSeries Series, double StandardH
     public static SeriesFit To(IReadOnlyDictionary<int, Peak> partials, PartialSeries start)
     {
         var free = Solve(partials, start, PriorStandard);
-        return free.Series.Inharmonicity >= 0 ? free : Solve(partials, start, PriorStandard * 1e-6) with { StandardInharmonicity = free.StandardInharmonicity };
+        return free.Series.Inharmonicity >= 0 ? free : Solve(partials, start, PriorStandard * 1e-3) with { StandardInharmonicity = free.StandardInharmonicity };
     }
 
     private static SeriesFit Solve(IReadOnlyDictionary<int, Peak> partials, PartialSeries start, double priorStandard)
@@ -43,7 +43,7 @@ internal readonly record struct SeriesFit(PartialSeries Series, double StandardH
         var fundamental = Math.Sqrt(Math.Max(1e-12, limp + slope) * scale);
         var variance = (s2 + s0 - (2 * s1)) / determinant;
         return new(
-            new(fundamental, slope / limp),
+            new(fundamental, Math.Max(priorStandard < PriorStandard ? 0 : -1, slope / limp)),
             spread * Math.Sqrt(variance) * scale / (2 * fundamental),
             spread * Math.Sqrt(s0 / determinant) / limp);
     }

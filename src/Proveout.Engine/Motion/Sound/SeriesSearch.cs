@@ -3,7 +3,12 @@ namespace Proveout.Engine.Motion;
 /// <summary>Looks for the series of tones that explains the peaks of a spectrum, over fundamentals and inharmonicities.</summary>
 internal static class SeriesSearch
 {
-    private const double Step = 1.005;
+    // A series must explain one of the strongest tones as one of its first partials.
+    private const int Strongest = 10;
+    private const int FirstPartials = 6;
+
+    // The best of the first look are fitted and scored again.
+    private const int SecondLook = 12;
 
     // How far a peak may lie from its partial, as a share of the partial, besides its own width.
     private const double Reach = 0.012;
@@ -15,13 +20,16 @@ internal static class SeriesSearch
 
     // A second series counts as another note when it lies this far off and scores this near.
     private const double AnotherNote = 1.06;
+    private const double SameNote = 1.02;
 
-    private static readonly double[] Inharmonicities = [0, 3e-4, 1e-3, 2e-3, 4e-3, 7e-3, 0.011, 0.016, 0.023, 0.032, 0.044, 0.06];
+    // Steps that move the eighth partial by less than the reach.
+    private static readonly double[] Inharmonicities = [.. Enumerable.Range(0, 32).Select(step => 6.5e-5 * step * step)];
 
     /// <summary>The best series, how well it explains the peaks (1 at best), and the score of the best other note.</summary>
     public static (PartialSeries Series, double Score, double Other) Best(IReadOnlyList<Peak> peaks, double lowest, double highest)
     {
-        var scored = Candidates(peaks, lowest, highest).Select(series => (Series: series, Score: Score(series, peaks))).ToArray();
+        var first = Candidates(peaks, lowest, highest).Select(series => (Series: series, Score: Score(series, peaks))).OrderByDescending(item => item.Score);
+        var scored = Distinct(first).Take(SecondLook).Select(item => Fitted(item.Series, peaks)).ToArray();
         if (scored.Length == 0)
             return (default, 0, 0);
         var best = scored.MaxBy(item => item.Score);
@@ -43,14 +51,39 @@ internal static class SeriesSearch
         return matched;
     }
 
-    private static IEnumerable<PartialSeries> Candidates(IReadOnlyList<Peak> peaks, double lowest, double highest)
+    private static IEnumerable<PartialSeries> Candidates(IReadOnlyList<Peak> peaks, double lowest, double highest) =>
+        from peak in peaks.Take(Strongest)
+        from number in Enumerable.Range(1, FirstPartials)
+        from inharmonicity in Inharmonicities
+        let hertz = peak.Hertz / new PartialSeries(1, inharmonicity).Hertz(number)
+        where hertz >= lowest && hertz <= highest
+        select new PartialSeries(hertz, inharmonicity);
+
+    // The best of each note, so that one note does not fill the second look.
+    private static IEnumerable<(PartialSeries Series, double Score)> Distinct(IEnumerable<(PartialSeries Series, double Score)> ordered)
     {
-        if (peaks.Count == 0)
-            yield break;
-        var top = Math.Min(highest, peaks.Max(peak => peak.Hertz) * 1.02);
-        for (var hertz = lowest; hertz <= top; hertz *= Step)
-            foreach (var inharmonicity in Inharmonicities)
-                yield return new(hertz, inharmonicity);
+        List<double> taken = [];
+        foreach (var item in ordered)
+        {
+            if (taken.Any(hertz => Ratio(hertz, item.Series.FundamentalHertz) < SameNote))
+                continue;
+            taken.Add(item.Series.FundamentalHertz);
+            yield return item;
+        }
+    }
+
+    private static (PartialSeries Series, double Score) Fitted(PartialSeries series, IReadOnlyList<Peak> peaks)
+    {
+        var best = (Series: series, Score: Score(series, peaks));
+        for (var turn = 0; turn < 2 && Match(best.Series, peaks) is { Count: > 0 } matched; turn++)
+        {
+            var fitted = SeriesFit.To(matched, best.Series).Series;
+            if (Score(fitted, peaks) is var score && score <= best.Score)
+                break;
+            best = (fitted, score);
+        }
+
+        return best;
     }
 
     private static double Score(PartialSeries series, IReadOnlyList<Peak> peaks)
@@ -78,7 +111,7 @@ internal static class SeriesSearch
     private static double Closeness(PartialSeries series, int number, Peak peak)
     {
         var distance = (peak.Hertz - series.Hertz(number)) / ((Reach * peak.Hertz) + peak.StandardHertz);
-        return Math.Exp(-distance * distance);
+        return Math.Abs(distance) > 2 ? 0 : Math.Exp(-distance * distance);
     }
 
     private static double Ratio(double one, double other) => Math.Max(one, other) / Math.Min(one, other);

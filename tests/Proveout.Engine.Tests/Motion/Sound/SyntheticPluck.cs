@@ -1,3 +1,4 @@
+using System.Numerics;
 using Proveout.Engine.Motion;
 
 namespace Proveout.Engine.Tests.Motion;
@@ -65,11 +66,12 @@ internal sealed record SyntheticPluck(double FundamentalHertz)
             var amplitude = Math.Sin(number * Math.PI * PluckPlace) / number * (number == 1 ? FundamentalShare : 1);
             var decay = DecaySeconds / (1 + (0.15 * (number - 1)));
             var phase = 2 * Math.PI * random.NextDouble();
-            for (var index = (int)(stroke * Rate); index < samples.Length; index++)
-            {
-                var time = (index / Rate) - stroke;
-                samples[index] += amplitude * Math.Min(1, time / 0.004) * Math.Exp(-time / decay) * Math.Sin((2 * Math.PI * hertz * time) + phase);
-            }
+            var start = (int)(stroke * Rate);
+            // One turn of a damped phasor for each sample.
+            var turn = Complex.Exp(new Complex(-1 / (decay * Rate), 2 * Math.PI * hertz / Rate));
+            var phasor = amplitude * Complex.Exp(new Complex(0, phase));
+            for (var index = start; index < samples.Length; index++, phasor *= turn)
+                samples[index] += Math.Min(1, (index - start) / (0.004 * Rate)) * phasor.Imaginary;
         }
 
         // The finger's own knock.

@@ -88,22 +88,23 @@ internal sealed record SyntheticPluck(double FundamentalHertz)
             var length = (int)((0.12 + (0.2 * random.NextDouble())) * Rate);
             var (from, glide) = (90 + (150 * random.NextDouble()), 0.15 * (random.NextDouble() < 0.5 ? -1 : 1) * (0.4 + random.NextDouble()));
             var (low, high) = (300 + (500 * random.NextDouble()), 900 + (1300 * random.NextDouble()));
+            // Gain of each harmonic at the middle of the syllable's glide; its phase is a multiple of the glottis' own.
+            var middle = from * (1 + (glide / 2));
+            double[] gains = [.. Enumerable.Range(1, (int)(3000 / middle)).Select(number => Formant(number * middle, low, 120) + (0.5 * Formant(number * middle, high, 200)) + 0.15)];
             var phase = 0.0;
             for (var index = 0; index < length && at + index < samples.Length; index++)
             {
                 var place = (double)index / length;
-                var hertz = from * (1 + (glide * place));
-                phase += 2 * Math.PI * hertz / Rate;
-                for (var number = 1; number * hertz < 3000; number++)
-                {
-                    var gain = 0.15 + Math.Exp(-Math.Pow((number * hertz - low) / 120, 2)) + (0.5 * Math.Exp(-Math.Pow((number * hertz - high) / 200, 2)));
-                    samples[at + index] += level * gain * Math.Sin(Math.PI * place) * Math.Sin(number * phase) / Math.Sqrt(number);
-                }
+                phase += 2 * Math.PI * from * (1 + (glide * place)) / Rate;
+                for (var number = 1; number <= gains.Length; number++)
+                    samples[at + index] += level * gains[number - 1] * Math.Sin(Math.PI * place) * Math.Sin(number * phase) / Math.Sqrt(number);
             }
 
             at += length + (int)(0.15 * random.NextDouble() * Rate);
         }
     }
+
+    private static double Formant(double hertz, double middle, double width) => Math.Exp(-Math.Pow((hertz - middle) / width, 2));
 
     // Loudest tenth of a second.
     private double Level(double[] samples)

@@ -31,6 +31,8 @@ internal static class CommandTree
             DrawingsCommand.Build(terminal, options),
             ReportCommand.Build(terminal, options),
             VerifyCommand.Build(terminal, options),
+            TensionCommand.Build(terminal, options),
+            MotorCommand.Build(terminal, options),
             SchemaCommand.Build(terminal),
         };
         root.SetAction((parse, cancellation) => ServeCommand.RunWithDefaultsAsync(terminal, options.FilesOf(parse), cancellation));

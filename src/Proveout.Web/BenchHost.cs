@@ -16,6 +16,7 @@ using Proveout.Web.Pages.Drawings;
 using Proveout.Web.Pages.Energise;
 using Proveout.Web.Pages.Front;
 using Proveout.Web.Pages.Live;
+using Proveout.Web.Pages.Motor;
 using Proveout.Web.Pages.Paper;
 using Proveout.Web.Pages.Parts;
 using Proveout.Web.Pages.Photo;
@@ -23,6 +24,7 @@ using Proveout.Web.Pages.Plan;
 using Proveout.Web.Pages.Record;
 using Proveout.Web.Pages.Report;
 using Proveout.Web.Pages.Review;
+using Proveout.Web.Pages.Tension;
 using Proveout.Web.Pages.Trouble;
 using Proveout.Web.Pages.Walk;
 using Proveout.Web.Pages.Wire;
@@ -112,6 +114,8 @@ public static class BenchHost
         PaperEndpoints.Map(routes);
         WireEndpoints.Map(routes);
         DrawingsEndpoints.Map(routes);
+        TensionEndpoints.Map(routes);
+        MotorEndpoints.Map(routes);
         if (reports is not null)
             ReportEndpoints.Map(routes, reports);
         TroubleEndpoints.Map(routes);

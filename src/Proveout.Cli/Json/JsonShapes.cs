@@ -25,6 +25,8 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(SchedulesShape))]
 [JsonSerializable(typeof(DrawingsShape))]
 [JsonSerializable(typeof(VerificationShape))]
+[JsonSerializable(typeof(TensionShape))]
+[JsonSerializable(typeof(MotorShape))]
 internal sealed partial class JsonShapes : JsonSerializerContext
 {
     private static readonly JsonSerializerOptions Layout = new() { PropertyNamingPolicy = JsonNamingPolicy.CamelCase, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };

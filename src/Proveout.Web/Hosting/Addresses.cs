@@ -5,6 +5,10 @@ internal static class Addresses
 {
     public const string Front = "/";
 
+    public const string Tension = "/tension";
+
+    public const string Motor = "/motor";
+
     public static string Build(string buildId) => $"/builds/{Uri.EscapeDataString(buildId)}";
 
     public static string Checks(string buildId) => $"{Build(buildId)}/checks";

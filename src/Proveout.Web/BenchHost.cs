@@ -15,6 +15,7 @@ using Proveout.Web.Pages.CheckList;
 using Proveout.Web.Pages.Drawings;
 using Proveout.Web.Pages.Energise;
 using Proveout.Web.Pages.Front;
+using Proveout.Web.Pages.Heat;
 using Proveout.Web.Pages.Live;
 using Proveout.Web.Pages.Motor;
 using Proveout.Web.Pages.Paper;
@@ -110,6 +111,7 @@ public static class BenchHost
         EnergiseEndpoints.Map(routes);
         AskEndpoints.Map(routes);
         WalkEndpoints.Map(routes);
+        HeatEndpoints.Map(routes);
         ReviewEndpoints.Map(routes);
         PaperEndpoints.Map(routes);
         WireEndpoints.Map(routes);

@@ -18,7 +18,7 @@ public sealed class MicrophoneTests(BrowserFixture browser)
             await using var listening = await ListeningAsync(browser, sound);
             await using var site = await BenchSite.StartAsync();
             var page = await listening.NewPageAsync();
-            await page.GotoAsync(new Uri(site.Address, "/tension").AbsoluteUri);
+            await page.GotoAsync($"{site.Address}/tension");
             await page.GetByRole(AriaRole.Button, new() { Name = "Record 4 s with the microphone" }).First.ClickAsync();
             await Assertions.Expect(page.Locator("[data-record-news='tension-recording']")).ToContainTextAsync("Recorded.", Recorded);
             await page.GetByRole(AriaRole.Button, new() { Name = "What does it pull?" }).ClickAsync();

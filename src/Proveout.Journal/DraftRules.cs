@@ -24,9 +24,11 @@ internal static class DraftRules
             throw new DraftRefusedException("A text of the entry holds a character that cannot be stored. Type it anew.");
         RequireContent(draft.Content);
         if (draft.Content is PhotoAttached photo)
-            RequirePhoto(photo, draft.PhotoBytes.Span);
-        else if (!draft.PhotoBytes.IsEmpty)
-            throw new DraftRefusedException("The bytes of a photograph were handed over with an entry that attaches none.");
+            RequirePhoto(photo, draft.FileBytes.Span);
+        else if (draft.Content is MeasurementTaken { Sha256.Length: > 0 } taken)
+            RequireWhole(KeptFile.Of(taken)!, draft.FileBytes.Span);
+        else if (!draft.FileBytes.IsEmpty)
+            throw new DraftRefusedException("The bytes of a file were handed over with an entry that attaches none.");
     }
 
     private static void RequireContent(EntryContent content)
@@ -52,6 +54,9 @@ internal static class DraftRules
             case PartReceived received:
                 RequireText(received.Designation, "The part that came");
                 break;
+            case MeasurementTaken taken:
+                MeasurementRules.Require(taken);
+                break;
             case MistakeFound mistake:
                 RequireText(mistake.FaultKind, "The kind of the mistake");
                 RequireText(mistake.FaultId, "The mistake that was found");
@@ -69,7 +74,7 @@ internal static class DraftRules
             throw new DraftRefusedException("The key is empty. Make a new one for each thing to record.");
     }
 
-    private static void RequireText(string text, string what)
+    internal static void RequireText(string text, string what)
     {
         if (string.IsNullOrWhiteSpace(text))
             throw new DraftRefusedException($"{what} is blank. Fill it in.");
@@ -101,6 +106,8 @@ internal static class DraftRules
     // JSON has no way to write anything else.
     private static void RequireFinite(EntryContent content)
     {
+        if (content is MeasurementTaken taken && taken.Results.Any(result => !double.IsFinite(result.Value) || !double.IsFinite(result.Expanded)))
+            throw new DraftRefusedException("A result of the measurement is not a finite number. Leave it out.");
         var value = (content as ReadingEntered)?.Reading.ValueSi ?? (content as ReadingCorrected)?.Reading.ValueSi;
         if (value is { } number && !double.IsFinite(number))
             throw new DraftRefusedException("The value of a reading is not a finite number. Enter over-range as such, without a value.");
@@ -108,13 +115,18 @@ internal static class DraftRules
 
     private static void RequirePhoto(PhotoAttached photo, ReadOnlySpan<byte> bytes)
     {
-        if (bytes.IsEmpty)
-            throw new DraftRefusedException($"The photograph {photo.FileName} is empty. Choose the file again.");
-        if (bytes.Length != photo.Length || Fingerprint.OfBytes(bytes) != photo.Sha256)
-            throw new DraftRefusedException($"The photograph {photo.FileName} did not arrive whole. Send it again.");
+        RequireWhole(KeptFile.Of(photo)!, bytes);
         // An SVG can carry a script, which a browser would run as part of the page.
         var isPicture = photo.ContentType.StartsWith("image/", StringComparison.Ordinal);
         if (!isPicture || photo.ContentType.StartsWith("image/svg", StringComparison.Ordinal))
             throw new DraftRefusedException($"{photo.FileName} is no photograph ({photo.ContentType}). Attach a JPEG or PNG picture.");
+    }
+
+    private static void RequireWhole(KeptFile file, ReadOnlySpan<byte> bytes)
+    {
+        if (bytes.IsEmpty)
+            throw new DraftRefusedException($"The {file.Word} {file.FileName} is empty. Choose the file again.");
+        if (bytes.Length != file.Length || Fingerprint.OfBytes(bytes) != file.Sha256)
+            throw new DraftRefusedException($"The {file.Word} {file.FileName} did not arrive whole. Send it again.");
     }
 }

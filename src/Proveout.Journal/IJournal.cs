@@ -47,7 +47,11 @@ public interface IJournal : IAsyncDisposable
     /// <exception cref="JournalDamagedException">The bytes are missing or are no longer those that were attached.</exception>
     Task<Photo?> ReadPhotoAsync(Guid buildId, string sha256, CancellationToken cancellation = default);
 
-    /// <summary>Recomputes the chain of a build, photographs included, and says whether and where it is broken.</summary>
+    /// <summary>A data file attached to a build, by the SHA-256 of its bytes; null when no measurement of the build brought it.</summary>
+    /// <exception cref="JournalDamagedException">The bytes are missing or are no longer those that were attached.</exception>
+    Task<DataFile?> ReadDataFileAsync(Guid buildId, string sha256, CancellationToken cancellation = default);
+
+    /// <summary>Recomputes the chain of a build, photographs and data files included, and says whether and where it is broken.</summary>
     /// <exception cref="BuildNotFoundException">There is no such build.</exception>
     Task<ChainVerdict> VerifyAsync(Guid buildId, CancellationToken cancellation = default);
 }

@@ -89,8 +89,16 @@ public sealed class SqliteJournal : IJournal
     /// <inheritdoc/>
     public Task<Photo?> ReadPhotoAsync(Guid buildId, string sha256, CancellationToken cancellation = default) =>
         ReadAsync(
-            connection => SqliteRows.FindPhotoEntry(connection, buildId, sha256)?.Decode() is { Content: PhotoAttached about } entry
-                ? new Photo(about, RequirePhoto(connection, about, entry.Sequence))
+            connection => SqliteRows.FindFileEntry(connection, buildId, "photo-attached", sha256)?.Decode() is { Content: PhotoAttached about } entry
+                ? new Photo(about, RequireFile(connection, KeptFile.Of(about)!, entry.Sequence))
+                : null,
+            cancellation);
+
+    /// <inheritdoc/>
+    public Task<DataFile?> ReadDataFileAsync(Guid buildId, string sha256, CancellationToken cancellation = default) =>
+        ReadAsync(
+            connection => SqliteRows.FindFileEntry(connection, buildId, "measurement-taken", sha256)?.Decode() is { Content: MeasurementTaken { Sha256.Length: > 0 } about } entry
+                ? new DataFile(about, RequireFile(connection, KeptFile.Of(about)!, entry.Sequence))
                 : null,
             cancellation);
 
@@ -104,7 +112,7 @@ public sealed class SqliteJournal : IJournal
                 var end = SqliteRows.FindEnd(connection, buildId);
                 if (build is null && end is null && !entries.Any())
                     throw new BuildNotFoundException(buildId);
-                return ChainCheck.Run(build, entries, end, sha256 => SqliteRows.FindPhoto(connection, sha256));
+                return ChainCheck.Run(build, entries, end, sha256 => SqliteRows.FindFile(connection, sha256));
             },
             cancellation);
 
@@ -122,11 +130,11 @@ public sealed class SqliteJournal : IJournal
             throw new BuildNotFoundException(buildId);
     }
 
-    private static byte[] RequirePhoto(SqliteConnection connection, PhotoAttached about, int sequence) =>
-        SqliteRows.FindPhoto(connection, about.Sha256) is { } bytes && Fingerprint.OfBytes(bytes) == about.Sha256
+    private static byte[] RequireFile(SqliteConnection connection, KeptFile about, int sequence) =>
+        SqliteRows.FindFile(connection, about.Sha256) is { } bytes && Fingerprint.OfBytes(bytes) == about.Sha256
             ? bytes
             : throw new JournalDamagedException(
-                $"The photograph {about.FileName} of entry {sequence} is missing or is not the one that was attached. "
+                $"The {about.Word} {about.FileName} of entry {sequence} is missing or is not the one that was attached. "
                 + "Go back to a copy of the journal that is whole.");
 
     private Task<T> ReadAsync<T>(Func<SqliteConnection, T> work, CancellationToken cancellation) =>

@@ -5,4 +5,5 @@ namespace Proveout.Workshop;
 /// <param name="Designs">Shows machines as designed.</param>
 /// <param name="Receiving">Opens the parcel.</param>
 /// <param name="Reports">Writes the reports that the record's page offers; none are offered without it.</param>
-public sealed record Desks(IBench Bench, IDesignDesk Designs, IReceivingDesk Receiving, ReportCase? Reports = null);
+/// <param name="Measuring">Keeps measurements; none are kept without it.</param>
+public sealed record Desks(IBench Bench, IDesignDesk Designs, IReceivingDesk Receiving, ReportCase? Reports = null, IMeasuringDesk? Measuring = null);

@@ -16,6 +16,9 @@ internal static class Drafts
     public static EntryDraft Photo(params byte[] bytes) =>
         EntryDraft.OfPhoto(Guid.NewGuid(), "Ada Example", "X1", "inlet.jpg", "image/jpeg", bytes, "The inlet from behind");
 
+    public static EntryDraft Measurement(params byte[] bytes) => EntryDraft.OfMeasurement(
+        Guid.NewGuid(), "Ada Example", new MeasurementTaken("frame", "Diagonals", "Out of square.", [new("Skew", 0.4, 0.1, "mm")], "{}", "frame.csv", "text/csv", "", 0), bytes);
+
     /// <summary>One content of each kind.</summary>
     public static IReadOnlyList<EntryContent> EveryKind { get; } =
     [
@@ -29,6 +32,7 @@ internal static class Drafts
         new NoteWritten("Warm to the touch: \"60 °C\" <&> 60 °C"),
         new SignedOff("Ada Example", "builder", "All dead tests were made."),
         new PartReceived("A1", PartArrival.Different, "Its fuse is 10 A."),
+        new MeasurementTaken("level", "Plate after one hour", "Tilted by 0.3 mm.", [new("Tilt", 0.31, 0.02, "mm")], "{\"pitch\":\"0,5\"}", "", "", "", 0),
         new MistakeFound("ends-swapped", "ends-swapped:W7", "Swapped back at X1."),
     ];
 }

@@ -6,8 +6,8 @@ internal static class ChainCheck
     /// <param name="build">The build's own record, null when it is missing.</param>
     /// <param name="entries">All entries stored under the build, by ascending sequence.</param>
     /// <param name="end">The recorded end, null when it is missing.</param>
-    /// <param name="photo">Finds the bytes of a photograph by fingerprint; null when they are missing.</param>
-    public static ChainVerdict Run(StoredBuild? build, IEnumerable<StoredEntry> entries, StoredEnd? end, Func<string, byte[]?> photo)
+    /// <param name="file">Finds the bytes of a photograph or data file by fingerprint; null when they are missing.</param>
+    public static ChainVerdict Run(StoredBuild? build, IEnumerable<StoredEntry> entries, StoredEnd? end, Func<string, byte[]?> file)
     {
         if (build is null)
             return new ChainBroken(0, ChainPart.BuildRecord, "The record of the build itself is missing, though entries of it are there.");
@@ -17,7 +17,7 @@ internal static class ChainCheck
         var reached = new StoredEnd(0, build.Hash);
         foreach (var entry in entries)
         {
-            if (BreakAt(entry, reached, photo) is { } broken)
+            if (BreakAt(entry, reached, file) is { } broken)
                 return broken;
             reached = new StoredEnd(entry.Sequence, entry.Hash);
         }
@@ -26,7 +26,7 @@ internal static class ChainCheck
         return new ChainWhole((int)reached.Entries, FieldText.Read(reached.Hash));
     }
 
-    private static ChainBroken? BreakAt(StoredEntry entry, StoredEnd before, Func<string, byte[]?> photo)
+    private static ChainBroken? BreakAt(StoredEntry entry, StoredEnd before, Func<string, byte[]?> file)
     {
         var expected = before.Entries + 1;
         if (entry.Sequence != expected)
@@ -37,18 +37,18 @@ internal static class ChainCheck
             return new ChainBroken(expected, ChainPart.Entry,
                 $"Entry {expected} does not give its own hash: its time, person, instrument, key, content or hash "
                 + "was changed after it was recorded.");
-        return PhotoBreak(entry, photo);
+        return FileBreak(entry, file);
     }
 
-    private static ChainBroken? PhotoBreak(StoredEntry entry, Func<string, byte[]?> photo)
+    private static ChainBroken? FileBreak(StoredEntry entry, Func<string, byte[]?> file)
     {
-        if (entry.Decode().Content is not PhotoAttached attached)
+        if (KeptFile.Of(entry.Decode().Content) is not { } kept)
             return null;
-        var sentence = photo(attached.Sha256) switch
+        var sentence = file(kept.Sha256) switch
         {
-            null => $"The photograph {attached.FileName} of entry {entry.Sequence} is missing.",
-            var bytes when Fingerprint.OfBytes(bytes) != attached.Sha256 =>
-                $"The photograph {attached.FileName} of entry {entry.Sequence} is not the one that was attached.",
+            null => $"The {kept.Word} {kept.FileName} of entry {entry.Sequence} is missing.",
+            var bytes when Fingerprint.OfBytes(bytes) != kept.Sha256 =>
+                $"The {kept.Word} {kept.FileName} of entry {entry.Sequence} is not the one that was attached.",
             _ => null,
         };
         return sentence is null ? null : new ChainBroken(entry.Sequence, ChainPart.Photo, sentence);

@@ -15,7 +15,7 @@ public enum ChainPart
     /// <summary>The fields of an entry, or its hash.</summary>
     Entry,
 
-    /// <summary>The bytes of a photograph.</summary>
+    /// <summary>The bytes of a photograph or data file.</summary>
     Photo,
 
     /// <summary>The end: entries were taken off or put on without being recorded.</summary>

@@ -18,6 +18,7 @@ namespace Proveout.Journal;
 [JsonDerivedType(typeof(SignedOff), "signed-off")]
 [JsonDerivedType(typeof(MistakeFound), "mistake-found")]
 [JsonDerivedType(typeof(PartReceived), "part-received")]
+[JsonDerivedType(typeof(MeasurementTaken), "measurement-taken")]
 public abstract record EntryContent
 {
     private protected EntryContent()

@@ -28,8 +28,8 @@ internal static class SqliteAppend
                 : throw new KeyReusedException(draft.Key, $"entry {recorded.Sequence}");
         if (draft.Content is ReadingCorrected correction)
             RequireReading(connection, buildId, correction);
-        if (draft.Content is PhotoAttached photo)
-            SqliteRows.Keep(connection, photo.Sha256, draft.PhotoBytes);
+        if (KeptFile.Of(draft.Content) is { } file)
+            SqliteRows.Keep(connection, file.Sha256, draft.FileBytes);
         var entry = StoredEntry.From(buildId, draft, clock.GetUtcNow(), end);
         SqliteRows.Add(connection, entry);
         return entry.Decode();

@@ -32,8 +32,8 @@ internal static class SqliteRows
     public static StoredEntry? FindEntry(SqliteConnection connection, Guid key) =>
         Query(connection, "find-entry-by-key", Entry, ("$key", key.ToString("D"))).SingleOrDefault();
 
-    public static StoredEntry? FindPhotoEntry(SqliteConnection connection, Guid build, string sha256) =>
-        Query(connection, "find-photo-entry", Entry, ("$build", build.ToString("D")), ("$sha256", sha256)).SingleOrDefault();
+    public static StoredEntry? FindFileEntry(SqliteConnection connection, Guid build, string kind, string sha256) =>
+        Query(connection, "find-file-entry", Entry, ("$build", build.ToString("D")), ("$kind", kind), ("$sha256", sha256)).SingleOrDefault();
 
     public static void Add(SqliteConnection connection, StoredEntry entry) => Execute(connection, "add-entry",
         ("$build", entry.BuildId), ("$sequence", entry.Sequence), ("$key", entry.Key), ("$recorded", entry.Recorded),
@@ -44,13 +44,13 @@ internal static class SqliteRows
         Query(connection, "find-end", row => new StoredEnd(row.GetInt64(0), Bytes(row, 1)), ("$build", build.ToString("D")))
             .SingleOrDefault();
 
-    public static byte[]? FindPhoto(SqliteConnection connection, string sha256) =>
-        Query(connection, "find-photo", row => Bytes(row, 0), ("$sha256", sha256)).SingleOrDefault();
+    public static byte[]? FindFile(SqliteConnection connection, string sha256) =>
+        Query(connection, "find-file", row => Bytes(row, 0), ("$sha256", sha256)).SingleOrDefault();
 
     public static void Keep(SqliteConnection connection, string sha256, ReadOnlyMemory<byte> bytes)
     {
-        if (!Query(connection, "has-photo", row => row.GetInt64(0), ("$sha256", sha256)).Any())
-            Execute(connection, "add-photo", ("$sha256", sha256), ("$bytes", bytes.ToArray()));
+        if (!Query(connection, "has-file", row => row.GetInt64(0), ("$sha256", sha256)).Any())
+            Execute(connection, "add-file", ("$sha256", sha256), ("$bytes", bytes.ToArray()));
     }
 
     private static StoredBuild Build(SqliteDataReader row) => new(

@@ -30,11 +30,11 @@ SELECT CAST(build_id AS BLOB), sequence, CAST(key AS BLOB), CAST(recorded AS BLO
        CAST(content AS BLOB), CAST(previous_hash AS BLOB), CAST(hash AS BLOB)
 FROM entries WHERE key = $key;
 
--- name: find-photo-entry
+-- name: find-file-entry
 SELECT CAST(build_id AS BLOB), sequence, CAST(key AS BLOB), CAST(recorded AS BLOB), CAST(person AS BLOB), CAST(instrument AS BLOB),
        CAST(content AS BLOB), CAST(previous_hash AS BLOB), CAST(hash AS BLOB)
 FROM entries
-WHERE build_id = $build AND content ->> 'kind' = 'photo-attached' AND content ->> 'sha256' = $sha256
+WHERE build_id = $build AND content ->> 'kind' = $kind AND content ->> 'sha256' = $sha256
 ORDER BY sequence LIMIT 1;
 
 -- name: add-entry
@@ -45,11 +45,11 @@ VALUES (CAST($build AS TEXT), $sequence, CAST($key AS TEXT), CAST($recorded AS T
 -- name: find-end
 SELECT entries, CAST(hash AS BLOB) FROM ends WHERE build_id = $build;
 
--- name: find-photo
+-- name: find-file
 SELECT bytes FROM photos WHERE sha256 = $sha256;
 
--- name: has-photo
+-- name: has-file
 SELECT 1 FROM photos WHERE sha256 = $sha256;
 
--- name: add-photo
+-- name: add-file
 INSERT INTO photos (sha256, bytes) VALUES ($sha256, $bytes);

@@ -156,6 +156,7 @@ internal static class BenchFold
                Deviation deviation => new JournalNote(entry.Sequence, entry.Recorded, entry.Person, deviation.Subject, deviation.Note, null),
                PhotoAttached photo => new JournalNote(entry.Sequence, entry.Recorded, entry.Person, photo.Subject, photo.Caption, photo.Sha256),
                PartReceived received when Arrivals.Words(received) is { } words => new JournalNote(entry.Sequence, entry.Recorded, entry.Person, received.Designation, words, null),
+               MeasurementTaken taken => new JournalNote(entry.Sequence, entry.Recorded, entry.Person, "", MeasurementWords.Of(taken), null),
                NoteWritten written => new JournalNote(entry.Sequence, entry.Recorded, entry.Person, "", written.Text, null),
                _ => null,
            }

@@ -5,6 +5,25 @@ namespace Proveout.Workshop;
 /// <summary>Plots of what is predicted of heat.</summary>
 public static class HeatPlots
 {
+    /// <summary>What the loop will do with the settings to start with.</summary>
+    public static PlotView Response(HeatedView body, ControllerView controller)
+    {
+        ArgumentNullException.ThrowIfNull(body);
+        ArgumentNullException.ThrowIfNull(controller);
+        var seconds = controller.Response[^1].Seconds;
+        var unit = seconds > 300 ? 60 : 1;
+        return new(
+            $"Warm-up of {body.Name} with these settings",
+            string.Create(CultureInfo.InvariantCulture, $"In the middle of all tolerances: the line is what is shown, the dashed line the output in percent. It reaches {controller.Response.Max(point => point.Celsius):0.#} °C at most."),
+            new(unit == 60 ? "time, min" : "time, s", 0, seconds / unit),
+            new("shown, °C; output, %", 0, 1.3 * Math.Max(body.TargetCelsius, 80)),
+            [
+                new([.. controller.Response.Select(point => (point.Seconds / unit, point.Celsius))]),
+                new([.. controller.Response.Select(point => (point.Seconds / unit, point.OutputPercent))]),
+            ],
+            []);
+    }
+
     /// <summary>The band that a sound heater keeps to at full output from cold.</summary>
     public static PlotView WarmUp(HeatedView body)
     {

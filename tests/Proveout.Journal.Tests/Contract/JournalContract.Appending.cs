@@ -143,7 +143,7 @@ public abstract partial class JournalContract
             note with { Person = "A\0da" },
             note with { Instrument = "\udc00" },
             note with { Content = new NoteWritten("half a pair: \ud83d") },
-            note with { PhotoBytes = new byte[] { 1 } },
+            note with { FileBytes = new byte[] { 1 } },
             note with { Content = new ReadingEntered(Drafts.Reading("1", double.NaN)) },
             note with { Content = new ReadingEntered(Drafts.Reading("1", 1) with { CheckId = "" }) },
             note with { Content = new ReadingCorrected(1, Drafts.Reading("1", double.PositiveInfinity)) },

@@ -53,8 +53,8 @@ public abstract partial class JournalContract
 
         foreach (var draft in new[]
         {
-            sound with { PhotoBytes = new byte[] { 1, 2, 4 } },
-            sound with { PhotoBytes = ReadOnlyMemory<byte>.Empty },
+            sound with { FileBytes = new byte[] { 1, 2, 4 } },
+            sound with { FileBytes = ReadOnlyMemory<byte>.Empty },
             sound with { Content = about with { Length = 4 } },
             sound with { Content = about with { ContentType = "text/html" } },
             sound with { Content = about with { ContentType = "image/svg+xml" } },

@@ -40,7 +40,7 @@ internal static class HtmlSections
     /// <summary>Where the build differs.</summary>
     public static XElement Deviations(ReportModel report) => Section(
         "deviations",
-        "Deviations and photographs",
+        "Deviations, measurements and photographs",
         report.Deviations.Count == 0 ? [Text("p", "None noted.")] : report.Deviations.Select(Deviation));
 
     /// <summary>What the checks would have caught.</summary>

@@ -81,7 +81,7 @@ internal sealed class PdfSections(PdfSheet sheet, ReportModel report)
 
     private void WriteDeviations()
     {
-        WriteHeading("Deviations and photographs");
+        WriteHeading("Deviations, measurements and photographs");
         if (report.Deviations.Count == 0)
             sheet.Write("None noted.", PdfStyle.Body);
         foreach (var deviation in report.Deviations)

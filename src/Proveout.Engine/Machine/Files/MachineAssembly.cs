@@ -13,6 +13,7 @@ internal sealed class MachineAssembly
     private readonly ValueList<MistakeSetting> _mistakes;
     private readonly ReviewSettings _review;
     private readonly LayoutChecks _layout;
+    private readonly DriveAssembly _drives;
     private readonly Dictionary<string, TypeMembers> _members = new(StringComparer.Ordinal);
     private readonly Dictionary<string, TypeMembers> _typeOfPart = new(StringComparer.Ordinal);
 
@@ -24,6 +25,7 @@ internal sealed class MachineAssembly
         _surfaces = Join(MachineDocument.SurfacesKey, document => document.Surfaces, LayoutShapes.Surfaces);
         _rails = Join(MachineDocument.RailsKey, document => document.Rails, LayoutShapes.Rails);
         _layout = new(_surfaces, _rails, _parts, problems);
+        _drives = new(documents, _parts, problems);
         _routes = Join(MachineDocument.RoutesKey, document => document.Routes, MachineShapes.Routes);
         _conductors = Join(MachineDocument.ConductorsKey, document => document.Conductors, MachineShapes.Conductors);
         _mistakes = documents.Select(file => file.Document.Mistakes).FirstOrDefault(settings => settings.Count > 0) ?? [];
@@ -55,6 +57,7 @@ internal sealed class MachineAssembly
 
         foreach (var (conductor, node) in _conductors.Entries)
             CheckConductor(conductor, node);
+        _drives.Check();
     }
 
     /// <summary>The machine, with a problem for each conductor whose length is not known; only when there is no problem before.</summary>
@@ -70,6 +73,7 @@ internal sealed class MachineAssembly
         {
             Surfaces = _surfaces.Entries.Select(surface => surface.Item).ToValueList(),
             Rails = _rails.Entries.Select(rail => rail.Item).ToValueList(),
+            Motion = _drives.Motion,
             Mistakes = _mistakes,
             Review = _review,
         });

@@ -21,7 +21,10 @@ public static class MachineWriter
             design.Routes,
             design.Conductors,
             design.Review,
-            design.Mistakes);
+            design.Mistakes)
+        {
+            Motion = design.Motion,
+        };
         return NodeWriter.Write((MappingNode)MachineDocument.Shape.Write(document));
     }
 

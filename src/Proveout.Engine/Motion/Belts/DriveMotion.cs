@@ -49,7 +49,8 @@ public sealed class DriveMotion
     /// <summary>Works it out.</summary>
     /// <param name="motion">The design.</param>
     /// <param name="places">Where the axes stand.</param>
-    public static DriveMotion Of(MotionDesign motion, ValueList<double> places)
+    /// <param name="give">Lengthening in millimetres for a millimetre that belts take without locking anything.</param>
+    public static DriveMotion Of(MotionDesign motion, ValueList<double> places, double give = Nothing)
     {
         ArgumentNullException.ThrowIfNull(motion);
         string[] shafts =
@@ -62,7 +63,7 @@ public sealed class DriveMotion
         var pivots = RowReduction.Run(rows, shafts.Length, Nothing);
         var rank = pivots.Count(row => row >= 0);
         double[][] left = [.. rows.Skip(rank).Select(row => row[shafts.Length..])];
-        var held = RowReduction.Run(left, axes, Nothing).Count(row => row >= 0);
+        var held = RowReduction.Run(left, axes, give).Count(row => row >= 0);
         return new(motion, [.. motion.Motors.Select(motor => TurnsOf(motion, motor, shafts, rows, pivots))], [.. left.Take(held).Select(row => LockOf(motion, row))]);
     }
 

@@ -21,6 +21,9 @@ switch (args)
     case ["--diagnosis"]:
         DiagnosisComparison.Print(Console.Out);
         break;
+    case ["--sound"]:
+        SoundSpeed.Print(Console.Out);
+        break;
     default:
         BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
         break;

@@ -19,6 +19,7 @@ internal static class CommandTree
             PlanCommand.Build(terminal, options),
             WalkCommand.Build(terminal, options),
             EnergiseCommand.Build(terminal, options),
+            HeatCommand.Build(terminal, options),
             ReadingsCommand.Build(terminal, options),
             BenchCommand.Build(terminal, options),
             AskCommand.Build(terminal, options),
@@ -30,6 +31,8 @@ internal static class CommandTree
             DrawingsCommand.Build(terminal, options),
             ReportCommand.Build(terminal, options),
             VerifyCommand.Build(terminal, options),
+            TensionCommand.Build(terminal, options),
+            MotorCommand.Build(terminal, options),
             SchemaCommand.Build(terminal),
         };
         root.SetAction((parse, cancellation) => ServeCommand.RunWithDefaultsAsync(terminal, options.FilesOf(parse), cancellation));

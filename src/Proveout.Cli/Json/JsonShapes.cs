@@ -12,6 +12,7 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(PlanShape))]
 [JsonSerializable(typeof(CheckTableShape))]
 [JsonSerializable(typeof(EnergisingShape))]
+[JsonSerializable(typeof(HeatShape))]
 [JsonSerializable(typeof(WalkShape))]
 [JsonSerializable(typeof(AnswerShape))]
 [JsonSerializable(typeof(BothWaysShape))]
@@ -24,6 +25,8 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(SchedulesShape))]
 [JsonSerializable(typeof(DrawingsShape))]
 [JsonSerializable(typeof(VerificationShape))]
+[JsonSerializable(typeof(TensionShape))]
+[JsonSerializable(typeof(MotorShape))]
 internal sealed partial class JsonShapes : JsonSerializerContext
 {
     private static readonly JsonSerializerOptions Layout = new() { PropertyNamingPolicy = JsonNamingPolicy.CamelCase, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };

@@ -24,6 +24,9 @@ public sealed record MachineDesign(
     /// <summary>Its axes, and the pulleys, belts and screws that move them.</summary>
     public MotionDesign Motion { get; init; } = MotionDesign.None;
 
+    /// <summary>What it heats, in file order.</summary>
+    public ValueList<HeatedBody> Heated { get; init; } = [];
+
     /// <summary>Kinds of mistake that are switched off, or whose probability is given anew; the others stand as they are.</summary>
     public ValueList<MistakeSetting> Mistakes { get; init; } = [];
 

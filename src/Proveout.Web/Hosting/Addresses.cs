@@ -5,6 +5,10 @@ internal static class Addresses
 {
     public const string Front = "/";
 
+    public const string Tension = "/tension";
+
+    public const string Motor = "/motor";
+
     public static string Build(string buildId) => $"/builds/{Uri.EscapeDataString(buildId)}";
 
     public static string Checks(string buildId) => $"{Build(buildId)}/checks";
@@ -22,6 +26,8 @@ internal static class Addresses
     public static string Photo(string buildId, string sha256) => $"{Build(buildId)}/photos/{Uri.EscapeDataString(sha256)}";
 
     public static string Machine(string machineId) => $"/machines/{Uri.EscapeDataString(machineId)}";
+
+    public static string Heat(string machineId) => $"{Machine(machineId)}/heat";
 
     public static string Review(string machineId) => $"{Machine(machineId)}/review";
 

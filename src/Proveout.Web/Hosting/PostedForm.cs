@@ -8,7 +8,7 @@ namespace Proveout.Web.Hosting;
 internal sealed class PostedForm
 {
     private const string TooLarge =
-        "What was sent is too large to be read, so nothing was entered. Choose a photograph of at most 12 MB and send it again.";
+        "What was sent is too large to be read, so nothing was entered. Choose a photograph of at most 12 MB, or a recording of at most 20 MB, and send it again.";
 
     private static readonly string TooLong =
         $"A text here is longer than {UploadLimits.TextCharacters} characters, so nothing was entered. Shorten it and send it again.";
@@ -29,6 +29,9 @@ internal sealed class PostedForm
     public Guid Key => Guid.TryParse(Text("key"), out var key) ? key : Guid.Empty;
 
     public IFormFile? Photo => _fields.Files.GetFile("photo");
+
+    /// <summary>A file that came with the form; null when there is none.</summary>
+    public IFormFile? File(string field) => _fields.Files.GetFile(field);
 
     public static async Task<PostedForm> ReadAsync(HttpContext context)
     {

@@ -6,6 +6,9 @@ public interface IDesignDesk
     /// <summary>What the review of a design finds; null when there is no such machine.</summary>
     ReviewView? Review(string machineId);
 
+    /// <summary>What everything that a machine heats will do; null when there is no such machine.</summary>
+    HeatView? Heat(string machineId);
+
     /// <summary>The schedules of a machine; null when there is no such machine.</summary>
     PaperView? Paper(string machineId);
 

@@ -25,11 +25,10 @@ internal sealed record SensorMistake(string Id, string Kind, string Sentence, do
         var real = Left.HottestWhileShown(workingCelsius, RoomCelsius);
         return real switch
         {
-            null when Left.Shown(RoomCelsius, RoomCelsius).Low > workingCelsius =>
-                (Severity.DoesNotWork, FormattableString.Invariant($"More than {workingCelsius:0} °C are shown already when cold: the heater stays off.")),
             null => (Severity.Fire, FormattableString.Invariant($"{workingCelsius:0} °C are never shown: the heater goes on at full power until a guard or the cut-off stops it.")),
             { } hot when hot > workingCelsius + DangerKelvin =>
                 (Severity.Fire, FormattableString.Invariant($"While {workingCelsius:0} °C are shown it is up to {Math.Ceiling(hot):0} °C hot.")),
+            RoomCelsius => (Severity.DoesNotWork, FormattableString.Invariant($"More than {workingCelsius:0} °C are shown already when cold: the heater stays off.")),
             { } cold when cold < workingCelsius - ColdKelvin =>
                 (Severity.DoesNotWork, FormattableString.Invariant($"While {workingCelsius:0} °C are shown it is only {Math.Ceiling(cold):0} °C hot.")),
             _ => (Severity.Hidden, FormattableString.Invariant($"At {workingCelsius:0} °C it hardly shows.")),

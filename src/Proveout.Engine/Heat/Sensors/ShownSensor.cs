@@ -48,12 +48,13 @@ internal sealed record ShownSensor(SensorType Fitted, SensorSetting Setting, Sen
     /// <remarks>A sensor whose resistance moves the wrong way is led away from what is wanted by heating: what is shown colder than at the start does not count.</remarks>
     public double? HottestWhileShown(double celsius, double from)
     {
-        double? hottest = double.NegativeInfinity;
+        // Where more is shown already at the start, the heater stays off.
+        var hottest = from;
         foreach (var sensor in Sensors())
             foreach (var pullUp in PullUps())
                 if (sensor.CelsiusAt(Setting.OhmsShownAs(celsius, pullUp)) is { } real && real >= from)
-                    hottest = hottest is { } known ? Math.Max(known, real) : null;
-                else
+                    hottest = Math.Max(hottest, real);
+                else if (!(Setting.ShownAt(sensor.OhmsAt(from), pullUp) >= celsius))
                     return null;
         return hottest;
     }

@@ -10,6 +10,7 @@ internal sealed class MachineAssembly
     private readonly Section<Rail> _rails;
     private readonly Section<Route> _routes;
     private readonly Section<Conductor> _conductors;
+    private readonly Section<HeatedBody> _heated;
     private readonly ValueList<MistakeSetting> _mistakes;
     private readonly ReviewSettings _review;
     private readonly LayoutChecks _layout;
@@ -28,6 +29,7 @@ internal sealed class MachineAssembly
         _drives = new(documents, _parts, problems);
         _routes = Join(MachineDocument.RoutesKey, document => document.Routes, MachineShapes.Routes);
         _conductors = Join(MachineDocument.ConductorsKey, document => document.Conductors, MachineShapes.Conductors);
+        _heated = Join(MachineDocument.HeatedKey, document => document.Heated, HeatShapes.Bodies);
         _mistakes = documents.Select(file => file.Document.Mistakes).FirstOrDefault(settings => settings.Count > 0) ?? [];
         _review = documents.Select(file => file.Document.Review).FirstOrDefault(review => review != ReviewSettings.Default) ?? ReviewSettings.Default;
         foreach (var type in catalogue.Types)
@@ -55,6 +57,9 @@ internal sealed class MachineAssembly
             _layout.Check(part, _members.GetValueOrDefault(part.Type)?.Type, node);
         }
 
+        var heat = new HeatChecks(_parts, _problems);
+        foreach (var (body, node) in _heated.Entries)
+            heat.Check(body, node);
         foreach (var (conductor, node) in _conductors.Entries)
             CheckConductor(conductor, node);
         _drives.Check();
@@ -74,6 +79,7 @@ internal sealed class MachineAssembly
             Surfaces = _surfaces.Entries.Select(surface => surface.Item).ToValueList(),
             Rails = _rails.Entries.Select(rail => rail.Item).ToValueList(),
             Motion = _drives.Motion,
+            Heated = _heated.Entries.Select(body => body.Item).ToValueList(),
             Mistakes = _mistakes,
             Review = _review,
         });

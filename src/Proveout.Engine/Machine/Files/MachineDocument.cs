@@ -8,6 +8,7 @@ namespace Proveout.Engine.Machine;
 /// <param name="Rails">Its mounting rails.</param>
 /// <param name="Routes">Its routes.</param>
 /// <param name="Conductors">Its conductors.</param>
+/// <param name="Heated">What it heats.</param>
 /// <param name="Review">What it says to the review of its design.</param>
 /// <param name="Mistakes">Kinds of mistake that it switches off or weighs anew.</param>
 internal sealed record MachineDocument(
@@ -18,6 +19,7 @@ internal sealed record MachineDocument(
     ValueList<Rail> Rails,
     ValueList<Route> Routes,
     ValueList<Conductor> Conductors,
+    ValueList<HeatedBody> Heated,
     ReviewSettings Review,
     ValueList<MistakeSetting> Mistakes)
 {
@@ -31,6 +33,7 @@ internal sealed record MachineDocument(
     public const string RailsKey = "rails";
     public const string RoutesKey = "routes";
     public const string ConductorsKey = "conductors";
+    public const string HeatedKey = "heated";
     public const string ReviewKey = "review";
     public const string MistakesKey = "mistakes";
 
@@ -56,6 +59,7 @@ internal sealed record MachineDocument(
             Key<MachineDocument>.Optional(RoutesKey, "Ways that conductors run, by name.", MachineShapes.Routes, file => file.Routes),
             Key<MachineDocument>.Optional(ConductorsKey, "Conductors by identifier.", MachineShapes.Conductors, file => file.Conductors),
             .. DriveShapes.Sections,
+            Key<MachineDocument>.Optional(HeatedKey, "What the machine heats, by name.", HeatShapes.Bodies, file => file.Heated),
             Key<MachineDocument>.Optional(
                 ReviewKey, "Figures, choices and rules that are off for the review of the design.", ReviewShapes.Settings, file => file.Review, ReviewSettings.Default),
             Key<MachineDocument>.Optional(
@@ -73,6 +77,7 @@ internal sealed record MachineDocument(
             fields.Get<ValueList<Rail>>(RailsKey),
             fields.Get<ValueList<Route>>(RoutesKey),
             fields.Get<ValueList<Conductor>>(ConductorsKey),
+            fields.Get<ValueList<HeatedBody>>(HeatedKey),
             fields.Get<ReviewSettings>(ReviewKey),
             fields.Get<ValueList<MistakeSetting>>(MistakesKey))
         {

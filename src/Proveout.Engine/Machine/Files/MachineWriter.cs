@@ -20,6 +20,7 @@ public static class MachineWriter
             design.Rails,
             design.Routes,
             design.Conductors,
+            design.Heated,
             design.Review,
             design.Mistakes)
         {

@@ -53,6 +53,18 @@ internal sealed record Measure(string Name, string Example, ValueList<MeasureUni
     /// <summary>Thermal resistance, in kelvin per watt.</summary>
     public static readonly Measure ThermalResistance = new("thermal resistance", "1.5 K/W", [new("K/W", "K/W", 0)]);
 
+    /// <summary>Power, in watts.</summary>
+    public static readonly Measure Power = new("power", "60 W", [new("mW", "mW", -3), new("W", "W", 0), new("kW", "kW", 3)]);
+
+    /// <summary>Time, in seconds.</summary>
+    public static readonly Measure Time = new("time", "10 s", [new("ms", "ms", -3), new("s", "s", 0)]);
+
+    /// <summary>Heat capacity, in joules per kelvin.</summary>
+    public static readonly Measure HeatUptake = new("heat capacity", "28 J/K", [new("J/K", "J/K", 0)]);
+
+    /// <summary>Thermal conductance, in watts per kelvin.</summary>
+    public static readonly Measure HeatPassage = new("thermal conductance", "0.09 W/K", [new("W/K", "W/K", 0)]);
+
     /// <summary>Reads a number and a unit.</summary>
     /// <param name="text">The text.</param>
     /// <param name="unitRequired">False when a number alone is taken in the base unit.</param>

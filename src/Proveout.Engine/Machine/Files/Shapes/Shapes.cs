@@ -21,8 +21,18 @@ internal static class Shapes
     public static readonly QuantityShape<ElectricCapacitance> Capacitance =
         Positive(Measure.Capacitance, number => ElectricCapacitance.FromFarads(number), value => value.Farads);
 
-    public static readonly OptionalShape<Temperature> AnyTemperature =
-        new(Positive(Measure.Temperature, number => Temperature.FromDegreesCelsius(number), value => value.DegreesCelsius));
+    public static readonly QuantityShape<Power> Power = Positive(Measure.Power, number => UnitsNet.Power.FromWatts(number), value => (double)value.Watts);
+
+    public static readonly QuantityShape<Temperature> Temperature =
+        Positive(Measure.Temperature, number => UnitsNet.Temperature.FromDegreesCelsius(number), value => value.DegreesCelsius);
+
+    public static readonly OptionalShape<Temperature> AnyTemperature = new(Temperature);
+
+    public static readonly OptionalShape<Duration> AnyTime = new(Positive(Measure.Time, number => Duration.FromSeconds(number), value => value.Seconds));
+
+    public static readonly OptionalShape<HeatUptake> AnyUptake = new(Positive(Measure.HeatUptake, number => new HeatUptake(number), value => value.JoulesPerKelvin));
+
+    public static readonly OptionalShape<HeatPassage> AnyPassage = new(Positive(Measure.HeatPassage, number => new HeatPassage(number), value => value.WattsPerKelvin));
 
     public static readonly OptionalShape<Ratio> AnyShare = new(Positive(Measure.Share, number => Ratio.FromPercent(number), value => value.Percent));
 

@@ -1,0 +1,79 @@
+using System.CommandLine;
+using System.Globalization;
+using Proveout.Engine.Machine;
+using Proveout.Workshop;
+
+namespace Proveout.Cli;
+
+/// <summary><c>proveout heat MACHINE</c>: sensors, first warm-up and guard of everything that the machine heats.</summary>
+internal static class HeatCommand
+{
+    public static Command Build(Terminal terminal, SharedOptions options)
+    {
+        var command = new ExampleCommand(
+            "heat",
+            "Predict the first warm-up of everything that the machine heats, what its sensor should read, which mistakes that shows, and what to set its guard to.",
+            "proveout heat samples/alderbrook")
+        {
+            options.Machine, options.Json,
+        };
+        MachineRun.Of(command, terminal, options, async run =>
+        {
+            if (run.Machine.Design.Heated.Count == 0)
+                return terminal.Refuse([NothingHeated(run.Machine)], run.AsJson);
+            var view = await run.WaitAsync($"Heating {run.Machine.Design.Name} sound and with every mistake", () => HeatPrediction.Of(run.Machine.Summary, run.Machine.Design));
+            return run.Show(() => HeatShape.Of(view), JsonShapes.Spread.HeatShape, () => Show(terminal, view));
+        });
+        return command;
+    }
+
+    private static Diagnostic NothingHeated(LoadedMachine machine) => new(
+        "nothing-heated",
+        new SourcePlace(machine.Path, 0, 0),
+        $"The machine file of {machine.Design.Name} does not say what it heats.",
+        "Add a section `heated`; docs/machine-file.md has an example.");
+
+    private static void Show(Terminal terminal, HeatView view)
+    {
+        foreach (var body in view.Bodies)
+        {
+            terminal.Say();
+            terminal.Say(HeatWords.Summary(body));
+            if (body.Guard is { } guard)
+                foreach (var sentence in HeatWords.Guard(guard))
+                    terminal.Say(sentence);
+            else
+                terminal.Say("It warms up so slowly near its target that no guard can tell a fallen sensor from it.", Meaning.Bad);
+            ShowSensor(terminal, body);
+            ShowTable(terminal, "Checks of its sensor:", body.Sensor);
+            ShowTable(terminal, "Readings of its first warm-up:", body.WarmUp);
+        }
+    }
+
+    private static void ShowSensor(Terminal terminal, HeatedView body)
+    {
+        terminal.Say();
+        terminal.Say($"Its sensor, a {body.SensorName}, at the loose plug:");
+        var sheet = new Sheet("At", "Ohms", "Shown less true");
+        foreach (var point in body.SensorTable)
+            sheet.Add(HeatWords.Celsius(point.Celsius), HeatWords.Ohms(point), HeatWords.Error(point));
+        terminal.Show(sheet);
+    }
+
+    private static void ShowTable(Terminal terminal, string title, MistakeTable table)
+    {
+        terminal.Say();
+        terminal.Say(title);
+        foreach (var caution in table.SetUps.SelectMany(setUp => setUp.Cautions).Distinct())
+            terminal.Say($"CAUTION: {caution}", Meaning.Caution);
+        foreach (var check in table.Checks)
+            terminal.Say($"{check.Check.Title}: {check.Expected}. {check.Check.Instruction}");
+        var sheet = new Sheet("Mistake", "What it does", "Surely shown by");
+        foreach (var row in table.Mistakes)
+            sheet.Add(row.Fault.Sentence, row.Fault.Consequence, row.CaughtBy.Count > 0 ? string.Join("; ", row.CaughtBy) : $"none; {row.Fault.OtherEvidence}");
+        terminal.Show(sheet);
+        terminal.Say(string.Create(
+            CultureInfo.InvariantCulture,
+            $"{table.Mistakes.Count(row => row.CaughtBy.Count > 0)} of {table.Mistakes.Count} mistakes are surely shown. What was not thought of is not found."));
+    }
+}

@@ -1,0 +1,128 @@
+using Proveout.Engine.Faults;
+using Proveout.Engine.Heat;
+
+namespace Proveout.Engine.Tests.Heat;
+
+/// <summary>Losses and warm-up against a textbook and closed forms.</summary>
+public sealed class HeaterTests
+{
+    // Çengel, Heat and Mass Transfer, chapter 9: a board of 15 by 20 cm gives off 8 W from its top, emissivity 0.8, air and walls at 20 °C; it is at 42.6 °C.
+    [Fact]
+    public void A_board_of_the_textbook_gives_off_its_eight_watts_at_the_printed_temperature() =>
+        Assert.Equal(8, new PlateLoss(0.15, 0.20, 0.001, 0.8, null).TopWatts(42.6, 20), 0.25);
+
+    // The same correlations with other tables of air: 0.3 by 0.3 m at 100 °C in 25 °C, emissivity 0.9, gives off 104.1 W from its top; tables differ by 3 %.
+    [Fact]
+    public void A_hot_plate_loses_by_its_top_what_hand_arithmetic_says() =>
+        Assert.Equal(104.1, new PlateLoss(0.3, 0.3, 0.008, 0.9, null).TopWatts(100, 25), 0.03 * 104.1);
+
+    [Fact]
+    public void Insulation_takes_most_of_the_loss_below_away()
+    {
+        var (bare, lagged) = (new PlateLoss(0.3, 0.3, 0.008, 0.9, null), new PlateLoss(0.3, 0.3, 0.008, 0.9, 0.04 / 0.02));
+        Assert.True(lagged.UndersideWatts(100, 25) < 0.3 * bare.UndersideWatts(100, 25));
+    }
+
+    // Closed form: C 1307.83 J/K, 1.5 W/K and 600 W go from 25 °C to 100 °C in 181.037 s.
+    [Fact]
+    public void A_lumped_body_warms_up_as_the_exponential_does()
+    {
+        var heater = new HeaterTrial(600, 1307.83, new LumpedLoss(1.5), 1, 1e-6, 1, 25);
+        Assert.Equal(181.037, HeatCurve.Of(heater, _ => 1, 25, 400, 0.5).SecondsTo(100), 0.01);
+    }
+
+    // A sensor with a lag behind a body that rises at a steady rate stays behind by rate times lag, once its start is forgotten.
+    [Fact]
+    public void A_sensor_lags_by_rate_times_lag()
+    {
+        var heater = new HeaterTrial(100, 100, new LumpedLoss(0), 1, 8, 1, 20);
+        var curve = HeatCurve.Of(heater, _ => 1, 20, 200, 0.5);
+        Assert.Equal(8, curve.Real[^1] - curve.Shown[^1], 1e-6);
+    }
+
+    [Fact]
+    public void Power_that_holds_a_temperature_is_the_loss_there() =>
+        Assert.Equal(0.375, new HeaterTrial(200, 100, new LumpedLoss(1), 1, 1, 1, 25).HoldShare(100), 1e-12);
+
+    private static readonly HeaterDesign Plate = new(
+        "plate", Between.Around(500, 0.1), Between.Around(HeaterDesign.OfAluminiumPlate(0.3, 0.3, 0.006), 0.05), new PlateLoss(0.3, 0.3, 0.006, 0.8, 2), new(0.8, 1.25), new(6, 15), new(18, 26), 100);
+
+    private static readonly HeaterDesign Nozzle = new(
+        "nozzle", Between.Around(60, 0.12), Between.Around(28, 0.15), new LumpedLoss(0.09), new(0.8, 1.25), new(3, 7), new(18, 26), 220);
+
+    [Fact]
+    public void Any_sound_heater_keeps_within_the_predicted_curve()
+    {
+        foreach (var design in new[] { Plate, Nozzle })
+        {
+            var span = 1.5 * WarmUp.SlowestSeconds(design);
+            var (least, most) = WarmUp.Limits(design, span);
+            var random = new Random(3);
+            for (var trial = 0; trial < 60; trial++)
+            {
+                double[] shares = [.. Enumerable.Range(0, 6).Select(_ => random.NextDouble())];
+                var heater = design.At(shares);
+                var curve = HeatCurve.Of(heater, _ => 1, heater.AmbientCelsius, span, least.StepSeconds);
+                for (var at = 0; at < curve.Shown.Count; at++)
+                    Assert.InRange(curve.Shown[at], least.Shown[at] - 1e-6, most.Shown[at] + 1e-6);
+            }
+        }
+    }
+
+    [Fact]
+    public void A_sound_log_passes_every_reading_and_is_no_suspect()
+    {
+        var dictionary = HeaterCampaign.Of(Plate);
+        var heater = Plate.At([0.5, 0.5, 0.5, 0.5, 0.5, 0.5]);
+        var curve = HeatCurve.Of(heater, _ => 1, heater.AmbientCelsius, 2000, 1);
+        double[] read = [0.1, curve.ShownAt(84) - curve.Shown[0], 0.4, curve.SecondsTo(96.3), 100 * heater.HoldShare(100)];
+        foreach (var (index, value) in read.Index())
+            Assert.Equal(Verdict.Pass, dictionary.Checks[index].Judge(value));
+    }
+
+    [Theory]
+    [InlineData("power-fourfold", Severity.Fire)]
+    [InlineData("sensor-out", Severity.Fire)]
+    [InlineData("sensors-exchanged", Severity.Fire)]
+    [InlineData("stuck-on", Severity.Fire)]
+    [InlineData("power-half", Severity.DoesNotWork)]
+    public void A_warm_up_surely_shows_the_mistake(string id, Severity severity)
+    {
+        var dictionary = HeaterCampaign.Of(Plate);
+        var (index, fault) = dictionary.Faults.Index().Single(item => item.Item.Id == id);
+        Assert.Equal(severity, fault.Severity);
+        Assert.NotEmpty(dictionary.ChecksThatCatch(index));
+    }
+
+    [Fact]
+    public void A_heater_of_twice_the_power_is_named_first_from_its_log()
+    {
+        var dictionary = HeaterCampaign.Of(Plate);
+        var heater = Plate.At([0.5, 0.5, 0.5, 0.5, 0.5, 0.5]) with { Watts = 1000 };
+        var curve = HeatCurve.Of(heater, _ => 1, heater.AmbientCelsius, 2000, 1);
+        var first = Diagnosis.Explain(
+            dictionary,
+            [new("rise-while-off", 0), new("early-rise", curve.ShownAt(84) - curve.Shown[0]), new("rise-of-others", 1), new("time-to-end", curve.SecondsTo(96.3)), new("hold-share", 100 * heater.HoldShare(100))])[0];
+        Assert.Equal("power-double", dictionary.Faults[Assert.Single(first.Faults)].Id);
+    }
+
+    [Fact]
+    public void The_guard_stops_no_sound_heater_and_nearly_every_one_whose_sensor_is_out()
+    {
+        foreach (var design in new[] { Plate, Nozzle })
+        {
+            var guard = GuardThresholds.For(design)!;
+            Assert.Equal(0, guard.FalseAlarms.Tripped);
+            Assert.InRange(guard.Catches.Tripped, 0.98 * guard.Catches.Tried, guard.Catches.Tried);
+            Assert.InRange(guard.LeastRiseKelvin, 0.3, 20);
+        }
+    }
+
+    // Rule of three and the Wilson interval by hand: 0 of 1000 is at most 0.3 %; 4 of 1000 at most 0.888 %.
+    [Fact]
+    public void Shares_come_with_their_upper_limit()
+    {
+        Assert.Equal(0.003, new GuardCount(1000, 0).MostShare, 1e-12);
+        Assert.Equal(0.00888, new GuardCount(1000, 996).MostMissed, 1e-5);
+    }
+}

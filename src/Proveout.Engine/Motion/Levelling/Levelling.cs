@@ -38,7 +38,7 @@ public static class Levelling
                 Moves(supports, row, fit, fit.Values, scale, left),
                 Moves(supports, row, fit, zone.Values, scale, left),
                 fit.Residuals.Max() - fit.Residuals.Min(),
-                2 * zone.Item2,
+                2 * zone.Largest,
                 bends),
             null);
     }

@@ -9,6 +9,7 @@ using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 using Proveout.Web.Hosting;
+using Proveout.Web.Pages.Belts;
 using Proveout.Web.Pages.Ask;
 using Proveout.Web.Pages.Check;
 using Proveout.Web.Pages.CheckList;
@@ -111,6 +112,7 @@ public static class BenchHost
         EnergiseEndpoints.Map(routes);
         AskEndpoints.Map(routes);
         WalkEndpoints.Map(routes);
+        BeltsEndpoints.Map(routes);
         HeatEndpoints.Map(routes);
         ReviewEndpoints.Map(routes);
         PaperEndpoints.Map(routes);

@@ -22,6 +22,7 @@ internal static class PageAddresses
             ("record", $"/builds/{site.Build.Id}/record"),
             ("plan", $"/machines/{site.Build.MachineId}/plan"),
             ("review", $"/machines/{site.Build.MachineId}/review"),
+            ("belts", $"/machines/{site.Build.MachineId}/belts"),
             ("heat", $"/machines/{site.Build.MachineId}/heat"),
             ("paper", $"/machines/{site.Build.MachineId}/paper"),
             ("wire", $"/machines/{site.Build.MachineId}/wires/W51"),

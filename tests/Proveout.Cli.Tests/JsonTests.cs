@@ -11,6 +11,7 @@ public sealed class JsonTests(TemporaryFolder folder) : IClassFixture<TemporaryF
         { "proveout-plan 1", ["plan", "pennywort", "--json", "--greedy"] },
         { "proveout-plan 1", ["plan", "pennywort", "--json", "--network", "--greedy"] },
         { "proveout-answer 1", ["ask", "pennywort", "--json"] },
+        { "proveout-belts 1", ["belts", "alderbrook", "--json"] },
         { "proveout-heat 1", ["heat", "pennywort", "--json"] },
         { "proveout-walk 1", ["walk", "pennywort", "--json"] },
         { "proveout-energising 1", ["energise", "pennywort", "--json"] },

@@ -27,6 +27,8 @@ internal static class Addresses
 
     public static string Machine(string machineId) => $"/machines/{Uri.EscapeDataString(machineId)}";
 
+    public static string Belts(string machineId) => $"{Machine(machineId)}/belts";
+
     public static string Heat(string machineId) => $"{Machine(machineId)}/heat";
 
     public static string Review(string machineId) => $"{Machine(machineId)}/review";

@@ -16,7 +16,8 @@ internal sealed class BeltChecks(Section<Pulley> pulleys, Section<BeltAnchor> an
         for (var at = 0; at < belt.Path.Count; at++)
             CheckPoint(belt, at, path.Item(at));
         CheckPlanes(belt, path);
-        for (var at = belt.Closed ? 0 : 1; at < belt.Path.Count && belt.Path.Count > 1; at++)
+        // A loop of two points has one gap, met twice.
+        for (var at = belt.Closed && belt.Path.Count > 2 ? 0 : 1; at < belt.Path.Count; at++)
             CheckGap(belt, at, path.Item(at));
         if (belt.Closed && belt.Path.Count(point => point.HalfTurn) % 2 == 1)
             problems.Add("odd-twist", path.Place, $"The loop {Quote.Of(belt.Name)} comes back turned over.", "Give it an even number of half turns.");

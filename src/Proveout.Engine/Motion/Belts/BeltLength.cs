@@ -39,6 +39,6 @@ public sealed record BeltLength(Belt Belt, double ShortestMm, double LongestMm, 
         return path.Spans.Sum(span => GradientOf(motion, path.Belt, span, axis));
     }
 
-    internal static double GradientOf(MotionDesign motion, Belt belt, BeltSpan span, string axis) =>
+    internal static double GradientOf(MotionDesign motion, Belt belt, PathSpan span, string axis) =>
         span.Direction.Dot(BeltPlaces.MoveOf(motion, belt.Path[span.To].At, axis) - BeltPlaces.MoveOf(motion, belt.Path[span.From].At, axis));
 }

@@ -6,7 +6,7 @@ namespace Proveout.Engine.Motion;
 /// <param name="Belt">The belt.</param>
 /// <param name="Spans">Its straight pieces in order.</param>
 /// <param name="Contacts">Its bends in order.</param>
-public sealed record BeltPath(Belt Belt, ValueList<BeltSpan> Spans, ValueList<BeltContact> Contacts)
+public sealed record BeltPath(Belt Belt, ValueList<PathSpan> Spans, ValueList<BeltContact> Contacts)
 {
     private const double WholeTurn = 2 * Math.PI;
 
@@ -26,7 +26,7 @@ public sealed record BeltPath(Belt Belt, ValueList<BeltSpan> Spans, ValueList<Be
         var count = belt.Path.Count;
         PlaneSpot[] centres = [.. belt.Path.Select(point => BeltPlaces.SpotOf(motion, point.At, places))];
         double[] radii = [.. Enumerable.Range(0, count).Select(at => SignedRadius(motion, belt, at))];
-        var spans = new List<BeltSpan>(count);
+        var spans = new List<PathSpan>(count);
         for (var at = 0; at < (belt.Closed ? count : count - 1); at++)
         {
             var next = (at + 1) % count;
@@ -56,7 +56,7 @@ public sealed record BeltPath(Belt Belt, ValueList<BeltSpan> Spans, ValueList<Be
     private static double RadiusAt(MotionDesign motion, Belt belt, int at) =>
         BeltPlaces.RadiusMm(belt, motion.FindPulley(belt.Path[at].At)!, TeethTouch(belt, at));
 
-    private static IEnumerable<BeltContact> Bends(MotionDesign motion, Belt belt, PlaneSpot[] centres, double[] radii, List<BeltSpan> spans)
+    private static IEnumerable<BeltContact> Bends(MotionDesign motion, Belt belt, PlaneSpot[] centres, double[] radii, List<PathSpan> spans)
     {
         foreach (var leaving in spans.Where(span => belt.Path[span.From].Turn is not BeltTurn.None))
         {

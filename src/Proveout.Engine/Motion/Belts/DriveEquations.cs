@@ -39,7 +39,7 @@ internal static class DriveEquations
             ? Row(from, to, path.Spans.Skip(from).Take(to - from))
             : Row(from, to, path.Spans.Skip(from).Concat(path.Spans.Take(to))));
 
-        double[] Row(int from, int to, IEnumerable<BeltSpan> spans)
+        double[] Row(int from, int to, IEnumerable<PathSpan> spans)
         {
             var row = new double[motion.Axes.Count + shafts.Length];
             var stretch = spans.ToList();

@@ -29,16 +29,22 @@ internal sealed class MoveChecks(MotionDesign motion, DriveMotion designed)
         yield return new(
             $"push-free:{name}", "push-free", DriveSetUps.Push, $"Push {name} both ways",
             $"From the middle push {name} gently each way, the other axes held. Enter the shorter way until it stops or binds.",
-            "mm", "Belts of constant length let it go to its stops.", 30, state => FreeWay(state, name));
+            "mm", "Belts of constant length let it go to its stops.", 30, state => FreeWay(state, axis));
         foreach (var motor in Motors(axis))
             yield return Push(axis, motor);
         foreach (var seen in Axes().Where(other => Motors(other).Intersect(Motors(axis)).Any()))
             yield return Jog(axis, seen);
     }
 
-    private static ReadingInterval FreeWay(DriveState state, string axis) => state.Built.Slack.Length > 0
-        ? ReadingInterval.Anything
-        : new(Math.Max(0, state.FreeWay(axis).AtLeast - HandTolerances.WayMm), state.FreeWay(axis).AtMost + HandTolerances.WayMm);
+    // Stops may lie beyond the travel, so that a belt that does not bind sets no upper limit.
+    private ReadingInterval FreeWay(DriveState state, int axis)
+    {
+        var (least, most) = state.FreeWay(motion.Axes[axis].Name);
+        var half = (motion.Axes[axis].High - motion.Axes[axis].Low).Millimeters / 2;
+        return state.Built.Slack.Length > 0
+            ? ReadingInterval.Anything
+            : new(Math.Max(0, least - HandTolerances.WayMm), most < half ? most + HandTolerances.WayMm : ReadingInterval.OverRange);
+    }
 
     private DriveCheck Push(int axis, int motor)
     {
@@ -58,7 +64,7 @@ internal sealed class MoveChecks(MotionDesign motion, DriveMotion designed)
 
     private DriveCheck Output(string motor, int index) => new(
         $"output-turn:{motor}", "output-turn", DriveSetUps.Outputs, $"Mark of {motor} from its own output",
-        $"Turn the output for {motor} alone by an eighth of a turn in the direction that drawing calls positive. Enter how far the mark of {motor} itself turns, in the same sense.",
+        $"Turn the output for {motor} alone by an eighth of a turn in its positive direction. Enter how far the mark of {motor} itself turns: to the left above 0, to the right below, seen as the plane is drawn.",
         "°", "The output drives its own motor, the right way round.", 45,
         state => state.Built.Outputs.First(plug => plug.Output == motor) is { } plug && plug.Motor == motor
             ? DriveCheck.Around(Sense(index) * plug.Sign * MarkTurn, HandTolerances.MarkDegrees)

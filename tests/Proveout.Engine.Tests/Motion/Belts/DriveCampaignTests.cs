@@ -105,7 +105,7 @@ public sealed class DriveCampaignTests
     {
         var (interval, isCount) = (Dictionary.IntervalOf(fault, check), Symptom.Is(Dictionary.Checks[check]));
         var value = interval.Low + (random.NextDouble() * (interval.High - interval.Low));
-        return new(Dictionary.Checks[check].Id, isCount ? interval.Low : value);
+        return new(Dictionary.Checks[check].Id, isCount || double.IsPositiveInfinity(interval.High) ? interval.Low : value);
     }
 
     private static double Middle(int fault, string check) => Dictionary.IntervalOf(fault, Dictionary.IndexOfCheck(check)!.Value) is var interval ? (interval.Low + interval.High) / 2 : 0;

@@ -5,7 +5,7 @@ namespace Proveout.Engine.Motion;
 /// <param name="To">The point that it leads to.</param>
 /// <param name="Start">Where it leaves, on the pitch line.</param>
 /// <param name="End">Where it arrives.</param>
-public sealed record BeltSpan(int From, int To, PlaneSpot Start, PlaneSpot End)
+public sealed record PathSpan(int From, int To, PlaneSpot Start, PlaneSpot End)
 {
     /// <summary>Its length in millimetres.</summary>
     public double LengthMm => (End - Start).Length;

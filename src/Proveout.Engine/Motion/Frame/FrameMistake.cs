@@ -17,7 +17,7 @@ internal sealed record FrameMistake(
     private const double MostAngle = 5.0 / 200;
     private const double LeastTwist = 1;
     private const double MostTwist = 5;
-    private const double LeastGap = 0.5;
+    private const double LeastGap = 1;
     private const double MostGap = 5;
     private const double LeastRail = 0.2;
     private const double MostRail = 2;
@@ -25,7 +25,7 @@ internal sealed record FrameMistake(
     // Rails shorter than the frame turn by a part of its twist.
     private const double LeastRailShare = 0.7;
 
-    /// <summary>Every mistake at a frame. How large a mistake is when it counts as one is assumed: five times what is sound, and up.</summary>
+    /// <summary>Every mistake at a frame. How large a mistake is when it counts as one is assumed: well above what is sound, up to what an eye sees at once.</summary>
     public static IReadOnlyList<FrameMistake> Of(FrameDesign design) =>
     [
         .. Both("corner-not-square", "wide", "narrow", 0.05, way => $"Corner A is too {way}: the base is out of square.",

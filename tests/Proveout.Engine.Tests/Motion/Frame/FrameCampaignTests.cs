@@ -26,12 +26,12 @@ public sealed class FrameCampaignTests
 
     [Theory]
     // A skewed base shows at the diagonals and at the stops; a racked beam at the stops and at the square; a stop alone only there.
-    [InlineData("corner-not-square:wide", -4, 0, 2.8, 0, 0, 0)]
-    [InlineData("frame-twisted:A-C", 0, 2, 0, 0, 0, 1.8)]
-    [InlineData("gantry-racked:left", 0, 0, -2, -1, 0, 0)]
-    [InlineData("stop-not-touched:right", 0, 0, 2, 0, 0, 0)]
-    [InlineData("rail-crowned:high", 0, 0, 0, 0, 0.5, 0)]
-    [InlineData("rail-not-parallel:low", 0, 0, 0, 0, 0, -0.5)]
+    [InlineData("corner-not-square:wide", -4.0, 0.0, 2.8, 0.0, 0.0, 0.0)]
+    [InlineData("frame-twisted:A-C", 0.0, 2.0, 0.0, 0.0, 0.0, 1.8)]
+    [InlineData("gantry-racked:left", 0.0, 0.0, -2.0, -1.0, 0.0, 0.0)]
+    [InlineData("stop-not-touched:right", 0.0, 0.0, 2.0, 0.0, 0.0, 0.0)]
+    [InlineData("rail-crowned:high", 0.0, 0.0, 0.0, 0.0, 0.5, 0.0)]
+    [InlineData("rail-not-parallel:low", 0.0, 0.0, 0.0, 0.0, 0.0, -0.5)]
     public void Readings_of_a_mistake_rank_it_first(string mistake, params double[] readings)
     {
         var dictionary = Campaign.Dictionary;

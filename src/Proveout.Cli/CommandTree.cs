@@ -34,6 +34,8 @@ internal static class CommandTree
             VerifyCommand.Build(terminal, options),
             TensionCommand.Build(terminal, options),
             MotorCommand.Build(terminal, options),
+            FrameCommand.Build(terminal, options),
+            LevelCommand.Build(terminal, options),
             SchemaCommand.Build(terminal),
         };
         root.SetAction((parse, cancellation) => ServeCommand.RunWithDefaultsAsync(terminal, options.FilesOf(parse), cancellation));

@@ -9,14 +9,16 @@ using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 using Proveout.Web.Hosting;
-using Proveout.Web.Pages.Belts;
 using Proveout.Web.Pages.Ask;
+using Proveout.Web.Pages.Belts;
 using Proveout.Web.Pages.Check;
 using Proveout.Web.Pages.CheckList;
 using Proveout.Web.Pages.Drawings;
 using Proveout.Web.Pages.Energise;
+using Proveout.Web.Pages.Frame;
 using Proveout.Web.Pages.Front;
 using Proveout.Web.Pages.Heat;
+using Proveout.Web.Pages.Level;
 using Proveout.Web.Pages.Live;
 using Proveout.Web.Pages.Motor;
 using Proveout.Web.Pages.Paper;
@@ -54,7 +56,7 @@ public static class BenchHost
         builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Error).AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.None);
         var app = builder.Build();
         UseMiddleware(app);
-        MapPages(app, desks.Reports);
+        MapPages(app, desks.Reports, desks.Measuring);
         return app;
     }
 
@@ -98,7 +100,7 @@ public static class BenchHost
         app.UseRouting();
     }
 
-    private static void MapPages(IEndpointRouteBuilder routes, ReportCase? reports)
+    private static void MapPages(IEndpointRouteBuilder routes, ReportCase? reports, IMeasuringDesk? measuring)
     {
         AssetEndpoints.Map(routes);
         FrontEndpoints.Map(routes);
@@ -120,6 +122,12 @@ public static class BenchHost
         DrawingsEndpoints.Map(routes);
         TensionEndpoints.Map(routes);
         MotorEndpoints.Map(routes);
+        if (measuring is not null)
+        {
+            FrameEndpoints.Map(routes, measuring);
+            LevelEndpoints.Map(routes, measuring);
+        }
+
         if (reports is not null)
             ReportEndpoints.Map(routes, reports);
         TroubleEndpoints.Map(routes);

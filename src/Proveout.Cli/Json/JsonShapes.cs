@@ -28,6 +28,7 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(VerificationShape))]
 [JsonSerializable(typeof(TensionShape))]
 [JsonSerializable(typeof(MotorShape))]
+[JsonSerializable(typeof(MeasurementShape))]
 internal sealed partial class JsonShapes : JsonSerializerContext
 {
     private static readonly JsonSerializerOptions Layout = new() { PropertyNamingPolicy = JsonNamingPolicy.CamelCase, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };

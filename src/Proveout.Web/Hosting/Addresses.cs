@@ -9,6 +9,10 @@ internal static class Addresses
 
     public const string Motor = "/motor";
 
+    public const string Frame = "/frame";
+
+    public const string Level = "/level";
+
     public static string Build(string buildId) => $"/builds/{Uri.EscapeDataString(buildId)}";
 
     public static string Checks(string buildId) => $"{Build(buildId)}/checks";

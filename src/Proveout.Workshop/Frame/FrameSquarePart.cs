@@ -15,7 +15,7 @@ internal static class FrameSquarePart
             return null;
         var tape = typed.Require(FrameFields.TapeError);
         var lengths = FrameFields.Distances.Select(field => (Name: field.Name.ToUpperInvariant(), Length: typed.Read(field))).ToArray();
-        MeasuredDistance[] distances = [.. from distance in lengths where distance.Length is not null select new MeasuredDistance(distance.Name[..1], distance.Name[1..], Uncertain.Within(distance.Length.Value, tape))];
+        MeasuredDistance[] distances = [.. lengths.SelectMany(distance => distance.Length is { } length ? new[] { new MeasuredDistance(distance.Name[..1], distance.Name[1..], Uncertain.Within(length, tape)) } : [])];
         var width = lengths[0].Length ?? lengths[2].Length;
         var depth = lengths[3].Length ?? lengths[1].Length;
         var corners = CornersOf(typed);

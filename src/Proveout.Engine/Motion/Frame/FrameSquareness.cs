@@ -17,8 +17,11 @@ public sealed record FrameSquareness(
     Uncertain SecondDiagonalAfter,
     Uncertain LeftOver)
 {
+    // A microradian is nothing at a frame: of corners that are alike the first is named.
+    private const int AngleDigits = 6;
+
     /// <summary>The corner furthest from square.</summary>
-    public FrameCorner Worst => Corners.MaxBy(corner => Math.Abs(corner.BeyondRight.Value))!;
+    public FrameCorner Worst => Corners.MaxBy(corner => Math.Round(Math.Abs(corner.BeyondRight.Value), AngleDigits))!;
 
     /// <summary>Of a fitted frame of four points, named around it.</summary>
     public static FrameSquareness Of(FrameFit fit, IReadOnlyList<string> names)

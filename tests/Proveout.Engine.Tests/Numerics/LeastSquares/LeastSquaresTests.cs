@@ -123,15 +123,21 @@ public sealed class LeastSquaresTests
     public void Students_factors_are_the_tabled_ones(int degrees, double share, double factor) =>
         Assert.Equal(factor, StudentT.Factor(share, degrees), 3);
 
-    // Critical values of Grubbs' test at 5 %, both sides: ISO 5725-2:1994, table 5 (largest or smallest value, 5 % column is one-sided 2.5 %).
-    [Theory]
-    [InlineData(3, 1.155)]
-    [InlineData(5, 1.715)]
-    [InlineData(10, 2.290)]
-    [InlineData(20, 2.709)]
-    public void Grubbs_critical_values_are_the_tabled_ones(int count, double critical) => Assert.Equal(critical, Grubbs.Critical(count), 3);
+    // Grubbs' formula with the quantile of an independent library; 1.715 and 2.290 stand in ISO 5725-2:1994, table 5.
+    [Fact]
+    public void Grubbs_critical_values_agree_with_an_independent_quantile()
+    {
+        foreach (var count in Enumerable.Range(3, 50))
+        {
+            var t = MathNet.Numerics.Distributions.StudentT.InvCDF(0, 1, count - 2, 1 - (0.05 / (2 * count)));
+            Assert.Equal((count - 1) / Math.Sqrt(count) * Math.Sqrt(t * t / (count - 2 + (t * t))), Grubbs.Critical(count), 7);
+        }
 
-    // reference: 3 × 3 grid of 150 mm; straightness example of seven places.
+        Assert.Equal(1.715, Grubbs.Critical(5), 3);
+        Assert.Equal(2.290, Grubbs.Critical(10), 3);
+    }
+
+    // reference: straightness example of seven places.
     [Fact]
     public void A_minimax_line_has_the_least_zone()
     {

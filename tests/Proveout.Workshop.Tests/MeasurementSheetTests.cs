@@ -1,0 +1,90 @@
+namespace Proveout.Workshop.Tests;
+
+public sealed class MeasurementSheetTests
+{
+    private static FrameRequest Frame(NamedText? rail, params (string Field, string Text)[] typed) =>
+        new(typed.ToDictionary(item => item.Field, item => item.Text), rail);
+
+    private static LevelRequest Level(string map, string supports = "", string later = "", string repeats = "", params (string Field, string Text)[] typed) => new(
+        Text("map.csv", map), Text("later.csv", later), supports, Text("repeats.csv", repeats), "", ClockwiseLowers: false, MayBend: false, typed.ToDictionary(item => item.Field, item => item.Text));
+
+    private static NamedText? Text(string name, string text) => text.Length > 0 ? new NamedText(name, text) : null;
+
+    [Fact]
+    public void A_skewed_frame_is_told_with_the_push_and_the_reading_after()
+    {
+        var sheet = FrameSheet.Of(Frame(null, ("ab", "300"), ("bc", "300"), ("cd", "300"), ("da", "300"), ("ac", "425,9"), ("bd", "422,6"), ("tape-error", "0,1"))).Value!;
+
+        Assert.False(sheet.IsFine);
+        Assert.Contains("The frame is out of square", sheet.Findings[0], StringComparison.Ordinal);
+        Assert.Contains("push side C-D towards the side of A and D by 2.3", sheet.Steps[0], StringComparison.Ordinal);
+        Assert.Contains("A-C 424.2", sheet.Steps[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_coarse_tape_cannot_tell_and_says_so()
+    {
+        var sheet = FrameSheet.Of(Frame(null, ("ab", "300"), ("bc", "300"), ("cd", "300"), ("da", "300"), ("ac", "424.3"), ("bd", "424.2"), ("tape-error", "1"))).Value!;
+
+        Assert.False(sheet.IsFine);
+        Assert.StartsWith("Whether the frame is square cannot be told", sheet.Findings[0], StringComparison.Ordinal);
+        Assert.Empty(sheet.Steps);
+    }
+
+    [Fact]
+    public void Impossible_diagonals_and_nothing_at_all_are_said()
+    {
+        Assert.Equal("no-frame", FrameSheet.Of(Frame(null, ("ab", "300"), ("bc", "300"), ("cd", "300"), ("da", "300"), ("ac", "700"), ("bd", "424"))).Diagnostics[0].Rule);
+        Assert.Equal("nothing-measured", FrameSheet.Of(Frame(null)).Diagnostics[0].Rule);
+        Assert.Equal("sides-missing", FrameSheet.Of(Frame(null, ("ac", "424"))).Diagnostics[0].Rule);
+    }
+
+    [Fact]
+    public void A_racked_gantry_is_loosened_at_the_end_that_stays_behind()
+    {
+        var sheet = FrameSheet.Of(Frame(null, ("stop-left", "0"), ("stop-right", "0.6"), ("span", "400"))).Value!;
+
+        Assert.Contains("its right end stays behind", sheet.Findings[0], StringComparison.Ordinal);
+        Assert.Contains("Loosen the beam at its right end", sheet.Steps[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_crowned_rail_is_told_from_its_dial_readings()
+    {
+        var sheet = FrameSheet.Of(Frame(new NamedText("rail.csv", "reading [um];position [mm]\n0;0\n80;100\n110;200\n80;300\n0;400\n"))).Value!;
+
+        Assert.Contains("The rail is high between its ends.", sheet.Findings);
+    }
+
+    [Fact]
+    public void A_tilted_plate_is_levelled_by_turns_of_its_screws()
+    {
+        var sheet = LevelSheet.Of(Level("y;x;height [um]\n0;0;0\n0;300;0\n300;0;300\n300;300;300\n150;150;150\n", "front left 0 0; front right 300 0; back 150 300", typed: ("pitch", "0.5"))).Value!;
+
+        Assert.Contains(sheet.Steps, step => step.StartsWith("Turn back about 5 eighths of a turn anticlockwise", StringComparison.Ordinal) || step.StartsWith("Leave back", StringComparison.Ordinal));
+        Assert.Contains(sheet.Steps, step => step.StartsWith("Leave front", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_grid_needs_its_spacing()
+    {
+        Assert.Contains(LevelSheet.Of(Level("0 0.1\n0.2 0.3\n")).Diagnostics, problem => problem.Rule == "missing-figure");
+        Assert.NotNull(LevelSheet.Of(Level("0 0.1\n0.2 0.3\n", typed: [("spacing-x", "100"), ("spacing-y", "100")])).Value);
+    }
+
+    [Fact]
+    public void Points_on_one_line_are_refused_with_where_to_probe()
+    {
+        Assert.Contains("lie on one line", LevelSheet.Of(Level("x,y,z\n0,0,0\n10,0,0\n20,0,0\n")).Diagnostics[0].Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Heat_and_scatter_are_judged()
+    {
+        const string Cold = "x,y,z\n0,0,0\n300,0,0\n0,300,0\n300,300,0\n150,150,0\n";
+        var sheet = LevelSheet.Of(Level(Cold, later: Cold.Replace("150,150,0", "150,150,0.3", StringComparison.Ordinal), repeats: "0.001 0.002 0.001\n0.002 0.001 0.001")).Value!;
+
+        Assert.Contains(sheet.Findings, finding => finding.StartsWith("The plate changes its shape", StringComparison.Ordinal));
+        Assert.Contains("The probe repeats well.", sheet.Findings);
+    }
+}

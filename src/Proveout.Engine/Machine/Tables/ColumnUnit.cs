@@ -18,8 +18,22 @@ internal sealed record ColumnUnit(string Name, string Kind, double Factor, doubl
 
     private static readonly Dictionary<string, string> OtherSpellings = new(StringComparer.OrdinalIgnoreCase)
     {
-        ["µm"] = "um", ["μm"] = "um", ["micron"] = "um", ["microns"] = "um", ["inch"] = "in", ["inches"] = "in", ["\""] = "in", ["millimetre"] = "mm",
-        ["°C"] = "degC", ["C"] = "degC", ["°F"] = "degF", ["F"] = "degF", ["sec"] = "s", ["seconds"] = "s", ["hours"] = "h", ["°"] = "deg",
+        ["µm"] = "um",
+        ["μm"] = "um",
+        ["micron"] = "um",
+        ["microns"] = "um",
+        ["inch"] = "in",
+        ["inches"] = "in",
+        ["\""] = "in",
+        ["millimetre"] = "mm",
+        ["°C"] = "degC",
+        ["C"] = "degC",
+        ["°F"] = "degF",
+        ["F"] = "degF",
+        ["sec"] = "s",
+        ["seconds"] = "s",
+        ["hours"] = "h",
+        ["°"] = "deg",
     };
 
     /// <summary>The unit of a spelling; null when it is none.</summary>

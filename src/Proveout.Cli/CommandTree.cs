@@ -19,6 +19,7 @@ internal static class CommandTree
             PlanCommand.Build(terminal, options),
             WalkCommand.Build(terminal, options),
             EnergiseCommand.Build(terminal, options),
+            BeltsCommand.Build(terminal, options),
             HeatCommand.Build(terminal, options),
             ReadingsCommand.Build(terminal, options),
             BenchCommand.Build(terminal, options),

@@ -22,12 +22,16 @@ internal static class PageAddresses
             ("record", $"/builds/{site.Build.Id}/record"),
             ("plan", $"/machines/{site.Build.MachineId}/plan"),
             ("review", $"/machines/{site.Build.MachineId}/review"),
+            ("belts", $"/machines/{site.Build.MachineId}/belts"),
+            ("heat", $"/machines/{site.Build.MachineId}/heat"),
             ("paper", $"/machines/{site.Build.MachineId}/paper"),
             ("wire", $"/machines/{site.Build.MachineId}/wires/W51"),
             ("energise", $"/machines/{site.Build.MachineId}/energise"),
             ("walk", $"/machines/{site.Build.MachineId}/walk"),
             ("ask", $"/machines/{site.Build.MachineId}/ask"),
             ("answer", $"/machines/{site.Build.MachineId}/ask?{Symptom(site)}=bad"),
+            ("tension", "/tension"),
+            ("motor", "/motor?teeth=20&current=1.68&resistance=1.65&inductance=2.8&holding-torque=0.44&mass=0.5&acceleration=5&speed=300&belt-stiffness=10000&loop=1000&travel=300"),
             ("missing", "/nothing/here"),
         ];
     }

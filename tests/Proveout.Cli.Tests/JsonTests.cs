@@ -11,6 +11,7 @@ public sealed class JsonTests(TemporaryFolder folder) : IClassFixture<TemporaryF
         { "proveout-plan 1", ["plan", "pennywort", "--json", "--greedy"] },
         { "proveout-plan 1", ["plan", "pennywort", "--json", "--network", "--greedy"] },
         { "proveout-answer 1", ["ask", "pennywort", "--json"] },
+        { "proveout-belts 1", ["belts", "alderbrook", "--json"] },
         { "proveout-heat 1", ["heat", "pennywort", "--json"] },
         { "proveout-walk 1", ["walk", "pennywort", "--json"] },
         { "proveout-energising 1", ["energise", "pennywort", "--json"] },
@@ -23,6 +24,8 @@ public sealed class JsonTests(TemporaryFolder folder) : IClassFixture<TemporaryF
         { "proveout-rehearsal 1", ["rehearse", "pennywort", "--mistake", "conductor-missing:W43", "--json"] },
         { "proveout-diagnosis 1", ["diagnose", "pennywort", "--readings", "READINGS", "--json"] },
         { "proveout-build 1", ["import-readings", "pennywort", "--readings", "READINGS", "--builder", "Mara Lindt", "--journal", "JOURNAL", "--json"] },
+        { "proveout-tension 1", ["tension", "--frequency", "112", "--other-frequency", "96", "--span", "150", "--mass", "8.1", "--target", "10", "--json"] },
+        { "proveout-motor 1", ["motor", "--teeth", "20", "--current", "1.68", "--resistance", "1.65", "--inductance", "2.8", "--holding-torque", "0.44", "--mass", "0.5", "--acceleration", "5", "--speed", "300", "--belt-stiffness", "10000", "--loop", "1000", "--travel", "300", "--json"] },
         { "proveout-refusal 1", ["review", "nowhere", "--json"] },
     };
 

@@ -65,7 +65,29 @@ public sealed class DesignPageTests : IAsyncLifetime
         }
     }
 
+    [Fact]
+    public async Task Heat_shows_cautions_before_the_first_figure_and_every_mistake_that_was_simulated()
+    {
+        var page = await _visitor.GetAsync("/machines/alderbrook/heat");
+        Assert.True(page.Text.IndexOf("one hand on the switch", StringComparison.Ordinal) is > 0 and var caution && caution < page.Text.IndexOf("at full output it shows", StringComparison.Ordinal));
+        Assert.Contains("The sensor has fallen out of what is heated.", page.Text, StringComparison.Ordinal);
+        Assert.Contains("The machine file does not say what it heats.", (await _visitor.GetAsync("/machines/quarrymoor/heat")).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Belts_show_cautions_first_and_move_with_the_address()
+    {
+        var page = await _visitor.GetAsync("/machines/alderbrook/belts?x=10&y=290&z=nothing");
+
+        Assert.True(page.Text.IndexOf("prove dead", StringComparison.Ordinal) is > 0 and var caution && caution < page.Text.IndexOf("Trace", StringComparison.Ordinal));
+        Assert.Contains("Belts in deck, x at 10 mm, y at 290 mm, z at 125 mm", page.Html, StringComparison.Ordinal);
+        Assert.Contains("passes beam-left-upper on the wrong side", page.Text, StringComparison.Ordinal);
+        Assert.Contains("does not say what moves its axes", (await _visitor.GetAsync("/machines/quarrymoor/belts")).Text, StringComparison.Ordinal);
+    }
+
     [Theory]
+    [InlineData("/machines/nowhere/belts")]
+    [InlineData("/machines/nowhere/heat")]
     [InlineData("/machines/nowhere/drawings")]
     [InlineData("/machines/pennywort/drawings/nothing.svg")]
     [InlineData("/machines/pennywort/wires/W0/1.svg")]

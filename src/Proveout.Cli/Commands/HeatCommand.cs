@@ -44,6 +44,8 @@ internal static class HeatCommand
                     terminal.Say(sentence);
             else
                 terminal.Say("It warms up so slowly near its target that no guard can tell a fallen sensor from it.", Meaning.Bad);
+            foreach (var sentence in body.Controller is { } controller ? HeatWords.Controller(controller) : [])
+                terminal.Say(sentence);
             ShowSensor(terminal, body);
             ShowTable(terminal, "Checks of its sensor:", body.Sensor);
             ShowTable(terminal, "Readings of its first warm-up:", body.WarmUp);

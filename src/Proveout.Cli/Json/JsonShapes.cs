@@ -12,6 +12,7 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(PlanShape))]
 [JsonSerializable(typeof(CheckTableShape))]
 [JsonSerializable(typeof(EnergisingShape))]
+[JsonSerializable(typeof(BeltsShape))]
 [JsonSerializable(typeof(HeatShape))]
 [JsonSerializable(typeof(WalkShape))]
 [JsonSerializable(typeof(AnswerShape))]

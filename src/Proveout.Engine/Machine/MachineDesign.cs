@@ -21,6 +21,9 @@ public sealed record MachineDesign(
     /// <summary>Mounting rails, in file order.</summary>
     public ValueList<Rail> Rails { get; init; } = [];
 
+    /// <summary>Its axes, and the pulleys, belts and screws that move them.</summary>
+    public MotionDesign Motion { get; init; } = MotionDesign.None;
+
     /// <summary>What it heats, in file order.</summary>
     public ValueList<HeatedBody> Heated { get; init; } = [];
 

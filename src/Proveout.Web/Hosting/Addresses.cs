@@ -31,6 +31,10 @@ internal static class Addresses
 
     public static string Machine(string machineId) => $"/machines/{Uri.EscapeDataString(machineId)}";
 
+    public static string Belts(string machineId) => $"{Machine(machineId)}/belts";
+
+    public static string Heat(string machineId) => $"{Machine(machineId)}/heat";
+
     public static string Review(string machineId) => $"{Machine(machineId)}/review";
 
     public static string Paper(string machineId) => $"{Machine(machineId)}/paper";

@@ -26,7 +26,8 @@ internal sealed record PlotScale(PlotAxis Axis, double Start, double End)
         var step = Factors.Select(factor => factor * power).First(candidate => span / candidate <= MostTicks);
         var format = step >= 1 ? "0" : $"0.{new string('0', (int)Math.Ceiling(-Math.Log10(step)))}";
         for (var index = Math.Ceiling((Axis.From / step) - 1e-9); index * step <= Axis.To + (1e-9 * span); index++)
-            yield return (index * step, (index * step).ToString(format, CultureInfo.InvariantCulture));
+            // Adding zero turns -0 into 0.
+            yield return (index * step, ((index * step) + 0.0).ToString(format, CultureInfo.InvariantCulture));
     }
 
     private double Place(double value) => Start + ((Math.Clamp(value, Math.Min(Axis.From, Axis.To), Math.Max(Axis.From, Axis.To)) - Axis.From) / (Axis.To - Axis.From) * (End - Start));

@@ -9,11 +9,24 @@ namespace Proveout.Workshop;
 /// <summary>Shows machines of a shelf as designed.</summary>
 public sealed class DesignDesk(MachineShelf shelf, PlanDesk desk) : IDesignDesk
 {
+    private readonly ConcurrentDictionary<string, Lazy<HeatView>> _heat = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Lazy<BeltsView?>> _belts = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<IReadOnlyList<DrawingSheet>>> _sheets = new(StringComparer.Ordinal);
 
     /// <inheritdoc/>
     public ReviewView? Review(string machineId) =>
         shelf.Find(machineId) is { } machine ? new(machine.Summary, DesignReview.Of(machine.Design), ReviewRules.All.Count) : null;
+
+    /// <inheritdoc/>
+    public HeatView? Heat(string machineId) => shelf.Find(machineId) is { } machine
+        ? _heat.GetOrAdd(machine.Fingerprint, _ => new(() => HeatPrediction.Of(machine.Summary, machine.Design))).Value
+        : null;
+
+    /// <inheritdoc/>
+    public BeltsPageView? Belts(string machineId, IReadOnlyDictionary<string, double> places) => shelf.Find(machineId) is not { } machine ? null
+        : _belts.GetOrAdd(machine.Fingerprint, _ => new(() => BeltProof.Of(machine.Summary, machine.Design))).Value is { } view
+            ? new(machine.Summary, view, BeltDrawings.Of(machine.Design.Motion, places), BeltDrawings.Places(machine.Design.Motion, places))
+            : new(machine.Summary, null, [], []);
 
     /// <inheritdoc/>
     public PaperView? Paper(string machineId) =>

@@ -6,6 +6,12 @@ public interface IDesignDesk
     /// <summary>What the review of a design finds; null when there is no such machine.</summary>
     ReviewView? Review(string machineId);
 
+    /// <summary>What everything that a machine heats will do; null when there is no such machine.</summary>
+    HeatView? Heat(string machineId);
+
+    /// <summary>What is known of a machine's belts before they are fitted; without belts when the file has none; null when there is no such machine.</summary>
+    BeltsPageView? Belts(string machineId, IReadOnlyDictionary<string, double> places);
+
     /// <summary>The schedules of a machine; null when there is no such machine.</summary>
     PaperView? Paper(string machineId);
 

@@ -9,6 +9,7 @@ namespace Proveout.Workshop;
 public static class HeatPrediction
 {
     private const int CurvePoints = 120;
+    private static readonly double[] FullOutputs = [1, 100, 255];
     private static readonly double[] SensorCelsius = [0, 15, 25, 40, 60, 80, 100, 150, 200, 250, 300];
 
     /// <summary>The view of a machine; without bodies when its file says nothing of what it heats.</summary>
@@ -30,6 +31,7 @@ public static class HeatPrediction
             (100 * heater.Warmest.HoldShare(heater.TargetCelsius), 100 * heater.Coldest.HoldShare(heater.TargetCelsius)),
             CurveOf(heater),
             GuardOf(heater),
+            ControllerOf(heater),
             sensor.Type.Name,
             [.. SensorCelsius.Where(celsius => celsius <= Math.Max(100, heater.TargetCelsius + 50)).Select(celsius => PointOf(sensor, celsius))],
             TableOf(SensorCampaign.Of(sensor)),
@@ -47,6 +49,29 @@ public static class HeatPrediction
             guard.WindowSeconds, guard.LeastRiseKelvin, guard.StrayKelvin, guard.StraySeconds, 100 * guard.FalseAlarms.MostShare, 100 * guard.Catches.MostMissed, guard.HottestBeforeTrip,
             double.IsFinite(guard.HottestWhileHolding) ? guard.HottestWhileHolding : null)
         : null;
+
+    private static ControllerView? ControllerOf(HeaterDesign heater)
+    {
+        if (HeaterSettings.For(heater) is not { } settings)
+            return null;
+        var (tuning, response) = (settings.Tuning, settings.Response);
+        var every = Math.Max(1, response.Seconds.Count / CurvePoints);
+        return new(
+            tuning.Gain,
+            tuning.IntegralSeconds,
+            tuning.DerivativeSeconds,
+            [.. FullOutputs.Select(full => ParallelOf(tuning, full))],
+            settings.WorstSensitivity,
+            settings.WorstOvershootKelvin,
+            response.SettledSeconds,
+            [.. Enumerable.Range(0, response.Seconds.Count / every).Select(at => new ResponsePoint(response.Seconds[at * every], response.Measured[at * every], 100 * response.Output[at * every]))]);
+    }
+
+    private static ParallelSettings ParallelOf(Tuning tuning, double fullOutput)
+    {
+        var (proportional, integral, derivative) = tuning.Parallel(fullOutput);
+        return new(fullOutput, proportional, integral, derivative);
+    }
 
     private static SensorPoint PointOf(SensorChannel sensor, double celsius)
     {

@@ -31,6 +31,20 @@ public static class HeatWords
         ];
     }
 
+    /// <summary>Settings of a controller, and what they will do, in sentences.</summary>
+    public static IReadOnlyList<string> Controller(ControllerView controller)
+    {
+        ArgumentNullException.ThrowIfNull(controller);
+        return
+        [
+            Text($"Standard form, output from 0 to 1: gain {Digits(controller.Gain)} for each K, integral time {controller.IntegralSeconds:0.#} s, derivative time {controller.DerivativeSeconds:0.##} s (SIMC)."),
+            .. controller.Parallel.Select(form => Text($"Parallel form, output from 0 to {form.FullOutput:0}: proportional {Digits(form.Proportional)}, integral {Digits(form.Integral)} a second, derivative {Digits(form.Derivative)} s.")),
+            Text($"Within all tolerances Ms is at most {Math.Ceiling(100 * controller.WorstSensitivity) / 100:0.00} (2 and more is nervous), and it goes at most {Math.Ceiling(controller.WorstOvershootKelvin):0} K beyond its target")
+                + (controller.SettledSeconds is { } settled ? Text($"; in the middle of them it stays within 1 K after {Time(settled)}.") : "."),
+            "These are settings to start with. Those fitted to a log of your own heater are better.",
+        ];
+    }
+
     /// <summary>A temperature.</summary>
     public static string Celsius(double celsius) => Text($"{celsius:0} °C");
 
@@ -52,6 +66,9 @@ public static class HeatWords
 
     /// <summary>A time in seconds or minutes.</summary>
     public static string Time(double seconds) => seconds < 120 ? Text($"{seconds:0} s") : Text($"{seconds / 60:0.#} min");
+
+    // Three digits that count.
+    private static string Digits(double value) => value.ToString(value >= 100 ? "0" : "G3", CultureInfo.InvariantCulture);
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -77,12 +77,13 @@ internal sealed record SoundingFigures
 
     private static Tensioner? ScrewOf(TypedFigures typed)
     {
+        var runs = (int)(typed.Read(SoundingFields.Runs) ?? 1);
         if (!typed.Has(SoundingFields.BeltStiffness) && !typed.Has(SoundingFields.BeltLength) && !typed.Has(SoundingFields.ScrewPitch))
             return null;
         return new Tensioner(
             typed.Require(SoundingFields.BeltStiffness),
             typed.Require(SoundingFields.BeltLength) / 1000,
-            (int)(typed.Read(SoundingFields.Runs) ?? 1),
+            runs,
             typed.Require(SoundingFields.ScrewPitch) / 1000);
     }
 }

@@ -11,11 +11,12 @@ internal static class SoundingViews
         var left = new MeasuredBelt(second is null ? "span" : "left belt", first, SpanOf(figures, figures.LeftMetres, first));
         var right = second is null ? null : new MeasuredBelt("right belt", second, SpanOf(figures, figures.RightMetres, second));
         MeasuredBelt[] belts = right is null ? [left] : [left, right];
+        var pair = right is null ? null : PairOf(figures, left, right);
         return new SoundingView(
             [.. belts.Select(View)],
-            right is null ? null : PairOf(figures, left, right),
+            pair,
             [.. belts.Select(belt => TargetOf(figures, belt)).OfType<TargetView>()],
-            TurnAdvice.For(figures, belts));
+            TurnAdvice.For(figures, belts, pair is { Verdict: "equal" }));
     }
 
     private static BeltSpan? SpanOf(SoundingFigures figures, Uncertain? metres, HeardNote note) =>

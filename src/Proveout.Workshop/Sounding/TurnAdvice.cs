@@ -9,16 +9,19 @@ internal static class TurnAdvice
     // Nobody turns a screw more finely.
     private const double SmallestTurn = 0.125;
 
-    public static IReadOnlyList<string> For(SoundingFigures figures, IReadOnlyList<MeasuredBelt> belts) =>
-        [.. belts.Select(belt => Advice(figures, belt, Goal(figures, belts))).OfType<string>()];
+    /// <summary>A sentence for each screw; none for what is surely right.</summary>
+    public static IReadOnlyList<string> For(SoundingFigures figures, IReadOnlyList<MeasuredBelt> belts, bool isEqual) =>
+        [.. belts.Select(belt => Advice(figures, belt, Goal(figures, belts, isEqual))).OfType<string>()];
 
     // The target, or else what the tighter belt of a pair has.
-    private static double? Goal(SoundingFigures figures, IReadOnlyList<MeasuredBelt> belts) =>
-        figures.TargetNewtons ?? (belts.Count > 1 ? belts.Max(belt => belt.Force?.Value) : null);
+    private static double? Goal(SoundingFigures figures, IReadOnlyList<MeasuredBelt> belts, bool isEqual) =>
+        figures.TargetNewtons ?? (belts.Count > 1 && !isEqual ? belts.Max(belt => belt.Force?.Value) : null);
 
     private static string? Advice(SoundingFigures figures, MeasuredBelt belt, double? goal)
     {
         if (goal is not { } newtons || belt.Force is not { } force || belt.Span is not { } span)
+            return null;
+        if (figures.TargetNewtons is not null && TensionTarget.Around(newtons).Judge(force) == TensionVerdict.Right)
             return null;
         // Only the first span was turned on trial.
         if (figures.TrialHertz is { } before && belt.Name != "right belt")

@@ -125,4 +125,29 @@ public sealed class HeaterTests
         Assert.Equal(0.003, new GuardCount(1000, 0).MostShare, 1e-12);
         Assert.Equal(0.00888, new GuardCount(1000, 996).MostMissed, 1e-5);
     }
+
+    [Fact]
+    public void Settings_made_before_the_first_heat_are_robust_at_every_corner_and_hardly_overshoot()
+    {
+        foreach (var design in new[] { Plate, Nozzle })
+        {
+            var settings = HeaterSettings.For(design)!;
+            Assert.InRange(settings.WorstSensitivity, 1.0, 1.8);
+            Assert.InRange(settings.WorstOvershootKelvin, 0, 0.08 * design.TargetCelsius);
+            Assert.NotNull(settings.Response.SettledSeconds);
+        }
+    }
+
+    // Closed form: 60 W on 28 J/K that loses 0.09 W/K: gain 667 K for full output, time constant 311 s.
+    [Fact]
+    public void The_process_of_a_block_is_that_of_its_capacity_and_loss()
+    {
+        var model = HeaterSettings.For(Nozzle with { LossShare = new(1, 1), SeenShare = new(1, 1) })!.Model;
+        Assert.Equal(60 / 0.09, model.Gain, 0.5);
+        Assert.Equal(28 / 0.09, model.TimeConstantSeconds, 0.5);
+    }
+
+    [Fact]
+    public void A_heater_that_cannot_hold_its_target_gets_no_settings() =>
+        Assert.Null(HeaterSettings.For(Nozzle with { Watts = new(10, 12) }));
 }

@@ -14,6 +14,7 @@ internal sealed class MachineAssembly
     private readonly ValueList<MistakeSetting> _mistakes;
     private readonly ReviewSettings _review;
     private readonly LayoutChecks _layout;
+    private readonly DriveAssembly _drives;
     private readonly Dictionary<string, TypeMembers> _members = new(StringComparer.Ordinal);
     private readonly Dictionary<string, TypeMembers> _typeOfPart = new(StringComparer.Ordinal);
 
@@ -25,6 +26,7 @@ internal sealed class MachineAssembly
         _surfaces = Join(MachineDocument.SurfacesKey, document => document.Surfaces, LayoutShapes.Surfaces);
         _rails = Join(MachineDocument.RailsKey, document => document.Rails, LayoutShapes.Rails);
         _layout = new(_surfaces, _rails, _parts, problems);
+        _drives = new(documents, _parts, problems);
         _routes = Join(MachineDocument.RoutesKey, document => document.Routes, MachineShapes.Routes);
         _conductors = Join(MachineDocument.ConductorsKey, document => document.Conductors, MachineShapes.Conductors);
         _heated = Join(MachineDocument.HeatedKey, document => document.Heated, HeatShapes.Bodies);
@@ -60,6 +62,7 @@ internal sealed class MachineAssembly
             heat.Check(body, node);
         foreach (var (conductor, node) in _conductors.Entries)
             CheckConductor(conductor, node);
+        _drives.Check();
     }
 
     /// <summary>The machine, with a problem for each conductor whose length is not known; only when there is no problem before.</summary>
@@ -75,6 +78,7 @@ internal sealed class MachineAssembly
         {
             Surfaces = _surfaces.Entries.Select(surface => surface.Item).ToValueList(),
             Rails = _rails.Entries.Select(rail => rail.Item).ToValueList(),
+            Motion = _drives.Motion,
             Heated = _heated.Entries.Select(body => body.Item).ToValueList(),
             Mistakes = _mistakes,
             Review = _review,

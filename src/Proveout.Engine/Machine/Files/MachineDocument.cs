@@ -23,6 +23,9 @@ internal sealed record MachineDocument(
     ReviewSettings Review,
     ValueList<MistakeSetting> Mistakes)
 {
+    /// <summary>Its axes, pulleys, anchors, belts and screws.</summary>
+    public MotionDesign Motion { get; init; } = MotionDesign.None;
+
     public const string MachineKey = "machine";
     public const string TypesKey = "types";
     public const string PartsKey = "parts";
@@ -55,6 +58,7 @@ internal sealed record MachineDocument(
             Key<MachineDocument>.Optional(RailsKey, "Mounting rails (IEC 60715), by name.", LayoutShapes.Rails, file => file.Rails),
             Key<MachineDocument>.Optional(RoutesKey, "Ways that conductors run, by name.", MachineShapes.Routes, file => file.Routes),
             Key<MachineDocument>.Optional(ConductorsKey, "Conductors by identifier.", MachineShapes.Conductors, file => file.Conductors),
+            .. DriveShapes.Sections,
             Key<MachineDocument>.Optional(HeatedKey, "What the machine heats, by name.", HeatShapes.Bodies, file => file.Heated),
             Key<MachineDocument>.Optional(
                 ReviewKey, "Figures, choices and rules that are off for the review of the design.", ReviewShapes.Settings, file => file.Review, ReviewSettings.Default),
@@ -75,5 +79,8 @@ internal sealed record MachineDocument(
             fields.Get<ValueList<Conductor>>(ConductorsKey),
             fields.Get<ValueList<HeatedBody>>(HeatedKey),
             fields.Get<ReviewSettings>(ReviewKey),
-            fields.Get<ValueList<MistakeSetting>>(MistakesKey)));
+            fields.Get<ValueList<MistakeSetting>>(MistakesKey))
+        {
+            Motion = DriveShapes.MotionOf(fields),
+        });
 }

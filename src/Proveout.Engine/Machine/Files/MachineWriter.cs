@@ -22,7 +22,10 @@ public static class MachineWriter
             design.Conductors,
             design.Heated,
             design.Review,
-            design.Mistakes);
+            design.Mistakes)
+        {
+            Motion = design.Motion,
+        };
         return NodeWriter.Write((MappingNode)MachineDocument.Shape.Write(document));
     }
 

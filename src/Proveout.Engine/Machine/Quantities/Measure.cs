@@ -30,6 +30,9 @@ internal sealed record Measure(string Name, string Example, ValueList<MeasureUni
     public static readonly Measure Length = new("length", "350 mm",
         [new("mm", "mm", 0), new("cm", "cm", 1, Preferred: false), new("m", "m", 3, Preferred: false)]);
 
+    /// <summary>Force, in newtons.</summary>
+    public static readonly Measure Force = new("force", "15 N", [new("N", "N", 0)]);
+
     /// <summary>Cross-section, in square millimetres.</summary>
     public static readonly Measure Area = new("cross-section", "0.75 mm2", [new("mm2", "mm²", 0)]);
 

@@ -5,7 +5,7 @@ namespace Proveout.Engine.Tests.Motion;
 /// <summary>Synthetic plucks whose fundamental is known: what is claimed lies within its expanded uncertainty, and what cannot be told is not claimed.</summary>
 public sealed class PitchFinderTests
 {
-    private const int Seeds = 25;
+    private const int Seeds = 20;
 
     public static TheoryData<string, int> Rooms => new()
     {

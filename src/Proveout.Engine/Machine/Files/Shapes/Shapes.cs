@@ -39,6 +39,8 @@ internal static class Shapes
     public static readonly OptionalShape<ThermalPath> AnyThermalResistance = new(
         Positive(Measure.ThermalResistance, number => new ThermalPath(number), value => value.KelvinsPerWatt));
 
+    public static readonly OptionalShape<Force> AnyForce = new(Positive(Measure.Force, number => Force.FromNewtons(number), value => value.Newtons));
+
     public static readonly OptionalShape<ElectricCurrent> AnyCurrent = new(Current);
 
     public static readonly OptionalShape<ElectricPotential> AnyVoltage = new(Voltage);

@@ -1,0 +1,70 @@
+using System.Globalization;
+using System.Text;
+using System.Xml.Linq;
+
+namespace Proveout.Publish.Drawings;
+
+/// <summary>Draws the belts of one plane with the axes in one place; in the colours of the page, so light and dark.</summary>
+public static class BeltDrawing
+{
+    private const double Margin = 40;
+    private const double Line = 3;
+    private static readonly string[] Dashes = ["none", "14 6", "3 5", "14 5 3 5"];
+    private static readonly TextStyle Name = new(11);
+
+    /// <summary>The drawing, as an SVG element.</summary>
+    /// <param name="title">What it shows, for those who do not see it.</param>
+    /// <param name="description">The same at length.</param>
+    /// <param name="belts">The belts; each has a dash pattern of its own besides its name.</param>
+    /// <param name="marks">Pulleys, idlers and anchors.</param>
+    public static string Of(string title, string description, IReadOnlyList<DrawnBelt> belts, IReadOnlyList<BeltMark> marks)
+    {
+        ArgumentNullException.ThrowIfNull(belts);
+        ArgumentNullException.ThrowIfNull(marks);
+        var (left, right) = (marks.Min(mark => mark.X - mark.Radius) - Margin, marks.Max(mark => mark.X + mark.Radius) + Margin);
+        var (low, high) = (marks.Min(mark => mark.Y - mark.Radius) - Margin, marks.Max(mark => mark.Y + mark.Radius) + Margin);
+        var drawing = Shape.Element(
+            "svg", ("viewBox", string.Create(CultureInfo.InvariantCulture, $"{left:0.##} {-high:0.##} {right - left:0.##} {high - low + (20 * belts.Count):0.##}")), ("role", "img"), ("class", "plot"));
+        drawing.Add(Shape.Title(title), new XElement(drawing.Name.Namespace + "desc", PlainText.Clean(description)));
+        foreach (var (index, belt) in belts.Index())
+        {
+            drawing.Add(Stroke(PathOf(belt), index));
+            drawing.Add(Stroke(string.Create(CultureInfo.InvariantCulture, $"M{left + 10:0.##} {-low + 10 + (20 * index):0.##}h40"), index));
+            drawing.Add(Shape.Text(belt.Name, left + 58, -low + 14 + (20 * index), Name, right - left - 70));
+        }
+
+        foreach (var mark in marks)
+            drawing.Add(MarkOf(mark));
+        return drawing.ToString(SaveOptions.DisableFormatting);
+    }
+
+    private static XElement Stroke(string path, int index)
+    {
+        var stroke = Shape.Path(path, "none", Shape.Ink, Line);
+        stroke.SetAttributeValue("stroke-dasharray", Dashes[index % Dashes.Length]);
+        return stroke;
+    }
+
+    // Upward in the machine is downward in SVG, so that a bend to the left has sweep 0.
+    private static string PathOf(DrawnBelt belt)
+    {
+        var path = new StringBuilder(string.Create(CultureInfo.InvariantCulture, $"M{belt.StartX:0.##} {-belt.StartY:0.##}"));
+        foreach (var bend in belt.Bends)
+            path.Append(CultureInfo.InvariantCulture, $"L{bend.FromX:0.##} {-bend.FromY:0.##}A{bend.Radius:0.##} {bend.Radius:0.##} 0 {(bend.IsLong ? 1 : 0)} {(bend.IsLeft ? 0 : 1)} {bend.ToX:0.##} {-bend.ToY:0.##}");
+        return path.Append(CultureInfo.InvariantCulture, $"L{belt.EndX:0.##} {-belt.EndY:0.##}").ToString();
+    }
+
+    private static XElement MarkOf(BeltMark mark)
+    {
+        var shape = mark.Radius > 0
+            ? Shape.Circle(mark.X, -mark.Y, mark.Radius, "none", Shape.Ink, mark.Motor.Length > 0 ? 2 : 1)
+            : Shape.Box(mark.X - 4, -mark.Y - 4, 8, 8, 1, Shape.Ink, Shape.Ink, 1);
+        if (mark.IsToothed)
+            shape.SetAttributeValue("stroke-dasharray", "1.5 1");
+        var group = Shape.Group(false, shape);
+        if (mark.Motor.Length > 0)
+            group.Add(Shape.Text(mark.Motor, mark.X + mark.Radius + 4, -mark.Y + 4, Name, 60));
+        group.Add(Shape.Title(mark.Motor.Length > 0 ? $"{mark.Name}, turned by {mark.Motor}" : mark.Name));
+        return group;
+    }
+}

@@ -24,6 +24,8 @@ internal static class PageAddresses
             ("review", $"/machines/{site.Build.MachineId}/review"),
             ("belts", $"/machines/{site.Build.MachineId}/belts"),
             ("heat", $"/machines/{site.Build.MachineId}/heat"),
+            ("frame", "/frame"),
+            ("level-plate", "/level"),
             ("paper", $"/machines/{site.Build.MachineId}/paper"),
             ("wire", $"/machines/{site.Build.MachineId}/wires/W51"),
             ("energise", $"/machines/{site.Build.MachineId}/energise"),

@@ -78,6 +78,13 @@ public sealed class MeasurementSheetTests
         Assert.Contains("lie on one line", LevelSheet.Of(Level("x,y,z\n0,0,0\n10,0,0\n20,0,0\n")).Diagnostics[0].Message, StringComparison.Ordinal);
     }
 
+    // Three corners at zero and one raised; the probe is right to 0.01 mm, so that two readings may differ by 0.02 mm more or less than the plate does.
+    [Theory]
+    [InlineData("0.27", "The plate is level within the limit.")]
+    [InlineData("0.29", "cannot be told")]
+    public void A_plate_counts_as_level_only_when_the_probe_can_tell(string height, string verdict) =>
+        Assert.Contains(LevelSheet.Of(Level($"x,y,z\n0,0,0\n300,0,0\n0,300,0\n300,300,{height}\n")).Value!.Findings, finding => finding.Contains(verdict, StringComparison.Ordinal));
+
     [Fact]
     public void Heat_and_scatter_are_judged()
     {

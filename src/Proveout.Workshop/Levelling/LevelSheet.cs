@@ -16,7 +16,7 @@ public static class LevelSheet
         List<FramePart> parts = [];
         var map = request.Map is { } first ? MapOf(first, typed, problems) : null;
         if (map is not null)
-            parts.Add(PlatePart(map, typed.Require(LevelFields.Limit)));
+            parts.Add(PlatePart(map, typed.Require(LevelFields.Limit), typed.Require(LevelFields.ProbeError)));
         if (map is not null && request.Supports.Trim().Length > 0 && Moves(map, request, typed, problems) is { } moves)
             parts.Add(moves);
         if (map is not null && request.Later is { } later && MapOf(later, typed, problems) is { } hot && ChangePart(map, hot, later, problems) is { } change)
@@ -41,7 +41,7 @@ public static class LevelSheet
         return result.Map;
     }
 
-    private static FramePart PlatePart(PlateMap map, double limit)
+    private static FramePart PlatePart(PlateMap map, double limit, double error)
     {
         List<SheetFigure> figures =
         [
@@ -57,13 +57,19 @@ public static class LevelSheet
             figures.Add(SheetFigures.Of("Middle above the corners", crown, "mm"));
         return new FramePart(
             figures,
-            [
-                map.Range <= limit ? "The plate is level within the limit." : map.LeastFlatness <= limit ? "The plate is tilted; level it, and it will keep the limit." : "The plate is not flat enough for the limit however it is levelled: see its middle and its twist.",
-            ],
+            [Verdict(map, limit, 2 * error)],
             [],
             map.Twist is null ? ["The points do not tell twist from tilt: probe all four corners."] : map.Crown is null ? ["The points do not tell sag: probe the middle too."] : [],
-            map.Range <= limit);
+            map.Range + (2 * error) <= limit);
     }
+
+    // Two readings may differ by the errors of both.
+    private static string Verdict(PlateMap map, double limit, double doubt) =>
+        map.Range + doubt <= limit ? "The plate is level within the limit."
+        : map.LeastFlatness - doubt > limit ? "The plate is not flat enough for the limit however it is levelled: see its middle and its twist."
+        : map.Range - doubt <= limit ? "Whether the plate is level within the limit cannot be told: the probe's error is too large beside what is left. Probe each point several times, or more exactly."
+        : map.LeastFlatness + doubt <= limit ? "The plate is tilted; level it, and it will keep the limit."
+        : "The plate is tilted; level it. Whether it then keeps the limit cannot be told with the probe's error.";
 
     private static FramePart? Moves(PlateMap map, LevelRequest request, TypedFigures typed, List<Diagnostic> problems)
     {
@@ -72,7 +78,7 @@ public static class LevelSheet
         var pitch = typed.Read(LevelFields.Pitch);
         if (problems.Count > 0 || typed.Problems.Count > 0)
             return null;
-        var result = Levelling.Of(map, supports, error / Math.Sqrt(3), request.Leave.Trim() is { Length: > 0 } leave ? leave : null, request.MayBend);
+        var result = Levelling.Of(map, supports, error / 2, request.Leave.Trim() is { Length: > 0 } leave ? leave : null, request.MayBend);
         if (result.Advice is not { } advice)
         {
             problems.Add(new Diagnostic("no-levelling", new SourcePlace("supports", 0, 0), result.Problem!, ""));

@@ -12,15 +12,13 @@ internal static class MeasureForm
     public const string Build = "build";
     public const string Title = "title";
 
-    // A plate map of 200 by 200 points takes about one megabyte.
-    private const int MostBytes = 5_000_000;
-
     /// <summary>A text from a file, or else from a field; null when there is neither.</summary>
     public static async Task<NamedText?> TextAsync(PostedForm form, string field, CancellationToken cancellation)
     {
         if (form.File($"{field}-file") is { Length: > 0 } file)
         {
-            var bytes = new byte[Math.Min(file.Length, MostBytes)];
+            // The request as a whole is limited already, and refused in words when it is larger.
+            var bytes = new byte[file.Length];
             using var stream = file.OpenReadStream();
             await stream.ReadExactlyAsync(bytes, cancellation);
             return new NamedText(Path.GetFileName(file.FileName), Encoding.UTF8.GetString(bytes));

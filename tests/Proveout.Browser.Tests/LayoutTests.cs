@@ -34,7 +34,7 @@ public sealed class LayoutTests(BrowserFixture browser)
             var small = await page.EvaluateAsync<string[]>("""
                 () => {
                 const isInSentence = each => each.matches("p > a:not(.button)") && each.parentElement.textContent.trim().length > each.textContent.trim().length;
-                return [...document.querySelectorAll("a, button, summary, input:not([type=hidden], [type=radio], [type=checkbox]), textarea, .choice label, .symptom label")]
+                return [...document.querySelectorAll("a, button, summary, select, input:not([type=hidden], [type=radio], [type=checkbox]), textarea, .choice label, .symptom label")]
                   .filter(each => !each.matches(".past-head") && !isInSentence(each) && each.getClientRects().length > 0 && each.getBoundingClientRect().height < 44)
                   .map(each => each.outerHTML.slice(0, 120));
                 }

@@ -19,8 +19,9 @@ public sealed record BeltsView(
     IReadOnlyList<IReadOnlyList<string>> Alike,
     IReadOnlyList<(string Name, double LowMm, double HighMm)> Axes)
 {
-    /// <summary>Cautions of everything that is done, each once.</summary>
-    public IReadOnlyList<string> Cautions => [.. Table.SetUps.SelectMany(setUp => setUp.Cautions).Distinct()];
+    /// <summary>Cautions of everything that is done, each once; to isolate comes before all that is done by hand.</summary>
+    public IReadOnlyList<string> Cautions =>
+        [.. Table.SetUps.SelectMany(setUp => setUp.Cautions).Distinct().OrderByDescending(caution => caution.StartsWith("Isolate", StringComparison.Ordinal))];
 }
 
 /// <summary>A belt in figures.</summary>

@@ -9,6 +9,7 @@ internal static class HeightTable
     /// <summary>The points of a table or grid; null when something is wrong, which is added to the problems.</summary>
     public static IReadOnlyList<ProbePoint>? Read(NamedText text, TypedFigures typed, List<Diagnostic> problems)
     {
+        // The letters of 1e-3 and of nan are no heading; a table must name x and y, which are.
         var hasHeadings = text.Text.Any(letter => char.IsLetter(letter) && letter is not ('e' or 'E' or 'n' or 'N' or 'a' or 'A'));
         return hasHeadings ? FromTable(text, problems) : FromGrid(text, typed, problems);
     }

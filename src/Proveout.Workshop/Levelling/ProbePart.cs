@@ -12,8 +12,9 @@ internal static class ProbePart
 
     public static FramePart? Of(NamedText repeats, double meanWithin, List<Diagnostic> problems)
     {
-        double[][] groups = [.. repeats.Text.Split('\n').Select(line => DelimitedText.ReadGrid(line, repeats.Name)).Where(line => line.Value is not null).Select(line => line.Value![0].Where(double.IsFinite).ToArray())];
-        problems.AddRange(repeats.Text.Split('\n').Where(line => line.Trim() is { Length: > 0 } text && text[0] != '#').SelectMany(line => DelimitedText.ReadGrid(line, repeats.Name).Diagnostics));
+        var lines = repeats.Text.Split('\n').Where(line => line.Trim() is { Length: > 0 } text && text[0] != '#').Select(line => DelimitedText.ReadGrid(line, repeats.Name)).ToArray();
+        double[][] groups = [.. lines.Where(line => line.Value is not null).Select(line => line.Value![0].Where(double.IsFinite).ToArray())];
+        problems.AddRange(lines.SelectMany(line => line.Diagnostics));
         double[] readings = [.. groups.SelectMany(group => group)];
         if (problems.Count > 0)
             return null;

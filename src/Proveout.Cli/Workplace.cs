@@ -12,7 +12,7 @@ internal sealed class Workplace : IAsyncDisposable
         (Shelf, Journal) = (shelf, journal);
         Bench = new Bench(shelf, Planning.Desk, journal);
         Reports = new ReportCase(Bench, journal, TimeProvider.System);
-        Desks = new Desks(Bench, new DesignDesk(shelf, Planning.Desk), new ReceivingDesk(shelf, journal), Reports, new MeasuringDesk(journal));
+        Desks = new Desks(Bench, new DesignDesk(shelf, Planning.Desk), new ReceivingDesk(shelf, journal), new HandoverDesk(shelf, journal), Reports, new MeasuringDesk(journal));
     }
 
     public MachineShelf Shelf { get; }

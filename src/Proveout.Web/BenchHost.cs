@@ -9,6 +9,7 @@ using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 using Proveout.Web.Hosting;
+using Proveout.Web.Pages.Acceptance;
 using Proveout.Web.Pages.Ask;
 using Proveout.Web.Pages.Belts;
 using Proveout.Web.Pages.Check;
@@ -28,6 +29,7 @@ using Proveout.Web.Pages.Plan;
 using Proveout.Web.Pages.Record;
 using Proveout.Web.Pages.Report;
 using Proveout.Web.Pages.Review;
+using Proveout.Web.Pages.Settings;
 using Proveout.Web.Pages.Tension;
 using Proveout.Web.Pages.Trouble;
 using Proveout.Web.Pages.Walk;
@@ -73,6 +75,7 @@ public static class BenchHost
         services.AddSingleton(desks.Bench);
         services.AddSingleton(desks.Designs);
         services.AddSingleton(desks.Receiving);
+        services.AddSingleton(desks.Handover);
         services.AddRouting();
         services.AddRazorComponents();
         services.Configure<HostFilteringOptions>(filter =>
@@ -116,6 +119,8 @@ public static class BenchHost
         WalkEndpoints.Map(routes);
         BeltsEndpoints.Map(routes);
         HeatEndpoints.Map(routes);
+        SettingsEndpoints.Map(routes);
+        AcceptanceEndpoints.Map(routes);
         ReviewEndpoints.Map(routes);
         PaperEndpoints.Map(routes);
         WireEndpoints.Map(routes);

@@ -4,6 +4,8 @@ namespace Proveout.Workshop;
 /// <param name="Bench">Walks builds through their check plans.</param>
 /// <param name="Designs">Shows machines as designed.</param>
 /// <param name="Receiving">Opens the parcel.</param>
+/// <param name="Handover">Hands machines over to use.</param>
 /// <param name="Reports">Writes the reports that the record's page offers; none are offered without it.</param>
 /// <param name="Measuring">Keeps measurements; none are kept without it.</param>
-public sealed record Desks(IBench Bench, IDesignDesk Designs, IReceivingDesk Receiving, ReportCase? Reports = null, IMeasuringDesk? Measuring = null);
+public sealed record Desks(
+    IBench Bench, IDesignDesk Designs, IReceivingDesk Receiving, IHandoverDesk Handover, ReportCase? Reports = null, IMeasuringDesk? Measuring = null);

@@ -11,8 +11,11 @@ internal sealed class BenchFixture : IAsyncDisposable
     private BenchFixture(DirectoryInfo folder, SqliteJournal journal)
     {
         (_folder, _journal) = (folder, journal);
-        Bench = new Bench(new MachineShelf(Samples.Files, [Samples.PathOf("pennywort")]), Samples.Desk, journal);
+        Shelf = new MachineShelf(Samples.Files, [Samples.PathOf("pennywort")]);
+        Bench = new Bench(Shelf, Samples.Desk, journal);
     }
+
+    public MachineShelf Shelf { get; }
 
     public Bench Bench { get; }
 

@@ -14,6 +14,8 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(EnergisingShape))]
 [JsonSerializable(typeof(BeltsShape))]
 [JsonSerializable(typeof(HeatShape))]
+[JsonSerializable(typeof(SettingsShape))]
+[JsonSerializable(typeof(AcceptanceShape))]
 [JsonSerializable(typeof(WalkShape))]
 [JsonSerializable(typeof(AnswerShape))]
 [JsonSerializable(typeof(BothWaysShape))]

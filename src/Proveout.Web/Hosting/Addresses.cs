@@ -35,6 +35,14 @@ internal static class Addresses
 
     public static string Heat(string machineId) => $"{Machine(machineId)}/heat";
 
+    public static string Settings(string machineId) => $"{Machine(machineId)}/settings";
+
+    public static string BuildSettings(string buildId) => $"{Build(buildId)}/settings";
+
+    public static string Acceptance(string machineId) => $"{Machine(machineId)}/acceptance";
+
+    public static string BuildAcceptance(string buildId) => $"{Build(buildId)}/acceptance";
+
     public static string Review(string machineId) => $"{Machine(machineId)}/review";
 
     public static string Paper(string machineId) => $"{Machine(machineId)}/paper";

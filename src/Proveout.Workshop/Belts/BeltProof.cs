@@ -22,7 +22,7 @@ public static class BeltProof
             machine,
             BeltRules.Review(motion),
             [.. motion.Belts.Select(belt => RowOf(motion, belt))],
-            [.. MotorsOf(motion)],
+            MotorsThatMove(motion),
             TableOf(dictionary),
             [.. AmbiguityGroup.Of(dictionary, Enumerable.Range(0, dictionary.Faults.Count)).Where(group => group.Faults.Count > 1).Select(group => (IReadOnlyList<string>)[.. group.Faults.Select(fault => dictionary.Faults[fault].Sentence)])],
             [.. motion.Axes.Select(axis => (axis.Name, axis.Low.Millimeters, axis.High.Millimeters))]);
@@ -37,6 +37,9 @@ public static class BeltProof
 
     /// <summary>True when something moves an axis.</summary>
     public static bool Moves(MotionDesign motion) => motion is { Axes.Count: > 0 } && motion.Belts.Count + motion.Screws.Count > 0;
+
+    /// <summary>What each motor moves; none when nothing moves an axis.</summary>
+    public static IReadOnlyList<MotorRow> MotorsThatMove(MotionDesign motion) => Moves(motion) ? [.. MotorsOf(motion)] : [];
 
     private static BeltRow RowOf(MotionDesign motion, Belt belt)
     {

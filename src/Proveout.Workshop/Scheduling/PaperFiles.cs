@@ -22,6 +22,17 @@ public static class PaperFiles
         new("labels.pdf", "application/pdf", stream => PdfLabels.Write(book, DateTimeOffset.UnixEpoch, stream)),
     ];
 
+    /// <summary>One table: as a page, on paper, and for a spreadsheet.</summary>
+    /// <param name="name">Name of the files, without what stands behind the point.</param>
+    /// <param name="table">What the spreadsheet gets.</param>
+    /// <param name="book">What is read and printed.</param>
+    public static IReadOnlyList<PaperFile> Of(string name, Schedule table, ScheduleBook book) =>
+    [
+        new($"{name}.csv", "text/csv; charset=utf-8", stream => Put(stream, CsvSchedule.Write(table), WithMark)),
+        new($"{name}.html", "text/html; charset=utf-8", stream => Put(stream, HtmlSchedules.Write(book), Plain)),
+        new($"{name}.pdf", "application/pdf", stream => PdfSchedules.Write(book, DateTimeOffset.UnixEpoch, stream)),
+    ];
+
     private static void Put(Stream stream, string text, Encoding encoding)
     {
         stream.Write(encoding.GetPreamble());

@@ -17,14 +17,7 @@ internal static class PaperEndpoints
             desk.Paper(machineId) is { } view ? PageResult.Of<PaperPage>(view) : TroubleEndpoints.Missing("There is no such machine."));
         paper.MapGet("/{name}", (string machineId, string name, HttpRequest request, IDesignDesk desk) =>
             desk.PaperFile(machineId, name, $"{request.Scheme}://{request.Host}{Addresses.Machine(machineId)}") is { } file
-                ? Send(file)
+                ? FileResult.Of(file)
                 : TroubleEndpoints.Missing("There is no such file."));
-    }
-
-    private static IResult Send(PaperFile file)
-    {
-        var content = new MemoryStream();
-        file.Write(content);
-        return TypedResults.Bytes(content.ToArray(), file.MediaType, file.Name);
     }
 }

@@ -1,0 +1,23 @@
+using Proveout.Engine.Motion;
+
+namespace Proveout.Workshop;
+
+/// <summary>Identifiers and words of settings.</summary>
+public static class SettingWords
+{
+    /// <summary>How well a setting is known, in words.</summary>
+    public static string Of(SettingState state) => state switch
+    {
+        SettingState.Open => "not known yet",
+        SettingState.Designed => "as designed",
+        SettingState.Computed => "computed",
+        _ => "measured",
+    };
+
+    /// <summary>Letters and digits in lower case, hyphens between.</summary>
+    internal static string Slug(string words) =>
+        string.Join('-', new string([.. words.Select(letter => char.IsAsciiLetterOrDigit(letter) ? char.ToLowerInvariant(letter) : ' ')]).Split(' ', StringSplitOptions.RemoveEmptyEntries));
+
+    /// <summary>A number in the digits that it is worth, with its unit.</summary>
+    internal static string Figure(double value, string unit) => $"{SensibleDigits.Of(value)} {unit}".TrimEnd();
+}

@@ -21,6 +21,7 @@ internal static class CommandTree
             EnergiseCommand.Build(terminal, options),
             BeltsCommand.Build(terminal, options),
             HeatCommand.Build(terminal, options),
+            StagesCommand.Build(terminal, options),
             SettingsCommand.Build(terminal, options),
             AcceptCommand.Build(terminal, options),
             ReadingsCommand.Build(terminal, options),

@@ -30,6 +30,7 @@ using Proveout.Web.Pages.Record;
 using Proveout.Web.Pages.Report;
 using Proveout.Web.Pages.Review;
 using Proveout.Web.Pages.Settings;
+using Proveout.Web.Pages.Stages;
 using Proveout.Web.Pages.Tension;
 using Proveout.Web.Pages.Trouble;
 using Proveout.Web.Pages.Walk;
@@ -120,6 +121,7 @@ public static class BenchHost
         BeltsEndpoints.Map(routes);
         HeatEndpoints.Map(routes);
         SettingsEndpoints.Map(routes);
+        StagesEndpoints.Map(routes);
         AcceptanceEndpoints.Map(routes);
         ReviewEndpoints.Map(routes);
         PaperEndpoints.Map(routes);

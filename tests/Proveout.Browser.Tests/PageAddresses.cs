@@ -28,6 +28,7 @@ internal static class PageAddresses
             ("settings-build", $"/builds/{site.Build.Id}/settings"),
             ("acceptance", $"/machines/{site.Build.MachineId}/acceptance"),
             ("acceptance-build", $"/builds/{site.Build.Id}/acceptance"),
+            ("stages", $"/machines/{site.Build.MachineId}/stages"),
             ("frame", "/frame"),
             ("level-plate", "/level"),
             ("paper", $"/machines/{site.Build.MachineId}/paper"),

@@ -13,6 +13,7 @@ public sealed class JsonTests(TemporaryFolder folder) : IClassFixture<TemporaryF
         { "proveout-answer 1", ["ask", "pennywort", "--json"] },
         { "proveout-belts 1", ["belts", "alderbrook", "--json"] },
         { "proveout-heat 1", ["heat", "pennywort", "--json"] },
+        { "proveout-stages 1", ["stages", "alderbrook", "--json"] },
         { "proveout-settings 1", ["settings", "pennywort", "--json"] },
         { "proveout-acceptance 1", ["accept", "pennywort", "--json"] },
         { "proveout-walk 1", ["walk", "pennywort", "--json"] },

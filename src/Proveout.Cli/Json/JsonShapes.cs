@@ -15,6 +15,7 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(BeltsShape))]
 [JsonSerializable(typeof(HeatShape))]
 [JsonSerializable(typeof(SettingsShape))]
+[JsonSerializable(typeof(StagesShape))]
 [JsonSerializable(typeof(AcceptanceShape))]
 [JsonSerializable(typeof(WalkShape))]
 [JsonSerializable(typeof(AnswerShape))]

@@ -43,6 +43,8 @@ internal static class Addresses
 
     public static string BuildAcceptance(string buildId) => $"{Build(buildId)}/acceptance";
 
+    public static string Stages(string machineId) => $"{Machine(machineId)}/stages";
+
     public static string Review(string machineId) => $"{Machine(machineId)}/review";
 
     public static string Paper(string machineId) => $"{Machine(machineId)}/paper";

@@ -76,20 +76,8 @@ public static class BeltProof
     private static int FullSteps(MotionDesign motion, string motor) =>
         (motion.Pulleys.Select(pulley => pulley.Driven).FirstOrDefault(driven => driven?.Motor == motor) ?? motion.Screws.Select(screw => screw.Driven).First(driven => driven.Motor == motor)).FullSteps;
 
-    private static MistakeTable TableOf(FaultDictionary dictionary)
-    {
-        var plan = CheckPlan.Of(dictionary, mayUse: check => !Symptom.Is(dictionary.Checks[check]));
-        return new(
-            [.. dictionary.SetUps.Where(setUp => plan.Checks.Any(check => dictionary.Checks[check].SetUp == setUp.Id))],
-            [.. plan.Checks.Select(check => new ExpectedCheck(dictionary.Checks[check], Expected(dictionary.Checks[check])))],
-            [
-                .. dictionary.Faults.Index()
-                    .OrderByDescending(fault => fault.Item.Severity)
-                    .Select(fault => new MistakeRow(
-                        fault.Item,
-                        [.. plan.Checks.Where(check => dictionary.IsSurelyCaught(fault.Index, check)).Select(check => dictionary.Checks[check].Title)])),
-            ]);
-    }
+    private static MistakeTable TableOf(FaultDictionary dictionary) =>
+        MistakeTables.Of(dictionary, CheckPlan.Of(dictionary, mayUse: check => !Symptom.Is(dictionary.Checks[check])), Expected);
 
     // A count is exact and reads better without digits after the point.
     private static string Expected(Check check) => check.Expectation switch

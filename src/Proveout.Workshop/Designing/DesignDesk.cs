@@ -10,6 +10,7 @@ namespace Proveout.Workshop;
 public sealed class DesignDesk(MachineShelf shelf, PlanDesk desk) : IDesignDesk
 {
     private readonly ConcurrentDictionary<string, Lazy<HeatView>> _heat = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Lazy<StagesView?>> _stages = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<BeltsView?>> _belts = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<IReadOnlyList<DrawingSheet>>> _sheets = new(StringComparer.Ordinal);
 
@@ -27,6 +28,11 @@ public sealed class DesignDesk(MachineShelf shelf, PlanDesk desk) : IDesignDesk
         : _belts.GetOrAdd(machine.Fingerprint, _ => new(() => BeltProof.Of(machine.Summary, machine.Design))).Value is { } view
             ? new(machine.Summary, view, BeltDrawings.Of(machine.Design.Motion, places), BeltDrawings.Places(machine.Design.Motion, places))
             : new(machine.Summary, null, [], []);
+
+    /// <inheritdoc/>
+    public StagesPageView? Stages(string machineId) => shelf.Find(machineId) is { } machine
+        ? new(machine.Summary, _stages.GetOrAdd(machine.Fingerprint, _ => new(() => StageViews.Of(machine, desk.Of))).Value)
+        : null;
 
     /// <inheritdoc/>
     public PaperView? Paper(string machineId) =>

@@ -12,6 +12,9 @@ public interface IDesignDesk
     /// <summary>What is known of a machine's belts before they are fitted; without belts when the file has none; null when there is no such machine.</summary>
     BeltsPageView? Belts(string machineId, IReadOnlyDictionary<string, double> places);
 
+    /// <summary>Which checks a build in stages needs at each of them; without stages when nothing comes later; null when there is no such machine.</summary>
+    StagesPageView? Stages(string machineId);
+
     /// <summary>The schedules of a machine; null when there is no such machine.</summary>
     PaperView? Paper(string machineId);
 

@@ -1,5 +1,3 @@
-using Proveout.Engine.Electrical;
-using Proveout.Engine.Faults;
 using Proveout.Engine.Heat;
 using Proveout.Engine.Machine;
 
@@ -34,8 +32,8 @@ public static class HeatPrediction
             ControllerOf(heater),
             sensor.Type.Name,
             [.. SensorCelsius.Where(celsius => celsius <= Math.Max(100, heater.TargetCelsius + 50)).Select(celsius => PointOf(sensor, celsius))],
-            TableOf(SensorCampaign.Of(sensor)),
-            TableOf(HeaterCampaign.Of(heater)));
+            MistakeTables.Of(SensorCampaign.Of(sensor)),
+            MistakeTables.Of(HeaterCampaign.Of(heater)));
     }
 
     private static (double Seconds, double Least, double Most)[] CurveOf(HeaterDesign heater)
@@ -77,20 +75,5 @@ public static class HeatPrediction
     {
         var ((low, high), (least, most)) = (sensor.OhmsBetween(celsius, celsius), sensor.ErrorAt(celsius));
         return new(celsius, low, high, 100 * sensor.Input.ShareAt(sensor.Type.Curve.OhmsAt(celsius)), least, most, sensor.Input.StepKelvin(sensor.Type.Curve, celsius));
-    }
-
-    private static MistakeTable TableOf(FaultDictionary dictionary)
-    {
-        var plan = CheckPlan.Of(dictionary);
-        return new(
-            dictionary.SetUps,
-            [.. plan.Checks.Select(check => new ExpectedCheck(dictionary.Checks[check], CheckWords.Expected(dictionary.Checks[check])))],
-            [
-                .. dictionary.Faults.Index()
-                    .OrderByDescending(fault => fault.Item.Severity)
-                    .Select(fault => new MistakeRow(
-                        fault.Item,
-                        [.. plan.Checks.Where(check => dictionary.IsSurelyCaught(fault.Index, check)).Select(check => dictionary.Checks[check].Title)])),
-            ]);
     }
 }

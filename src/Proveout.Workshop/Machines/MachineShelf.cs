@@ -6,10 +6,13 @@ namespace Proveout.Workshop;
 public sealed class MachineShelf(MachineFiles files, IEnumerable<string> paths)
 {
     private readonly Lazy<IReadOnlyList<LoadedMachine>> _machines = new(() =>
-        [.. paths.Select(files.Read).Select(outcome => outcome.Value).OfType<LoadedMachine>().DistinctBy(machine => machine.Id)]);
+        [.. paths.Select(files.Read).Select(outcome => outcome.Value).OfType<LoadedMachine>().SelectMany(StagesOf).DistinctBy(machine => machine.Id)]);
 
-    /// <summary>The machines that can be read, in the order given.</summary>
+    /// <summary>The machines that can be read, in the order given, each with the stages before it.</summary>
     public IReadOnlyList<LoadedMachine> Machines => _machines.Value;
+
+    // A build is started from what is there: the whole machine, or a stage of it.
+    private static IEnumerable<LoadedMachine> StagesOf(LoadedMachine machine) => [machine, .. StagedMachines.Before(machine)];
 
     /// <summary>The machine with an identifier, or null.</summary>
     public LoadedMachine? Find(string id) => Machines.FirstOrDefault(machine => machine.Id == id);

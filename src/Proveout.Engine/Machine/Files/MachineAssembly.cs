@@ -11,6 +11,7 @@ internal sealed class MachineAssembly
     private readonly Section<Route> _routes;
     private readonly Section<Conductor> _conductors;
     private readonly Section<HeatedBody> _heated;
+    private readonly Section<LaterFitting> _later;
     private readonly ValueList<MistakeSetting> _mistakes;
     private readonly ReviewSettings _review;
     private readonly LayoutChecks _layout;
@@ -30,6 +31,7 @@ internal sealed class MachineAssembly
         _routes = Join(MachineDocument.RoutesKey, document => document.Routes, MachineShapes.Routes);
         _conductors = Join(MachineDocument.ConductorsKey, document => document.Conductors, MachineShapes.Conductors);
         _heated = Join(MachineDocument.HeatedKey, document => document.Heated, HeatShapes.Bodies);
+        _later = Join(MachineDocument.LaterKey, document => document.Later, LaterShapes.Fittings);
         _mistakes = documents.Select(file => file.Document.Mistakes).FirstOrDefault(settings => settings.Count > 0) ?? [];
         _review = documents.Select(file => file.Document.Review).FirstOrDefault(review => review != ReviewSettings.Default) ?? ReviewSettings.Default;
         foreach (var type in catalogue.Types)
@@ -63,6 +65,10 @@ internal sealed class MachineAssembly
         foreach (var (conductor, node) in _conductors.Entries)
             CheckConductor(conductor, node);
         _drives.Check();
+        var later = new LaterChecks(_parts, _drives.Motion, _problems);
+        foreach (var (fitting, node) in _later.Entries)
+            later.Check(fitting, node);
+        later.CheckMounting();
     }
 
     /// <summary>The machine, with a problem for each conductor whose length is not known; only when there is no problem before.</summary>
@@ -80,6 +86,7 @@ internal sealed class MachineAssembly
             Rails = _rails.Entries.Select(rail => rail.Item).ToValueList(),
             Motion = _drives.Motion,
             Heated = _heated.Entries.Select(body => body.Item).ToValueList(),
+            Later = _later.Entries.Select(fitting => fitting.Item).ToValueList(),
             Mistakes = _mistakes,
             Review = _review,
         });

@@ -25,6 +25,7 @@ public static class MachineWriter
             design.Mistakes)
         {
             Motion = design.Motion,
+            Later = design.Later,
         };
         return NodeWriter.Write((MappingNode)MachineDocument.Shape.Write(document));
     }

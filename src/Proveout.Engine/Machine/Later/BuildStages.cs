@@ -1,0 +1,34 @@
+namespace Proveout.Engine.Machine;
+
+/// <summary>Takes a machine apart into the stages in which it is built.</summary>
+public static class BuildStages
+{
+    /// <summary>The stages: first without all that comes later, last the whole machine. One stage when nothing comes later.</summary>
+    public static IReadOnlyList<BuildStage> Of(MachineDesign design)
+    {
+        ArgumentNullException.ThrowIfNull(design);
+        return
+        [
+            .. Enumerable.Range(0, design.Later.Count + 1).Select(fitted =>
+            {
+                var missing = design.Later.Skip(fitted).ToValueList();
+                return new BuildStage(fitted == 0 ? null : design.Later[fitted - 1], missing, Without(design, missing));
+            }),
+        ];
+    }
+
+    private static MachineDesign Without(MachineDesign design, ValueList<LaterFitting> missing)
+    {
+        if (missing.Count == 0)
+            return design;
+        var absent = missing.SelectMany(fitting => fitting.Parts).ToHashSet(StringComparer.Ordinal);
+        return design with
+        {
+            Name = $"{design.Name} without {string.Join(" and ", missing.Select(fitting => fitting.Name))}",
+            Parts = design.Parts.Where(part => !absent.Contains(part.Designation)).ToValueList(),
+            Conductors = design.Conductors.Where(conductor => !absent.Contains(conductor.From.Part) && !absent.Contains(conductor.To.Part)).ToValueList(),
+            Heated = design.Heated.Where(body => !absent.Contains(body.Heater)).ToValueList(),
+            Later = [],
+        };
+    }
+}

@@ -39,6 +39,7 @@ internal static class CommandTree
             MotorCommand.Build(terminal, options),
             FrameCommand.Build(terminal, options),
             LevelCommand.Build(terminal, options),
+            PieceCommand.Build(terminal, options),
             SchemaCommand.Build(terminal),
         };
         root.SetAction((parse, cancellation) => ServeCommand.RunWithDefaultsAsync(terminal, options.FilesOf(parse), cancellation));

@@ -25,6 +25,7 @@ using Proveout.Web.Pages.Motor;
 using Proveout.Web.Pages.Paper;
 using Proveout.Web.Pages.Parts;
 using Proveout.Web.Pages.Photo;
+using Proveout.Web.Pages.Piece;
 using Proveout.Web.Pages.Plan;
 using Proveout.Web.Pages.Record;
 using Proveout.Web.Pages.Report;
@@ -133,6 +134,7 @@ public static class BenchHost
         {
             FrameEndpoints.Map(routes, measuring);
             LevelEndpoints.Map(routes, measuring);
+            PieceEndpoints.Map(routes, measuring);
         }
 
         if (reports is not null)

@@ -31,6 +31,7 @@ internal static class PageAddresses
             ("stages", $"/machines/{site.Build.MachineId}/stages"),
             ("frame", "/frame"),
             ("level-plate", "/level"),
+            ("piece", "/piece?travel-x=180&travel-y=180&travel-z=150"),
             ("paper", $"/machines/{site.Build.MachineId}/paper"),
             ("wire", $"/machines/{site.Build.MachineId}/wires/W51"),
             ("energise", $"/machines/{site.Build.MachineId}/energise"),

@@ -32,6 +32,8 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(TensionShape))]
 [JsonSerializable(typeof(MotorShape))]
 [JsonSerializable(typeof(MeasurementShape))]
+[JsonSerializable(typeof(PieceShape))]
+[JsonSerializable(typeof(PieceFilesShape))]
 internal sealed partial class JsonShapes : JsonSerializerContext
 {
     private static readonly JsonSerializerOptions Layout = new() { PropertyNamingPolicy = JsonNamingPolicy.CamelCase, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };

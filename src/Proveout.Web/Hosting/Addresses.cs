@@ -13,6 +13,8 @@ internal static class Addresses
 
     public const string Level = "/level";
 
+    public const string Piece = "/piece";
+
     public static string Build(string buildId) => $"/builds/{Uri.EscapeDataString(buildId)}";
 
     public static string Checks(string buildId) => $"{Build(buildId)}/checks";

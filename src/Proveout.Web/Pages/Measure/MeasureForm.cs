@@ -43,7 +43,7 @@ internal static class MeasureForm
             id,
             new MeasurementRequest(
                 analysis,
-                form.Text(Title) is { Length: > 0 } title ? title : analysis == "frame" ? "Frame" : "Plate",
+                form.Text(Title) is { Length: > 0 } title ? title : analysis switch { "frame" => "Frame", "piece" => "First piece", _ => "Plate" },
                 string.Join(" ", sheet.Findings),
                 [.. sheet.Figures.Select(figure => new KeptFigure(figure.Name, figure.Figure.Value, figure.Figure.Expanded, figure.Unit))],
                 typed,

@@ -24,6 +24,9 @@ switch (args)
     case ["--sound"]:
         SoundSpeed.Print(Console.Out);
         break;
+    case ["--resonance", .. var more]:
+        ResonanceComparison.Print(Console.Out, more);
+        break;
     default:
         BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
         break;

@@ -36,6 +36,7 @@ internal static class CommandTree
             ReportCommand.Build(terminal, options),
             VerifyCommand.Build(terminal, options),
             TensionCommand.Build(terminal, options),
+            ResonanceCommand.Build(terminal, options),
             MotorCommand.Build(terminal, options),
             FrameCommand.Build(terminal, options),
             LevelCommand.Build(terminal, options),

@@ -29,6 +29,7 @@ using Proveout.Web.Pages.Piece;
 using Proveout.Web.Pages.Plan;
 using Proveout.Web.Pages.Record;
 using Proveout.Web.Pages.Report;
+using Proveout.Web.Pages.Resonance;
 using Proveout.Web.Pages.Review;
 using Proveout.Web.Pages.Settings;
 using Proveout.Web.Pages.Stages;
@@ -135,6 +136,7 @@ public static class BenchHost
             FrameEndpoints.Map(routes, measuring);
             LevelEndpoints.Map(routes, measuring);
             PieceEndpoints.Map(routes, measuring);
+            ResonanceEndpoints.Map(routes, measuring);
         }
 
         if (reports is not null)

@@ -32,6 +32,7 @@ internal static class PageAddresses
             ("frame", "/frame"),
             ("level-plate", "/level"),
             ("piece", "/piece?travel-x=180&travel-y=180&travel-z=150"),
+            ("resonance", "/resonance"),
             ("paper", $"/machines/{site.Build.MachineId}/paper"),
             ("wire", $"/machines/{site.Build.MachineId}/wires/W51"),
             ("energise", $"/machines/{site.Build.MachineId}/energise"),

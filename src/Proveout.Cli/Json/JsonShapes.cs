@@ -30,6 +30,7 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(DrawingsShape))]
 [JsonSerializable(typeof(VerificationShape))]
 [JsonSerializable(typeof(TensionShape))]
+[JsonSerializable(typeof(ResonanceShape))]
 [JsonSerializable(typeof(MotorShape))]
 [JsonSerializable(typeof(MeasurementShape))]
 [JsonSerializable(typeof(PieceShape))]

@@ -15,6 +15,8 @@ internal static class Addresses
 
     public const string Piece = "/piece";
 
+    public const string Resonance = "/resonance";
+
     public static string Build(string buildId) => $"/builds/{Uri.EscapeDataString(buildId)}";
 
     public static string Checks(string buildId) => $"{Build(buildId)}/checks";

@@ -43,7 +43,7 @@ internal static class MeasureForm
             id,
             new MeasurementRequest(
                 analysis,
-                form.Text(Title) is { Length: > 0 } title ? title : analysis switch { "frame" => "Frame", "piece" => "First piece", _ => "Plate" },
+                form.Text(Title) is { Length: > 0 } title ? title : TitleOf(analysis),
                 string.Join(" ", sheet.Findings),
                 [.. sheet.Figures.Select(figure => new KeptFigure(figure.Name, figure.Figure.Value, figure.Figure.Expanded, figure.Unit))],
                 typed,
@@ -53,4 +53,11 @@ internal static class MeasureForm
             cancellation);
         return kept.Value is null ? Outcome.Refused<BuildSummary>(kept.Diagnostics) : Outcome.Of(build);
     }
+
+    private static string TitleOf(string analysis) => analysis switch
+    {
+        "level" => "Plate",
+        "piece" => "First piece",
+        _ => $"{char.ToUpperInvariant(analysis[0])}{analysis[1..]}",
+    };
 }

@@ -18,6 +18,7 @@ using Proveout.Web.Pages.Energise;
 using Proveout.Web.Pages.Frame;
 using Proveout.Web.Pages.Front;
 using Proveout.Web.Pages.Heat;
+using Proveout.Web.Pages.HeatLog;
 using Proveout.Web.Pages.Level;
 using Proveout.Web.Pages.Live;
 using Proveout.Web.Pages.Motor;
@@ -126,6 +127,7 @@ public static class BenchHost
         {
             FrameEndpoints.Map(routes, measuring);
             LevelEndpoints.Map(routes, measuring);
+            HeatLogEndpoints.Map(routes, measuring);
         }
 
         if (reports is not null)

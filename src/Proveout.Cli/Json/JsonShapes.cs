@@ -14,6 +14,7 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(EnergisingShape))]
 [JsonSerializable(typeof(BeltsShape))]
 [JsonSerializable(typeof(HeatShape))]
+[JsonSerializable(typeof(HeatLogShape))]
 [JsonSerializable(typeof(WalkShape))]
 [JsonSerializable(typeof(AnswerShape))]
 [JsonSerializable(typeof(BothWaysShape))]

@@ -35,6 +35,8 @@ internal static class Addresses
 
     public static string Heat(string machineId) => $"{Machine(machineId)}/heat";
 
+    public static string HeatLog(string machineId) => $"{Heat(machineId)}/log";
+
     public static string Review(string machineId) => $"{Machine(machineId)}/review";
 
     public static string Paper(string machineId) => $"{Machine(machineId)}/paper";

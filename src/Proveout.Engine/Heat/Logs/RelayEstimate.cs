@@ -22,7 +22,7 @@ public enum RelayLack
 /// <param name="Period">Period in s.</param>
 /// <param name="Swing">Half of the swing of what is shown, in K.</param>
 /// <param name="CycleGain">Gain of a controller that would keep up a swing of this period: one over what the process does to the first harmonic.</param>
-/// <param name="LagDegrees">How far what is shown lags behind the output at this period; 180 under a relay without hysteresis.</param>
+/// <param name="LagDegrees">How far what is shown lags behind the output at this period; about 180 under a relay without hysteresis.</param>
 /// <param name="HalfHysteresis">Half of the relay's dead band, in K, as seen at its switching.</param>
 /// <param name="MeanOutput">Mean output, as a share of full.</param>
 /// <param name="Cycles">How many cycles were taken.</param>

@@ -43,7 +43,7 @@ internal static class MeasureForm
             id,
             new MeasurementRequest(
                 analysis,
-                form.Text(Title) is { Length: > 0 } title ? title : analysis == "frame" ? "Frame" : "Plate",
+                form.Text(Title) is { Length: > 0 } title ? title : Usual(analysis),
                 string.Join(" ", sheet.Findings),
                 [.. sheet.Figures.Select(figure => new KeptFigure(figure.Name, figure.Figure.Value, figure.Figure.Expanded, figure.Unit))],
                 typed,
@@ -53,4 +53,6 @@ internal static class MeasureForm
             cancellation);
         return kept.Value is null ? Outcome.Refused<BuildSummary>(kept.Diagnostics) : Outcome.Of(build);
     }
+
+    private static string Usual(string analysis) => analysis switch { "frame" => "Frame", "heat-log" => "Log of a heater", _ => "Plate" };
 }

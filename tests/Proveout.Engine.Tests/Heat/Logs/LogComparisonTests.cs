@@ -19,14 +19,14 @@ public sealed class LogComparisonTests
     }
 
     [Fact]
-    public void Two_logs_of_one_heater_differ_beyond_noise_in_few_of_a_hundred_cases()
+    public void Two_logs_of_one_heater_differ_beyond_noise_in_few_cases()
     {
         var beyond = new Dictionary<LogFigure, int>();
-        for (var seed = 0; seed < 100; seed++)
+        for (var seed = 0; seed < 40; seed++)
             foreach (var figure in LogComparison.Of(Log(Nozzle, 2 * seed), Log(Nozzle, (2 * seed) + 1)))
                 beyond[figure.Figure] = beyond.GetValueOrDefault(figure.Figure) + (figure.Difference.IsBeyondNoise ? 1 : 0);
         Assert.Contains(LogFigure.Rise, beyond.Keys);
-        Assert.All(beyond, count => Assert.True(count.Value <= 12, $"{count.Key}: {count.Value}"));
+        Assert.All(beyond, count => Assert.True(count.Value <= 6, $"{count.Key}: {count.Value}"));
     }
 
     [Fact]

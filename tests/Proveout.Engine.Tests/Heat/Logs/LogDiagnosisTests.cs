@@ -6,6 +6,9 @@ namespace Proveout.Engine.Tests.Heat;
 /// <summary>Logs of sound and of mistaken heaters, simulated, read and diagnosed.</summary>
 public sealed class LogDiagnosisTests
 {
+    private static readonly FaultDictionary OfPlate = HeaterCampaign.Of(SimulatedLog.Plate);
+    private static readonly FaultDictionary OfNozzle = HeaterCampaign.Of(SimulatedLog.Nozzle);
+
     public static TheoryData<string, string> Mistakes
     {
         get
@@ -25,7 +28,9 @@ public sealed class LogDiagnosisTests
         var design = Design(body);
         var mistake = HeaterMistakes.Of(design).Single(each => each.Id == id);
         var told = 0;
-        for (var seed = 0; seed < 8; seed++)
+        // A plate's loss takes longer to compute.
+        var trials = body == "plate" ? 2 : 6;
+        for (var seed = 0; seed < trials; seed++)
         {
             var random = new Random(seed);
             var text = SimulatedLog.WarmUpText(
@@ -43,18 +48,18 @@ public sealed class LogDiagnosisTests
         }
 
         // What no reading surely shows may hide in the tolerances; all else is told every time.
-        var index = HeaterCampaign.Of(design).Faults.Index().Single(item => item.Item.Id == id).Index;
-        if (HeaterCampaign.Of(design).ChecksThatCatch(index).Any())
-            Assert.Equal(8, told);
+        var predicted = body == "plate" ? OfPlate : OfNozzle;
+        if (predicted.ChecksThatCatch(predicted.Faults.Index().Single(item => item.Item.Id == id).Index).Any())
+            Assert.Equal(trials, told);
     }
 
     [Theory]
-    [InlineData("plate")]
-    [InlineData("nozzle")]
-    public void No_sound_heater_of_a_hundred_is_suspected(string body)
+    [InlineData("plate", 20)]
+    [InlineData("nozzle", 100)]
+    public void No_sound_heater_is_suspected(string body, int trials)
     {
         var design = Design(body);
-        for (var seed = 100; seed < 200; seed++)
+        for (var seed = 100; seed < 100 + trials; seed++)
         {
             var random = new Random(seed);
             var text = SimulatedLog.WarmUpText(SimulatedLog.Draw(design, random), design.TargetCelsius, random, 120, 120 + (2.5 * WarmUp.SlowestSeconds(design)));

@@ -72,9 +72,9 @@ public sealed class StepEstimateTests
         var pid = LoopSettings.For(fit.Process, 22, 60)[0];
         Assert.Equal("SIMC, PID", pid.Rule);
         Assert.Equal(2.077922, 100 * pid.Tuning.Gain, 0.06);
-        Assert.Equal(320, pid.Tuning.IntegralSeconds, 8);
-        Assert.Equal(75, pid.Tuning.DerivativeSeconds, 4);
-        Assert.Equal(77, pid.ClosedLoopSeconds, 4);
+        Assert.Equal(320, pid.Tuning.IntegralSeconds, 8.0);
+        Assert.Equal(75, pid.Tuning.DerivativeSeconds, 4.0);
+        Assert.Equal(77, pid.ClosedLoopSeconds, 4.0);
     }
 
     [Fact]

@@ -74,11 +74,11 @@ internal static class BandPart
         yield return $"The {file.Body!.Name} warms up as a sound one does: {(taken.Readings.Count == 1 ? "the one reading" : $"all {taken.Readings.Count} readings")} of this log and the whole of its curve.";
         Fault[] left = [.. dictionary.Faults.Index().Where(fault => taken.Readings.All(reading => dictionary.IntervalOf(fault.Index, dictionary.IndexOfCheck(reading.CheckId)!.Value).Contains(reading.Value))).Select(fault => fault.Item)];
         if (left.Length > 0)
-            yield return $"What this log cannot exclude, because it would look the same within the tolerances: {string.Join(" ", left.OrderByDescending(fault => fault.Severity).Select(fault => $"{fault.Sentence} ({fault.OtherEvidence})."))}";
+            yield return $"What this log cannot exclude, because it would look the same within the tolerances: {string.Join(" ", left.OrderByDescending(fault => fault.Severity).Select(fault => $"{fault.Sentence} What shows it: {fault.OtherEvidence}."))}";
     }
 
     private static IEnumerable<string> Lacking(FaultDictionary dictionary, LogReadings taken) =>
-        taken.Lacking.Where(lack => dictionary.IndexOfCheck(lack.Key) is not null).Select(lack => $"Not read: {dictionary.Checks[dictionary.IndexOfCheck(lack.Key)!.Value].Title.ToLowerInvariant()}; {HeatLogWords.Of(lack.Value)}.");
+        taken.Lacking.Where(lack => dictionary.IndexOfCheck(lack.Key) is not null).Select(lack => $"Not read: {HeatLogWords.Small(dictionary.Checks[dictionary.IndexOfCheck(lack.Key)!.Value].Title)}; {HeatLogWords.Of(lack.Value)}.");
 
     // Another channel of a cold machine shows the same room.
     private static string? Stranger(HeaterTrace trace, WarmUpStretch warmUp)

@@ -26,6 +26,9 @@ public static class HeatLogWords
     internal static double? TargetOf(LogFile file) =>
         file.Trace.Target?.Mean.Where(double.IsFinite).DefaultIfEmpty(0).Max() is > 0 and var asked ? asked : file.Body?.Target.DegreesCelsius;
 
+    /// <summary>A title within a sentence.</summary>
+    internal static string Small(string title) => char.ToLowerInvariant(title[0]) + title[1..];
+
     /// <summary>Why a reading was not taken.</summary>
     internal static string Of(LogReadingLack lack) => lack switch
     {

@@ -40,8 +40,10 @@ internal sealed record LogFile(HeatLog Log, HeaterTrace Trace, LogFlaw? Stuck, H
     {
         if (named is not null || bodies.Count == 0)
             return new(named);
-        string[] headings = sensor.Length > 0 ? [sensor] : [.. log.Runs[0].Sensors.Select(series => series.Name)];
-        HeatedBody[] found = [.. bodies.Where(body => headings.Any(heading => heading.Contains(body.Name, StringComparison.OrdinalIgnoreCase)))];
+        // A log of several temperatures is of the one whose output it has.
+        HeatedBody[] Heads(IEnumerable<string> headings) => [.. bodies.Where(body => headings.Any(heading => heading.Contains(body.Name, StringComparison.OrdinalIgnoreCase)))];
+        var byOutput = sensor.Length > 0 ? [] : Heads(log.Runs[0].Outputs.Select(series => series.Name));
+        var found = byOutput.Length == 1 ? byOutput : Heads(sensor.Length > 0 ? [sensor] : log.Runs[0].Sensors.Select(series => series.Name));
         return found.Length == 1 ? new(found[0]) : null;
     }
 

@@ -44,6 +44,8 @@ internal sealed record ProcessPart(HeatLogPart Part, IReadOnlyList<LoopSettingsV
         var settings = LoopSettings.For(process, rest, target);
         var best = settings.FirstOrDefault(each => each.IsRobust);
         var design = MeasuredHeater.Of(file.Body?.Name ?? "heater", process, target, file.Trace.NoiseKelvin());
+        if (settings.Count <= 2)
+            part = part with { Remarks = [.. part.Remarks, "The log does not tell the dead time from none, so the rules by ultimate gain and period do not serve."] };
         var guard = design is null || design.Coldest.HoldShare(target) >= 1 ? null : HeatPrediction.GuardOf(design);
         IReadOnlyList<PlotView> plots = best?.Response is { } response ? [.. part.Plots, HeatLogPlots.Response(best.Rule, response, target)] : part.Plots;
         return new(part with { Plots = plots, Remarks = [.. part.Remarks, .. guard is null ? [NoGuard] : Array.Empty<string>()] }, [.. settings.Select(View)], guard);
@@ -69,7 +71,7 @@ internal sealed record ProcessPart(HeatLogPart Part, IReadOnlyList<LoopSettingsV
             yield return Figure("Second time constant", process.SecondTimeConstant, "s");
         yield return Figure("Dead time", process.DeadTime, "s");
         yield return Figure("Rise at full output without loss", process.Rate, "K/s");
-        if (UltimatePoint.Of(process.Model) is not { } ultimate)
+        if (UltimatePoint.Of(process.Model) is not { } ultimate || process.DeadTime.Value <= 2 * process.DeadTime.Standard)
             yield break;
         yield return Figure("Ultimate gain, output 0 to 1", process.Of(model => UltimatePoint.Of(model)?.Gain ?? ultimate.Gain), "1/K");
         yield return Figure("Ultimate period", process.Of(model => UltimatePoint.Of(model)?.PeriodSeconds ?? ultimate.PeriodSeconds), "s");

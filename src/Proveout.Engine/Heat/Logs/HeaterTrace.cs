@@ -26,7 +26,8 @@ public sealed record HeaterTrace(
         ArgumentNullException.ThrowIfNull(hints);
         var part = log.Runs[run];
         var place = new SourcePlace(log.File, 1, 1);
-        if (Choose(part.Sensors, hints.Sensor, body) is not { } sensor)
+        // Of several temperatures that one is meant whose heading belongs to the only output.
+        if ((Choose(part.Sensors, hints.Sensor, body) ?? part.Sensors.FirstOrDefault(series => hints.Sensor is null && part.Outputs is [{ Stem.Length: > 0 } only] && only.Stem == series.Stem)) is not { } sensor)
             return Outcome.Refused<HeaterTrace>([new("which-sensor", place, $"There are {part.Sensors.Count} temperatures: {Names(part.Sensors)}.", "Say which with --sensor.")]);
         var output = part.Outputs.Count == 0 ? null : Choose(part.Outputs, hints.Output, null) ?? part.Outputs.FirstOrDefault(series => series.Stem == sensor.Stem) ?? Choose(part.Outputs, null, body);
         if (output is null && part.Outputs.Count > 0)

@@ -54,7 +54,10 @@ internal sealed class LogSensorWatch(string name)
     {
         if (double.IsNaN(celsius))
             return celsius;
-        if (celsius is <= ColdestCelsius or >= HottestCelsius)
+        var step = seconds - _good.Seconds;
+        var isNear = !double.IsNaN(_good.Celsius) && step <= LongestStepSeconds && Math.Abs(celsius - _good.Celsius) <= JumpKelvin + (JumpKelvinASecond * step);
+        // What got there step by step is as hot as that: a heater that runs away.
+        if (celsius is <= ColdestCelsius or >= HottestCelsius && !isNear)
         {
             CountOpen(line, seconds, celsius);
             return double.NaN;
@@ -62,7 +65,6 @@ internal sealed class LogSensorWatch(string name)
 
         if (double.IsNaN(_first))
             _first = celsius;
-        var step = seconds - _good.Seconds;
         if (!double.IsNaN(_good.Celsius) && (_away.Rows > 0 || step <= LongestStepSeconds) && Math.Abs(celsius - _good.Celsius) > JumpKelvin + (JumpKelvinASecond * step) && !Settled(line, seconds, celsius))
             return double.NaN;
         if (_away.Rows > 0)

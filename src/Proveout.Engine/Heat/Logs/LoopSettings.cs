@@ -33,7 +33,8 @@ public sealed record LoopSettings(string Rule, Tuning Tuning, double ClosedLoopS
         var pi = Slowed("SIMC, PI", seconds => TuningRules.SimcPi(model, seconds), Math.Max(first.DeadTimeSeconds, ServiceSeconds));
         var pid = process.IsSecondOrder ? Slowed("SIMC, PID", seconds => TuningRules.SimcPid(model, seconds), Math.Max(model.DeadTimeSeconds, ServiceSeconds)) : null;
         LoopSettings[] simc = pid is null ? [pi] : [pid, pi];
-        return UltimatePoint.Of(model) is { } ultimate
+        // A dead time that the log does not tell from none leaves the ultimate gain open.
+        return process.DeadTime.Value > 2 * process.DeadTime.Standard && UltimatePoint.Of(model) is { } ultimate
             ?
             [
                 .. simc,

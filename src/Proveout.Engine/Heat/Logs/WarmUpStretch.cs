@@ -17,6 +17,7 @@ public sealed record WarmUpStretch(double OffSeconds, double FirstCelsius, doubl
 
     // What is shown at rest is the mean of the rows in this time.
     private const double RestSeconds = 20;
+    private const int FirstRows = 3;
 
     /// <summary>Finds it; null when the log has neither an output nor a target, or no reading.</summary>
     public static WarmUpStretch? Of(HeaterTrace trace)
@@ -27,7 +28,8 @@ public sealed record WarmUpStretch(double OffSeconds, double FirstCelsius, doubl
             return null;
         var on = Find(trace);
         var until = on is null ? trace.Run.LastsSeconds : trace.Seconds[on.Value];
-        var begin = Rest(trace, trace.Seconds[first], Math.Min(trace.Seconds[first] + RestSeconds, until));
+        // What is heated though told not to be moves on at once.
+        var begin = trace.Sensor.Mean.Skip(first).Where(double.IsFinite).Take(FirstRows).Average();
         // Rows before the output rises show the rest; without any the first row does.
         var start = on is null ? begin : Rest(trace, Math.Max(0, until - RestSeconds), until);
         return new(OffUntil(trace, on), begin, on is null ? null : until, start, on is null ? 0 : FullFor(trace, on.Value), trace.Output is not null);

@@ -30,11 +30,14 @@ public static class HeatLogJudgement
         var (warmUp, hold) = (WarmUpStretch.Of(file.Trace), HoldStretch.Of(file.Trace));
         var flaws = FlawPart.Of(file);
         var (band, diagnosis) = BandPart.Of(file, warmUp, hold);
-        var process = ProcessPart.Of(file, warmUp, hold, figures);
+        var step = StepStretch.Of(file.Trace);
+        var room = figures.Room ?? (warmUp is { FirstCelsius: > 5 and < 40 } ? warmUp.FirstCelsius : null);
+        var relay = RelayEstimate.Of(file.Trace, room);
+        var process = ProcessPart.Of(file, step, relay, room, hold, figures.Target);
         var (compared, ofCompared) = earlier is null ? ([], HeatLogPart.Nothing) : ComparePart.Of(earlier, file);
         HeatLogPart[] parts = [flaws, band, process.Part, ofCompared];
         return new(
-            HeatLogWords.What(file, warmUp, hold),
+            HeatLogWords.What(file, warmUp, hold, step.Found, relay.Found),
             new SheetView(
                 [.. parts.SelectMany(part => part.Figures)],
                 [.. parts.SelectMany(part => part.Findings)],

@@ -7,7 +7,7 @@ namespace Proveout.Workshop;
 public static class HeatLogWords
 {
     /// <summary>What a log is, in sentences.</summary>
-    internal static IReadOnlyList<string> What(LogFile file, WarmUpStretch? warmUp, HoldStretch? hold)
+    internal static IReadOnlyList<string> What(LogFile file, WarmUpStretch? warmUp, HoldStretch? hold, StepStretch? step, RelayEstimate? relay)
     {
         var (log, run) = (file.Log, file.Trace.Run);
         List<string> said = [Text($"{log.Rows} rows{(log.Runs.Count > 1 ? $" in {log.Runs.Count + log.DroppedRuns} runs" : "")}, {Digits(run.StepSeconds)} s apart as a rule; `{file.Trace.Sensor.Name}` over {HeatWords.Time(run.LastsSeconds)}.")];
@@ -17,6 +17,10 @@ public static class HeatLogWords
             said.Add(Text($"{log.DroppedRuns} shorter runs were left out."));
         if (warmUp is not null)
             said.Add(WarmUpWords(file, warmUp));
+        if (step is not null)
+            said.Add(Text($"In line {step.Line} the output goes from {100 * step.FromOutput:0} % to {100 * step.ToOutput:0} %, and is left alone for {HeatWords.Time(step.UntilSeconds - step.AtSeconds)}: a step."));
+        if (relay is not null)
+            said.Add(Text($"From line {file.Trace.LineAt(relay.FromSeconds)} on the output goes to and fro as under a relay, {relay.Cycles} cycles that are alike."));
         if (hold is not null)
             said.Add(Text($"Held at {hold.Celsius:0.0} °C from line {file.Trace.LineAt(hold.FromSeconds)} on, with {100 * hold.Output.Value:0} % of full output."));
         return said;

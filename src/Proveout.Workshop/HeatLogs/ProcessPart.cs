@@ -15,12 +15,11 @@ internal sealed record ProcessPart(HeatLogPart Part, IReadOnlyList<LoopSettingsV
 
     private const string NoGuard = "The log does not tell what to set a guard to: its gain is not known to a third, or the heater rises too slowly near its target. Take the guard of the page Heat.";
 
-    public static ProcessPart Of(LogFile file, WarmUpStretch? warmUp, HoldStretch? hold, HeatLogFigures figures)
+    public static ProcessPart Of(
+        LogFile file, (StepStretch? Found, StepLack? Lack) ofStep, (RelayEstimate? Found, RelayLack? Lack) ofRelay, double? room, HoldStretch? hold, double? target)
     {
-        var (step, stepLack) = StepStretch.Of(file.Trace);
-        var fit = step?.Fit(file.Trace.Run.StepSeconds);
-        var room = figures.Room ?? (warmUp is { FirstCelsius: > 5 and < 40 } ? warmUp.FirstCelsius : null);
-        var (relay, relayLack) = RelayEstimate.Of(file.Trace, room);
+        var ((step, stepLack), (relay, relayLack)) = (ofStep, ofRelay);
+        var fit = step?.Fit();
         var held = OfHold(hold);
         var useRelay = relay?.Process is not null && !(fit?.SettledShare > 0.5);
         var process = useRelay ? relay!.Process : fit?.Process;
@@ -34,11 +33,13 @@ internal sealed record ProcessPart(HeatLogPart Part, IReadOnlyList<LoopSettingsV
         if (process is null)
             return new(part, [], null);
         var rest = useRelay ? room!.Value : fit!.Rest.Value - (process.Model.Gain * step!.FromOutput);
-        return WithSettings(file, part, process, rest, figures.Target ?? HeatLogWords.TargetOf(file) ?? file.Trace.Sensor.Mean.Where(double.IsFinite).Max());
+        return WithSettings(file, part, process, rest, target ?? HeatLogWords.TargetOf(file) ?? file.Trace.Sensor.Mean.Where(double.IsFinite).Max());
     }
 
     private static ProcessPart WithSettings(LogFile file, HeatLogPart part, ProcessEstimate process, double rest, double target)
     {
+        if (process.Model.Gain < 0)
+            return new(part with { Findings = [.. part.Findings, "What is shown falls when the output rises: it is another heater's sensor, or something else heats it."], IsFine = false }, [], null);
         if (!(process.Rate.Value > 0 && 2 * process.Rate.Standard < process.Rate.Value / 3))
             return new(part with { Remarks = [.. part.Remarks, "How quickly it heats up is not known to a third, so no settings follow: log a step of the output from rest, and leave it alone until hardly anything moves."] }, [], null);
         var settings = LoopSettings.For(process, rest, target);

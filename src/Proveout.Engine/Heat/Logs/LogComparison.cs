@@ -105,7 +105,7 @@ public static class LogComparison
             return new(share, share * double.Hypot(hold.Output.Standard / hold.Output.Value, RoomKelvin / above));
         }
 
-        public Estimate? Lateness() => StepStretch.Of(trace).Found is { } step && step.Fit(Step) is { } fit
+        public Estimate? Lateness() => StepStretch.Of(trace).Found is { } step && step.Fit() is { } fit
             ? fit.Process.Of(model => model.DeadTimeSeconds + model.SecondTimeConstantSeconds)
             : null;
     }

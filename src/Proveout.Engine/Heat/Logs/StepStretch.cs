@@ -24,8 +24,9 @@ public enum StepLack
 /// <param name="UntilSeconds">How long it stays.</param>
 /// <param name="Seconds">Times at equal distances, from the change.</param>
 /// <param name="Celsius">What is shown then.</param>
+/// <param name="UncertainSeconds">Time between the last row before and the first after: within it the output changed.</param>
 public sealed record StepStretch(
-    double AtSeconds, int Line, double FromOutput, double ToOutput, double UntilSeconds, IReadOnlyList<double> Seconds, IReadOnlyList<double> Celsius)
+    double AtSeconds, int Line, double FromOutput, double ToOutput, double UntilSeconds, IReadOnlyList<double> Seconds, IReadOnlyList<double> Celsius, double UncertainSeconds)
 {
     private const double SameOutput = 0.02;
     private const double LeastStep = 0.05;
@@ -37,13 +38,12 @@ public sealed record StepStretch(
     private const int MostSamples = 600;
 
     /// <summary>The process that answers the step, with its uncertainty; the moment of the change is known to within a row.</summary>
-    /// <param name="rowSeconds">Time between rows.</param>
-    public StepEstimate? Fit(double rowSeconds)
+    public StepEstimate? Fit()
     {
         if (StepEstimate.Of(Seconds, Celsius, ToOutput - FromOutput) is not { } fit)
             return null;
         var last = fit.Process.Covariance.GetLength(0) - 1;
-        fit.Process.Covariance[last, last] += rowSeconds * rowSeconds / 12;
+        fit.Process.Covariance[last, last] += UncertainSeconds * UncertainSeconds / 12;
         return fit;
     }
 
@@ -78,6 +78,8 @@ public sealed record StepStretch(
                 levels.Add(new(trace.Seconds[at], trace.Seconds[at], output, 1));
         }
 
+        // A thinned row over a change lies between both levels.
+        levels = [.. levels.Where((level, index) => level.Rows > 1 || index == 0)];
         foreach (var (index, level) in levels.Index())
             if (level.Rows >= StepEstimate.FewestSamples && (index > 0 ? Math.Abs(level.Output - levels[index - 1].Output) >= LeastStep : level.Output >= LeastStep))
                 yield return (index > 0 ? levels[index - 1] : null, level);
@@ -94,7 +96,7 @@ public sealed record StepStretch(
         if (rest.Length > 2 && Math.Abs(rest[^1] - rest[0]) > Math.Max(6 * trace.NoiseKelvin(), RestShare * (shown.Max() - shown.Min())))
             return (null, StepLack.NotAtRest);
         var (seconds, celsius) = Spaced(trace, from, after);
-        return (new(after.From, trace.LineAt(after.From), before?.Output ?? 0, after.Output, after.To, seconds, celsius), StepLack.NoStep);
+        return (new(after.From, trace.LineAt(after.From), before?.Output ?? 0, after.Output, after.To, seconds, celsius, before is null ? trace.Run.StepSeconds : after.From - before.Value.To), StepLack.NoStep);
     }
 
     private static (double[] Seconds, double[] Celsius) Spaced(HeaterTrace trace, double from, Level after)

@@ -54,7 +54,7 @@ public sealed class StepEstimateTests
         // Gain 1 in the paper; 100 K for full output here, so that the settings are a hundredth.
         var text = SimulatedLog.StepText(new ProcessModel(100, slow, fast, dead), 0.6, 60 + (8 * (slow + fast)) + dead, 1, () => 0.01 * SimulatedLog.Normal(random));
         var trace = SimulatedLog.Trace(text, null);
-        var fit = StepStretch.Of(trace).Found!.Fit(1)!;
+        var fit = StepStretch.Of(trace).Found!.Fit()!;
         var settings = LoopSettings.For(fit.Process, 22, 60);
         var pi = settings.Single(each => each.Rule == "SIMC, PI");
         Assert.Equal(gain, 100 * pi.Tuning.Gain, 0.02 * gain);
@@ -68,7 +68,7 @@ public sealed class StepEstimateTests
     {
         var random = new Random(8);
         var text = SimulatedLog.StepText(new ProcessModel(100, 200, 120, 77), 0.6, 2500, 1, () => 0.01 * SimulatedLog.Normal(random));
-        var fit = StepStretch.Of(SimulatedLog.Trace(text, null)).Found!.Fit(1)!;
+        var fit = StepStretch.Of(SimulatedLog.Trace(text, null)).Found!.Fit()!;
         var pid = LoopSettings.For(fit.Process, 22, 60)[0];
         Assert.Equal("SIMC, PID", pid.Rule);
         Assert.Equal(2.077922, 100 * pid.Tuning.Gain, 0.06);
@@ -93,7 +93,7 @@ public sealed class StepEstimateTests
         var random = new Random(seed);
         var noise = deviation * SimulatedLog.Normal(random);
         var text = SimulatedLog.StepText(truth, 0.5, 900, 2, () => noise = (correlation * noise) + (Math.Sqrt(1 - (correlation * correlation)) * deviation * SimulatedLog.Normal(random)));
-        return StepStretch.Of(SimulatedLog.Trace(text, null)).Found!.Fit(2)!;
+        return StepStretch.Of(SimulatedLog.Trace(text, null)).Found!.Fit()!;
     }
 
     private static int Covers(Estimate estimate, double truth) => Math.Abs(estimate.Value - truth) <= (2 * estimate.Standard) + 1e-12 ? 1 : 0;

@@ -24,6 +24,7 @@ internal static class CommandTree
             StagesCommand.Build(terminal, options),
             SettingsCommand.Build(terminal, options),
             AcceptCommand.Build(terminal, options),
+            HeatLogCommand.Build(terminal, options),
             ReadingsCommand.Build(terminal, options),
             BenchCommand.Build(terminal, options),
             AskCommand.Build(terminal, options),

@@ -19,6 +19,7 @@ using Proveout.Web.Pages.Energise;
 using Proveout.Web.Pages.Frame;
 using Proveout.Web.Pages.Front;
 using Proveout.Web.Pages.Heat;
+using Proveout.Web.Pages.HeatLog;
 using Proveout.Web.Pages.Level;
 using Proveout.Web.Pages.Live;
 using Proveout.Web.Pages.Motor;
@@ -137,6 +138,7 @@ public static class BenchHost
             LevelEndpoints.Map(routes, measuring);
             PieceEndpoints.Map(routes, measuring);
             ResonanceEndpoints.Map(routes, measuring);
+            HeatLogEndpoints.Map(routes, measuring);
         }
 
         if (reports is not null)

@@ -29,6 +29,7 @@ internal static class PageAddresses
             ("acceptance", $"/machines/{site.Build.MachineId}/acceptance"),
             ("acceptance-build", $"/builds/{site.Build.Id}/acceptance"),
             ("stages", $"/machines/{site.Build.MachineId}/stages"),
+            ("heat-log", $"/machines/{site.Build.MachineId}/heat/log"),
             ("frame", "/frame"),
             ("level-plate", "/level"),
             ("piece", "/piece?travel-x=180&travel-y=180&travel-z=150"),

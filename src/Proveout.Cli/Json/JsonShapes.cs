@@ -17,6 +17,7 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(SettingsShape))]
 [JsonSerializable(typeof(StagesShape))]
 [JsonSerializable(typeof(AcceptanceShape))]
+[JsonSerializable(typeof(HeatLogShape))]
 [JsonSerializable(typeof(WalkShape))]
 [JsonSerializable(typeof(AnswerShape))]
 [JsonSerializable(typeof(BothWaysShape))]

@@ -49,6 +49,8 @@ internal static class Addresses
 
     public static string Stages(string machineId) => $"{Machine(machineId)}/stages";
 
+    public static string HeatLog(string machineId) => $"{Heat(machineId)}/log";
+
     public static string Review(string machineId) => $"{Machine(machineId)}/review";
 
     public static string Paper(string machineId) => $"{Machine(machineId)}/paper";

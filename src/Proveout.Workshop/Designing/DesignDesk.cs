@@ -24,6 +24,10 @@ public sealed class DesignDesk(MachineShelf shelf, PlanDesk desk) : IDesignDesk
         : null;
 
     /// <inheritdoc/>
+    public Outcome<HeatLogView>? HeatLog(string machineId, HeatLogRequest request) =>
+        shelf.Find(machineId) is { } machine ? HeatLogJudgement.Of(request, [.. machine.Design.Heated]) : null;
+
+    /// <inheritdoc/>
     public BeltsPageView? Belts(string machineId, IReadOnlyDictionary<string, double> places) => shelf.Find(machineId) is not { } machine ? null
         : _belts.GetOrAdd(machine.Fingerprint, _ => new(() => BeltProof.Of(machine.Summary, machine.Design))).Value is { } view
             ? new(machine.Summary, view, BeltDrawings.Of(machine.Design.Motion, places), BeltDrawings.Places(machine.Design.Motion, places))

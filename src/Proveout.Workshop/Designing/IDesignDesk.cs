@@ -1,3 +1,5 @@
+using Proveout.Engine.Machine;
+
 namespace Proveout.Workshop;
 
 /// <summary>What there is to see of a machine as designed, before and while it is built: review, paper to work from, single wires.</summary>
@@ -8,6 +10,9 @@ public interface IDesignDesk
 
     /// <summary>What everything that a machine heats will do; null when there is no such machine.</summary>
     HeatView? Heat(string machineId);
+
+    /// <summary>What a log of one of its heaters says, or why it cannot be used; null when there is no such machine.</summary>
+    Outcome<HeatLogView>? HeatLog(string machineId, HeatLogRequest request);
 
     /// <summary>What is known of a machine's belts before they are fitted; without belts when the file has none; null when there is no such machine.</summary>
     BeltsPageView? Belts(string machineId, IReadOnlyDictionary<string, double> places);

@@ -7,7 +7,7 @@ namespace Proveout.Workshop;
 public static class HeatPrediction
 {
     private const int CurvePoints = 120;
-    private static readonly double[] FullOutputs = [1, 100, 255];
+    internal static readonly double[] FullOutputs = [1, 100, 255];
     private static readonly double[] SensorCelsius = [0, 15, 25, 40, 60, 80, 100, 150, 200, 250, 300];
 
     /// <summary>The view of a machine; without bodies when its file says nothing of what it heats.</summary>
@@ -42,7 +42,7 @@ public static class HeatPrediction
         return [.. Enumerable.Range(0, least.Shown.Count).Select(at => (at * least.StepSeconds, least.Shown[at], most.Shown[at]))];
     }
 
-    private static GuardView? GuardOf(HeaterDesign heater) => GuardThresholds.For(heater) is { } guard
+    internal static GuardView? GuardOf(HeaterDesign heater) => GuardThresholds.For(heater) is { } guard
         ? new(
             guard.WindowSeconds, guard.LeastRiseKelvin, guard.StrayKelvin, guard.StraySeconds, 100 * guard.FalseAlarms.MostShare, 100 * guard.Catches.MostMissed, guard.HottestBeforeTrip,
             double.IsFinite(guard.HottestWhileHolding) ? guard.HottestWhileHolding : null)
@@ -65,7 +65,7 @@ public static class HeatPrediction
             [.. Enumerable.Range(0, response.Seconds.Count / every).Select(at => new ResponsePoint(response.Seconds[at * every], response.Measured[at * every], 100 * response.Output[at * every]))]);
     }
 
-    private static ParallelSettings ParallelOf(Tuning tuning, double fullOutput)
+    internal static ParallelSettings ParallelOf(Tuning tuning, double fullOutput)
     {
         var (proportional, integral, derivative) = tuning.Parallel(fullOutput);
         return new(fullOutput, proportional, integral, derivative);

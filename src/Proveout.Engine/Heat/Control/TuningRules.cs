@@ -28,6 +28,9 @@ public static class TuningRules
     public static Tuning ZieglerNicholsPid(double ultimateGain, double ultimatePeriodSeconds) =>
         new(0.6 * ultimateGain, ultimatePeriodSeconds / 2, ultimatePeriodSeconds / 8);
 
+    /// <summary>PI by Ziegler and Nichols: 0.45 Ku, Pu/1.2. Swings widely: for comparison.</summary>
+    public static Tuning ZieglerNicholsPi(double ultimateGain, double ultimatePeriodSeconds) => new(0.45 * ultimateGain, ultimatePeriodSeconds / 1.2, 0);
+
     /// <summary>PI by Tyreus and Luyben: Ku/3.2, 2.2 Pu.</summary>
     /// <remarks>B. D. Tyreus and W. L. Luyben, Industrial and Engineering Chemistry Research 31 (1992) 2625-2628.</remarks>
     public static Tuning TyreusLuybenPi(double ultimateGain, double ultimatePeriodSeconds) => new(ultimateGain / 3.2, 2.2 * ultimatePeriodSeconds, 0);

@@ -13,6 +13,7 @@ internal sealed record ColumnUnit(string Name, string Kind, double Factor, doubl
         new("mm", "length", 1), new("um", "length", 1e-3), new("cm", "length", 10), new("m", "length", 1000), new("in", "length", 25.4),
         new("degC", "temperature", 1), new("K", "temperature", 1, -273.15), new("degF", "temperature", 5.0 / 9, -32 * 5.0 / 9),
         new("s", "time", 1), new("ms", "time", 1e-3), new("min", "time", 60), new("h", "time", 3600),
+        new("%", "share", 0.01), new("W", "power", 1),
         new("deg", "angle", 1), new("mrad", "angle", 0.18 / Math.PI), new("rad", "angle", 180 / Math.PI),
     ];
 
@@ -28,11 +29,18 @@ internal sealed record ColumnUnit(string Name, string Kind, double Factor, doubl
         ["millimetre"] = "mm",
         ["°C"] = "degC",
         ["C"] = "degC",
+        ["celsius"] = "degC",
+        ["fahrenheit"] = "degF",
+        ["kelvin"] = "K",
         ["°F"] = "degF",
         ["F"] = "degF",
         ["sec"] = "s",
         ["seconds"] = "s",
         ["hours"] = "h",
+        ["minutes"] = "min",
+        ["milliseconds"] = "ms",
+        ["millis"] = "ms",
+        ["watts"] = "W",
         ["°"] = "deg",
     };
 

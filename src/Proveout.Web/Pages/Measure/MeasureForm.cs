@@ -58,6 +58,7 @@ internal static class MeasureForm
     {
         "level" => "Plate",
         "piece" => "First piece",
+        "heat-log" => "Log of a heater",
         _ => $"{char.ToUpperInvariant(analysis[0])}{analysis[1..]}",
     };
 }

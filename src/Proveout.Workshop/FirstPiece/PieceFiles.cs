@@ -52,7 +52,8 @@ public static class PieceFiles
     {
         (double, double) Scaled((double Across, double Up) point) => (scale * point.Across, scale * point.Up);
         return new(
-            $"{part.Name}, {part.View}",
+            part.Name,
+            part.View,
             [.. part.Shape.Lines.Select(line => (IReadOnlyList<(double, double)>)[.. line.Points.Select(Scaled)])],
             [.. part.Measures.Select(measure => new DrawnMeasure(measure.Number, measure.Grip == PieceGrip.Inside, Scaled(measure.From), Scaled(measure.To), measure.Words))]);
     }

@@ -13,7 +13,7 @@ public static class PieceDrawing
     private const double Arrow = 3.2;
     private const double Disc = 2.9;
     private const double Margin = 14;
-    private const double RowGap = 16;
+    private const double RowGap = 4;
 
     private static readonly TextStyle Number = new(3.8, "middle");
     private static readonly TextStyle Name = new(4.2, "middle");
@@ -68,7 +68,8 @@ public static class PieceDrawing
         var group = Shape.Group(false, body);
         foreach (var measure in shape.Measures)
             group.Add(Marks(measure, left, low));
-        group.Add(Shape.Text(shape.Name, left + (ExtentOf(shape) / 2), low + Margin + 4, Name, ExtentOf(shape) + (2 * Margin)));
+        foreach (var (line, words) in new[] { shape.Name, shape.View }.Index())
+            group.Add(Shape.Text(words, left + (ExtentOf(shape) / 2), low + Margin + 1 + (5.2 * line), Name, ExtentOf(shape) + (2 * Margin)));
         return group;
     }
 

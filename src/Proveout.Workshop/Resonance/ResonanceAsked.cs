@@ -18,7 +18,7 @@ internal sealed record ResonanceAsked(SignalOptions Options, ShaperDemand Demand
         if (lowest >= highest && typed.Problems.Count == 0)
             typed.Refuse(ResonanceFields.Highest, "no-band", "It is not above the frequency from which resonances are sought.", "Give a higher one.");
         var demand = new ShaperDemand(
-            typed.Require(ResonanceFields.Tolerance) / 100, typed.Require(ResonanceFields.CornerError) / 1000, typed.Require(ResonanceFields.CornerSpeed) / 1000, lowest, highest);
+            typed.Require(ResonanceFields.Tolerance) / 100, typed.Require(ResonanceFields.CornerError) / 1000, typed.Require(ResonanceFields.CornerSpeed) / 1000, lowest, highest, typed.Require(ResonanceFields.Wander) / 100);
         var resolution = typed.Require(ResonanceFields.Resolution);
         var speed = typed.Require(ResonanceFields.PathSpeed) / 1000;
         List<Diagnostic> problems = [.. typed.Problems];

@@ -15,6 +15,9 @@ public static class ResonanceFields
     /// <summary>Vibration that may be left.</summary>
     public static FigureField Tolerance { get; } = new("tolerance", "Vibration that a shaper may leave", "%", 1, 25, "5 % is what the literature usually takes.", "5");
 
+    /// <summary>Wandering.</summary>
+    public static FigureField Wander { get; } = new("wander", "A resonance may wander by", "%", 0, 30, "Over the travel, with the load, from day to day: repeats agree within 3 to 5 % (common practice). 0 when you recorded at both ends and it stayed.", "5");
+
     /// <summary>Corner error.</summary>
     public static FigureField CornerError { get; } = new("corner-error", "A corner may be missed by", "mm", 0.005, 5, "How far from the corner the rounded path may pass.", "0.1");
 
@@ -25,5 +28,5 @@ public static class ResonanceFields
     public static FigureField PathSpeed { get; } = new("path-speed", "Speed along the path", "mm/s", 1, 2000, "For what different shapers on the two axes do to slanted lines and circles.", "100");
 
     /// <summary>All of them, in the order in which a page asks.</summary>
-    public static IReadOnlyList<FigureField> All { get; } = [Lowest, Highest, Resolution, Tolerance, CornerError, CornerSpeed, PathSpeed];
+    public static IReadOnlyList<FigureField> All { get; } = [Lowest, Highest, Resolution, Tolerance, Wander, CornerError, CornerSpeed, PathSpeed];
 }

@@ -48,7 +48,7 @@ public sealed record ModeView(FigureView Hertz, FigureView? DampingRatio, string
 /// <param name="DurationMilliseconds">From the first impulse to the last.</param>
 /// <param name="DelayMilliseconds">Mean delay.</param>
 /// <param name="SpreadMilliseconds">Spread of the impulses about it.</param>
-/// <param name="ResidualPercent">Vibration left at the worst place inside the uncertainties, rounded up.</param>
+/// <param name="ResidualPercent">Vibration left at the worst place inside uncertainties and wandering, rounded up.</param>
 /// <param name="SpectrumPercent">Root-mean-square acceleration of the measured spectrum that is left.</param>
 /// <param name="HighestAcceleration">Highest acceleration for the corner error, in m/s², rounded down.</param>
 /// <param name="RoundingMicrometres">Corner error of the corner speed alone, in µm, rounded up.</param>

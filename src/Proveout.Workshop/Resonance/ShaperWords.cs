@@ -35,7 +35,7 @@ internal static class ShaperWords
             return $"Axis {axis}: no resonance stands out, so there is nothing to shape. If parts ring all the same, excite the machine more and record again.";
         var shaper = best.Shaper;
         var made = Text($"{Name(shaper.Kind)} ({FullName(shaper.Kind)}) made for {shaper.Hertz:0.0} Hz and damping ratio {shaper.DampingRatio:0.000}");
-        var does = Text($"it leaves at most {Up(100 * best.Residual):0.0} % of the vibration wherever inside their uncertainties frequency and damping lie, and makes every move {1000 * shaper.DurationSeconds:0.0} ms longer");
+        var does = Text($"it leaves at most {Up(100 * best.Residual):0.0} % of the vibration wherever frequency and damping lie inside their uncertainties and {100 * demand.Wander:0.#} % of wandering, and makes every move {1000 * shaper.DurationSeconds:0.0} ms longer");
         var corner = best.HighestAcceleration > 0
             ? Text($"Corners stay within {1000 * demand.CornerError:0.###} mm up to {Down(best.HighestAcceleration):0.##} m/s².")
             : Text($"The speed kept at corners alone rounds them by more than {1000 * demand.CornerError:0.###} mm: lower it.");

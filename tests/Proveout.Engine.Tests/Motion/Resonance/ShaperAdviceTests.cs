@@ -4,7 +4,7 @@ namespace Proveout.Engine.Tests.Motion;
 
 public sealed class ShaperAdviceTests
 {
-    private static readonly ShaperDemand Demand = new(0.05, 1e-4, 0, 5, 200);
+    private static readonly ShaperDemand Demand = new(0.05, 1e-4, 0, 5, 200, 0);
 
     [Fact]
     public void A_frequency_that_is_surely_known_needs_only_the_shortest_shaper()
@@ -26,6 +26,14 @@ public sealed class ShaperAdviceTests
         var advice = ShaperAdvice.For([Mode(50, 0.0005, expanded / 2, 0)], Flat(), Demand);
         Assert.Equal(kind, advice.Best!.Shaper.Kind);
         Assert.True(advice.MeetsTolerance);
+    }
+
+    [Fact]
+    public void A_resonance_that_wanders_is_covered_as_one_that_is_not_known()
+    {
+        var still = ShaperAdvice.For([Mode(50, 0.05, 4, 0.002)], Flat(), Demand);
+        var wandering = ShaperAdvice.For([Mode(50, 0.05, 0, 0.002)], Flat(), Demand with { Wander = 8.0 / 50 });
+        Assert.Equal(still.Judgements.Select(judgement => Math.Round(judgement.Residual, 9)), wandering.Judgements.Select(judgement => Math.Round(judgement.Residual, 9)));
     }
 
     [Fact]

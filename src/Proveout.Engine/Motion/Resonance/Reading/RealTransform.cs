@@ -1,3 +1,6 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
+
 namespace Proveout.Engine.Motion;
 
 /// <summary>
@@ -74,7 +77,10 @@ internal sealed class RealTransform
             var highReal = _real.AsSpan(start + half, half);
             var lowImaginary = _imaginary.AsSpan(start, half);
             var highImaginary = _imaginary.AsSpan(start + half, half);
-            for (var index = 0; index < half; index++)
+            var wide = half - (half % Vector<double>.Count);
+            Wide(lowReal, highReal, lowImaginary, highImaginary, cosine, sine);
+            // Both are powers of two: either all fits, or none.
+            for (var index = wide; index < half; index++)
             {
                 var real = (cosine[index] * highReal[index]) + (sine[index] * highImaginary[index]);
                 var imaginary = (cosine[index] * highImaginary[index]) - (sine[index] * highReal[index]);
@@ -83,6 +89,26 @@ internal sealed class RealTransform
                 lowReal[index] += real;
                 lowImaginary[index] += imaginary;
             }
+        }
+    }
+
+    // Several at once, in the same order of operations.
+    private static void Wide(Span<double> lowReals, Span<double> highReals, Span<double> lowImaginaries, Span<double> highImaginaries, Span<double> cosines, Span<double> sines)
+    {
+        var lowReal = MemoryMarshal.Cast<double, Vector<double>>(lowReals);
+        var highReal = MemoryMarshal.Cast<double, Vector<double>>(highReals);
+        var lowImaginary = MemoryMarshal.Cast<double, Vector<double>>(lowImaginaries);
+        var highImaginary = MemoryMarshal.Cast<double, Vector<double>>(highImaginaries);
+        var cosine = MemoryMarshal.Cast<double, Vector<double>>(cosines);
+        var sine = MemoryMarshal.Cast<double, Vector<double>>(sines);
+        for (var index = 0; index < lowReal.Length; index++)
+        {
+            var real = (cosine[index] * highReal[index]) + (sine[index] * highImaginary[index]);
+            var imaginary = (cosine[index] * highImaginary[index]) - (sine[index] * highReal[index]);
+            highReal[index] = lowReal[index] - real;
+            highImaginary[index] = lowImaginary[index] - imaginary;
+            lowReal[index] += real;
+            lowImaginary[index] += imaginary;
         }
     }
 

@@ -86,14 +86,13 @@ internal sealed class RingCatcher
         var energy = 0.0;
         for (var direction = 0; direction < _history.Length; direction++)
         {
-            var (sum, squares) = (0.0, 0.0);
+            var history = _history[direction];
             var mean = _means[direction];
-            for (var sample = _count - _block; sample < _count; sample++)
-            {
-                var value = _history[direction][sample % _history[direction].Length] - mean;
-                sum += value;
-                squares += value * value;
-            }
+            var place = (int)((_count - _block) % history.Length);
+            var first = Math.Min(_block, history.Length - place);
+            var (sum, squares) = Sums(history.AsSpan(place, first), mean);
+            var (moreSum, moreSquares) = Sums(history.AsSpan(0, _block - first), mean);
+            (sum, squares) = (sum + moreSum, squares + moreSquares);
 
             energy += squares / _block;
             _means[direction] = _blocks == 0 ? mean + (sum / _block) : mean + (MeanSlowness * sum / _block);
@@ -112,6 +111,19 @@ internal sealed class RingCatcher
         }
 
         _energies[_blocks++ % Remembered] = energy;
+    }
+
+    private static (double Sum, double Squares) Sums(ReadOnlySpan<double> samples, double mean)
+    {
+        var (sum, squares) = (0.0, 0.0);
+        foreach (var sample in samples)
+        {
+            var value = sample - mean;
+            sum += value;
+            squares += value * value;
+        }
+
+        return (sum, squares);
     }
 
     private bool IsBlow(double energy)

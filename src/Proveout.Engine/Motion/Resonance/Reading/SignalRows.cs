@@ -85,7 +85,7 @@ internal sealed class SignalRows
         {
             at = _columns.Separator == ' ' ? PastBlanks(line, at) : at;
             var length = line[at..].IndexOf((byte)_columns.Separator);
-            var cell = (length < 0 ? line[at..] : line.Slice(at, length)).Trim(" \t\""u8);
+            var cell = Bare(length < 0 ? line[at..] : line.Slice(at, length));
             if (length < 0 && cell.IsEmpty && _columns.Separator == ' ' && column > 0)
                 break;
             if (column < _slots.Length && _slots[column] >= 0 && !TryCell(cell, _slots[column], row))
@@ -134,7 +134,11 @@ internal sealed class SignalRows
             ? "If the commas are decimal commas, save the file with semicolons between the columns."
             : "Give every row as many cells; leave a cell empty when nothing was measured.");
 
-    private static bool IsEmpty(ReadOnlySpan<byte> line) => line.Length == 0 || line[0] == '#' || line.Trim(" \t"u8) is { IsEmpty: true } or [(byte)'#', ..];
+    // Most cells have nothing around them.
+    private static ReadOnlySpan<byte> Bare(ReadOnlySpan<byte> cell) =>
+        cell.Length > 0 && cell[0] > (byte)'"' && cell[^1] > (byte)'"' ? cell : cell.Trim(" \t\""u8);
+
+    private static bool IsEmpty(ReadOnlySpan<byte> line) => line.Length == 0 || (line[0] <= (byte)'#' && line.Trim(" \t"u8) is { IsEmpty: true } or [(byte)'#', ..]);
 
     private static int PastBlanks(ReadOnlySpan<byte> line, int at)
     {

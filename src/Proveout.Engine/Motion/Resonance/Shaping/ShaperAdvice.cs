@@ -39,7 +39,7 @@ public sealed record ShaperAdvice(
         ShaperJudgement[] judgements =
         [
             .. Enum.GetValues<ShaperKind>()
-                .Select(kind => Designed(kind, counted, damping, demand.Tolerance))
+                .Select(kind => Designed(kind, counted, damping, demand))
                 .Select(shaper => Judge(shaper, counted, density, demand))
                 .OrderBy(judgement => judgement.Shaper.DurationSeconds),
         ];
@@ -49,14 +49,17 @@ public sealed record ShaperAdvice(
     }
 
     /// <summary>Vibration left in some resonances together, weighted by their travel, at the worst place inside their uncertainties.</summary>
-    public static double WorstResidual(InputShaper shaper, IReadOnlyList<VibrationMode> modes)
+    /// <param name="shaper">The shaper.</param>
+    /// <param name="modes">The resonances.</param>
+    /// <param name="wander">Share by which each may wander beside its uncertainty.</param>
+    public static double WorstResidual(InputShaper shaper, IReadOnlyList<VibrationMode> modes, double wander)
     {
         ArgumentNullException.ThrowIfNull(modes);
         var (left, all) = (0.0, 0.0);
         foreach (var mode in modes)
         {
             var square = mode.Travel * mode.Travel;
-            left += square * Math.Pow(Worst(shaper, mode), 2);
+            left += square * Math.Pow(Worst(shaper, mode, wander), 2);
             all += square;
         }
 
@@ -64,9 +67,9 @@ public sealed record ShaperAdvice(
     }
 
     // One resonance: the shaper of the literature, made for it. Several: made for the frequency at which it leaves least of them together.
-    private static InputShaper Designed(ShaperKind kind, VibrationMode[] modes, double damping, double tolerance)
+    private static InputShaper Designed(ShaperKind kind, VibrationMode[] modes, double damping, ShaperDemand demand)
     {
-        var tolerated = Math.Clamp(DesignShare * tolerance, 0.005, 0.25);
+        var tolerated = Math.Clamp(DesignShare * demand.Tolerance, 0.005, 0.25);
         if (modes.Length == 1)
             return InputShapers.Of(kind, modes[0].Hertz.Value, damping, tolerated);
         var model = InputShapers.Of(kind, 1, damping, tolerated);
@@ -74,7 +77,7 @@ public sealed record ShaperAdvice(
         var best = modes.Select(mode => mode.Hertz.Value)
             .Concat(Enumerable.Range(0, (int)(Math.Log(highest / lowest) / Math.Log(GridStep))).Select(step => lowest * Math.Pow(GridStep, step)))
             .Select(hertz => Moved(model, hertz))
-            .MinBy(shaper => WorstResidual(shaper, modes))!;
+            .MinBy(shaper => WorstResidual(shaper, modes, demand.Wander))!;
         return best;
     }
 
@@ -84,18 +87,19 @@ public sealed record ShaperAdvice(
 
     private static ShaperJudgement Judge(InputShaper shaper, VibrationMode[] modes, PowerDensity density, ShaperDemand demand) => new(
         shaper,
-        WorstResidual(shaper, modes),
+        WorstResidual(shaper, modes, demand.Wander),
         SpectrumShare(shaper, density, demand),
         CornerRounding.HighestAcceleration(shaper, demand.CornerError, demand.CornerSpeed),
         CornerRounding.Error(shaper, 0, 1));
 
-    private static double Worst(InputShaper shaper, VibrationMode mode)
+    private static double Worst(InputShaper shaper, VibrationMode mode, double wander)
     {
         var damping = mode.DampingRatio ?? UsualDamping;
+        var reach = mode.Hertz.Expanded + (wander * mode.Hertz.Value);
         var worst = 0.0;
         for (var point = 0; point < FrequencyPoints; point++)
         {
-            var hertz = mode.Hertz.Value + (mode.Hertz.Expanded * ((2.0 * point / (FrequencyPoints - 1)) - 1));
+            var hertz = mode.Hertz.Value + (reach * ((2.0 * point / (FrequencyPoints - 1)) - 1));
             foreach (var side in (ReadOnlySpan<double>)[-1, 0, 1])
                 worst = Math.Max(worst, shaper.Residual(Math.Max(hertz, 1e-3), Math.Clamp(damping.Value + (side * damping.Expanded), 0, 0.95)));
         }

@@ -6,4 +6,5 @@ namespace Proveout.Engine.Motion;
 /// <param name="CornerSpeed">Speed that each axis keeps at a corner, in m/s.</param>
 /// <param name="LowestHertz">Where the measured spectrum counts from.</param>
 /// <param name="HighestHertz">Up to where it counts.</param>
-public sealed record ShaperDemand(double Tolerance, double CornerError, double CornerSpeed, double LowestHertz, double HighestHertz);
+/// <param name="Wander">Share by which a resonance may wander over the travel and with the load, beside its uncertainty.</param>
+public sealed record ShaperDemand(double Tolerance, double CornerError, double CornerSpeed, double LowestHertz, double HighestHertz, double Wander);

@@ -24,7 +24,7 @@ internal static class SqliteErrors
         }
     }
 
-    private static JournalException Of(string path, SqliteException cause) => cause.SqliteErrorCode switch
+    public static JournalException Of(string path, SqliteException cause) => cause.SqliteErrorCode switch
     {
         Permission or ReadOnly or CannotOpen => Unwritable(path, cause),
         Busy or Locked => new JournalUnavailableException(
@@ -36,7 +36,7 @@ internal static class SqliteErrors
         NotADatabase => new JournalFormatException(
             $"{path} is not a journal. Give the path of a journal, or of a file that does not exist yet.", cause),
         Corrupt => new JournalDamagedException(
-            $"The journal {path} is damaged. Keep it as it is, and go back to a copy that is whole.", cause),
+            $"The journal {path} is damaged. Keep it as it is, and go back to a copy that is whole, or save what can be read with `proveout rescue`.", cause),
         _ => new JournalUnavailableException(
             $"The journal {path} could not be used ({cause.Message}). Nothing was recorded; try again.", cause),
     };

@@ -69,6 +69,6 @@ public sealed class SqliteDamageTests : IDisposable
         await using var again = await SqliteJournal.OpenAsync(_folder.Journal, new SteppingClock());
         var damage = await Assert.ThrowsAsync<JournalDamagedException>(() => again.ListBuildsAsync());
 
-        Assert.Equal($"The journal {_folder.Journal} is damaged. Keep it as it is, and go back to a copy that is whole.", damage.Message);
+        Assert.Equal($"The journal {_folder.Journal} is damaged. Keep it as it is, and go back to a copy that is whole, or save what can be read with `proveout rescue`.", damage.Message);
     }
 }

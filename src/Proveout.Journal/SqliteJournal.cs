@@ -21,7 +21,16 @@ public sealed class SqliteJournal : StoreJournal
         string path, TimeProvider clock, TimeSpan? longestWait = null, CancellationToken cancellation = default)
     {
         var file = new SqliteFile(path, longestWait ?? TimeSpan.FromSeconds(20));
-        await Task.Run(file.Prepare, cancellation).ConfigureAwait(false);
+        try
+        {
+            await Task.Run(file.Prepare, cancellation).ConfigureAwait(false);
+        }
+        catch
+        {
+            // A connection kept for reuse would go on seeing this file when another is put in its place.
+            file.Close();
+            throw;
+        }
         return new SqliteJournal(file, clock);
     }
 

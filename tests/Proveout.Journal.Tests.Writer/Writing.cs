@@ -20,7 +20,8 @@ internal static class Writing
     public static async Task RecordAsync(string path, string log, Life life)
     {
         await using var file = File.Create(log);
-        using var disk = RecordingDisk.Install(new DiskLogWriter(file));
+        using var events = new DiskLogWriter(file);
+        using var disk = RecordingDisk.Install(events);
         Guid? build = null;
         for (var session = 1; session <= life.Sessions; session++)
         {

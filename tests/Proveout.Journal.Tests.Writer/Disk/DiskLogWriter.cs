@@ -1,7 +1,7 @@
 namespace Proveout.Journal.Trials.Disk;
 
 /// <summary>Writes events one after the other.</summary>
-public sealed class DiskLogWriter(Stream target)
+public sealed class DiskLogWriter(Stream target) : IDisposable
 {
     private readonly BinaryWriter _writer = new(target);
     private readonly Lock _turn = new();
@@ -37,6 +37,8 @@ public sealed class DiskLogWriter(Stream target)
             _writer.Flush();
         }
     }
+
+    public void Dispose() => _writer.Dispose();
 
     /// <summary>Reads them back.</summary>
     public static IReadOnlyList<DiskEvent> Read(string path)

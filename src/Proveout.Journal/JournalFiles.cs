@@ -6,6 +6,8 @@ namespace Proveout.Journal;
 /// <summary>What is done with the file of a journal as a whole.</summary>
 public static class JournalFiles
 {
+    private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(20);
+
     /// <summary>Puts a backup in the place of a journal that is not there, after recomputing every chain of it.</summary>
     /// <param name="backup">The backup; it is only read.</param>
     /// <param name="path">Where the journal goes; nothing may be there.</param>
@@ -19,7 +21,7 @@ public static class JournalFiles
     {
         if (!File.Exists(backup))
             throw new JournalUnavailableException($"There is no backup {backup}. Give the path of one that `proveout backup` made.", null);
-        await Task.Run(() => new SqliteFile(backup, TimeSpan.FromSeconds(20)).CopyReadOnlyTo(path), cancellation).ConfigureAwait(false);
+        await Task.Run(() => new SqliteFile(backup, LongestWait).CopyReadOnlyTo(path), cancellation).ConfigureAwait(false);
         try
         {
             await using var restored = await SqliteJournal.OpenAsync(path, clock, cancellation: cancellation).ConfigureAwait(false);
@@ -30,6 +32,18 @@ public static class JournalFiles
             SqliteCopy.Discard(path);
             throw;
         }
+    }
+
+    /// <summary>Recomputes every chain of a file of the present format without changing it, as of a backup just made.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="cancellation">Cancels.</param>
+    public static async Task<IReadOnlyList<(Build Build, ChainVerdict Verdict)>> CheckAsync(string path, CancellationToken cancellation = default)
+    {
+        await using var journal = new StoreJournal(new SqliteStore(new SqliteFile(path, LongestWait)), TimeProvider.System);
+        var verdicts = new List<(Build, ChainVerdict)>();
+        foreach (var build in await journal.ListBuildsAsync(cancellation).ConfigureAwait(false))
+            verdicts.Add((build, await journal.VerifyAsync(build.Id, cancellation).ConfigureAwait(false)));
+        return verdicts;
     }
 
     /// <summary>Says what can be read of a journal, damaged or not, without changing it and without the database.</summary>

@@ -43,7 +43,7 @@ internal static class Admission
             Add(rows, build.Id, entry, record);
         foreach (var seal in record.Seals)
             rows.Add(seal);
-        return new Admitted(build, wereThere, Math.Max(0, record.Entries - wereThere));
+        return new Admitted(build, wereThere, Math.Max(0, record.Entries - wereThere), record.LastHash);
     }
 
     private static void Add(IJournalRows rows, Guid build, StoredEntry stored, BuildRecord record)

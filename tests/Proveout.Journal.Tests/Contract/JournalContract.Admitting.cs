@@ -15,7 +15,7 @@ public abstract partial class JournalContract
 
         var admitted = await journal.AdmitAsync(await source.TakeOutAsync(build.Id));
 
-        Assert.Equal(new Admitted(build, 0, 3), admitted);
+        Assert.Equal((build, 0, 3), (admitted.Build, admitted.WereThere, admitted.Added));
         Assert.Equal(build, await journal.FindBuildAsync(build.Id));
         Assert.Equal(await source.ReadAsync(build.Id), await journal.ReadAsync(build.Id));
         Assert.Equal([1, 2, 3], (await journal.ReadPhotoAsync(build.Id, Fingerprint.OfBytes([1, 2, 3])))!.Bytes.ToArray());
@@ -32,7 +32,7 @@ public abstract partial class JournalContract
         var record = await source.TakeOutAsync(build.Id);
         await journal.AdmitAsync(record);
 
-        Assert.Equal(new Admitted(build, 3, 0), await journal.AdmitAsync(record));
+        Assert.Equal(new Admitted(build, 3, 0, record.LastHash), await journal.AdmitAsync(record));
         Assert.Equal(3, (await journal.ReadAsync(build.Id)).Count);
     }
 
@@ -45,7 +45,7 @@ public abstract partial class JournalContract
         await journal.AdmitAsync(await source.TakeOutAsync(build.Id));
         var later = await source.AppendAsync(build.Id, Drafts.Note("later"));
 
-        Assert.Equal(new Admitted(build, 3, 1), await journal.AdmitAsync(await source.TakeOutAsync(build.Id)));
+        Assert.Equal(new Admitted(build, 3, 1, later.Hash), await journal.AdmitAsync(await source.TakeOutAsync(build.Id)));
         Assert.Equal(later, (await journal.ReadAsync(build.Id))[^1]);
         Assert.IsType<ChainWhole>(await journal.VerifyAsync(build.Id));
     }

@@ -54,4 +54,39 @@ public interface IJournal : IAsyncDisposable
     /// <summary>Recomputes the chain of a build, photographs and data files included, and says whether and where it is broken.</summary>
     /// <exception cref="BuildNotFoundException">There is no such build.</exception>
     Task<ChainVerdict> VerifyAsync(Guid buildId, CancellationToken cancellation = default);
+
+    /// <summary>Signs how far the record of a build has come, and keeps the seal with it.</summary>
+    /// <param name="buildId">The build.</param>
+    /// <param name="key">Signs; it is not kept.</param>
+    /// <param name="person">Whose key it is; not blank.</param>
+    /// <param name="cancellation">Cancels before anything is written.</param>
+    /// <exception cref="BuildNotFoundException">There is no such build.</exception>
+    /// <exception cref="RecordRefusedException">The record is broken: nobody should put a seal to that.</exception>
+    Task<Seal> SealAsync(Guid buildId, SealKey key, string person, CancellationToken cancellation = default);
+
+    /// <summary>What each seal says about the record as it is now: those kept with it, then others that were kept elsewhere.</summary>
+    /// <param name="buildId">The build.</param>
+    /// <param name="others">Seals of this build from elsewhere; they are what a forger could not reach.</param>
+    /// <param name="publicKey">The key that is trusted (<see cref="SealKey.PublicKey"/>); null to accept each seal's own.</param>
+    /// <param name="cancellation">Cancels.</param>
+    /// <exception cref="BuildNotFoundException">There is no such build.</exception>
+    Task<IReadOnlyList<SealVerdict>> CheckSealsAsync(
+        Guid buildId, IReadOnlyList<Seal> others, string? publicKey, CancellationToken cancellation = default);
+
+    /// <summary>Everything that is recorded of a build, of one moment: to be written as an archive or admitted to another journal.</summary>
+    /// <exception cref="BuildNotFoundException">There is no such build.</exception>
+    Task<BuildRecord> TakeOutAsync(Guid buildId, CancellationToken cancellation = default);
+
+    /// <summary>
+    /// Takes the record of a build in as it is, with its times and hashes. Where the journal has the first entries of it already, only the rest is
+    /// added; where it has all, nothing.
+    /// </summary>
+    /// <exception cref="RecordRefusedException">The record is not whole, or parts from what this journal has of the build.</exception>
+    /// <exception cref="DraftRefusedException">It holds what this journal would not have recorded.</exception>
+    /// <exception cref="SerialTakenException">Another build of this machine has the serial number.</exception>
+    /// <exception cref="KeyReusedException">A key of it belongs to an entry of another build.</exception>
+    Task<Admitted> AdmitAsync(BuildRecord record, CancellationToken cancellation = default);
+
+    /// <summary>What the store itself finds wrong with how it keeps the rows, in sentences; empty when nothing.</summary>
+    Task<IReadOnlyList<string>> InspectAsync(CancellationToken cancellation = default);
 }

@@ -29,6 +29,8 @@ public sealed class JsonTests(TemporaryFolder folder) : IClassFixture<TemporaryF
         { "proveout-build 1", ["import-readings", "pennywort", "--readings", "READINGS", "--builder", "Mara Lindt", "--journal", "JOURNAL", "--json"] },
         { "proveout-tension 1", ["tension", "--frequency", "112", "--other-frequency", "96", "--span", "150", "--mass", "8.1", "--target", "10", "--json"] },
         { "proveout-motor 1", ["motor", "--teeth", "20", "--current", "1.68", "--resistance", "1.65", "--inductance", "2.8", "--holding-torque", "0.44", "--mass", "0.5", "--acceleration", "5", "--speed", "300", "--belt-stiffness", "10000", "--loop", "1000", "--travel", "300", "--json"] },
+        { "proveout-key 1", ["seal-key", "KEY", "--json"] },
+        { "proveout-rescue 1", ["rescue", "READINGS", "--json"] },
         { "proveout-refusal 1", ["review", "nowhere", "--json"] },
     };
 
@@ -42,7 +44,7 @@ public sealed class JsonTests(TemporaryFolder folder) : IClassFixture<TemporaryF
 
         using var json = JsonDocument.Parse(run.Output, new JsonDocumentOptions { AllowDuplicateProperties = false });
         Assert.Equal(format, json.RootElement.GetProperty("format").GetString());
-        Assert.Contains($"## `{format}`", Document.Replace("and `proveout-build", "## `proveout-build", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains($"## `{format}`", Document.Replace("and `proveout-", "## `proveout-", StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.All(KeysOf(json.RootElement).Distinct(), key => Assert.Contains($"`{key}`", Document, StringComparison.Ordinal));
     }
 
@@ -61,6 +63,7 @@ public sealed class JsonTests(TemporaryFolder folder) : IClassFixture<TemporaryF
         "READINGS" => Path.Combine(Places.Samples, "pennywort-as-wired", "readings.txt"),
         "PAPER" => folder.At("paper"),
         "JOURNAL" => folder.At("journal.db"),
+        "KEY" => folder.At("workshop.key"),
         _ => word,
     };
 

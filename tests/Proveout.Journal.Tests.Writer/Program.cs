@@ -1,16 +1,47 @@
 using System.Globalization;
-using System.Text;
 using Proveout.Journal;
+using Proveout.Journal.Trials;
 
 // open PATH: opens the journal and says so, or why not.
 // append PATH BUILD PERSON COUNT: appends that many entries and prints sequence and hash of each once it is acknowledged.
+// keep PATH: records what stands in the files kept of each format.
+// record PATH LOG SESSIONS ENTRIES: a whole life of a journal, with a log of every write and sync of the disk.
+// fill PATH BYTES: appends until the disk is full, then once more when it is no longer.
+// kills COUNT and powercuts COUNT and flips COUNT: the full trials; docs/methods/durability.md has the figures.
 try
 {
+    switch (args)
+    {
+        case ["kills", var count]:
+            Console.WriteLine(await KillTrial.RunAsync(Number(count), writersAtOnce: 4, seed: 20310314));
+            return 0;
+        case ["powercuts", var count]:
+            Console.WriteLine(await PowerCutTrial.RunAsync(Number(count), seed: 20310314, new Life(Sessions: 4, Entries: 400), disksThatLie: false));
+            return 0;
+        case ["flips", var count]:
+            Console.WriteLine(await FlipTrial.RunAsync(Number(count), seed: 20310314));
+            return 0;
+        case ["record", var path, var log, var sessions, var entries]:
+            await Writing.RecordAsync(path, log, new Life(Number(sessions), Number(entries)));
+            return 0;
+        case ["fill", var path, var bytes]:
+            await Writing.FillAsync(path, Number(bytes));
+            return 0;
+    }
+
     await using var journal = await SqliteJournal.OpenAsync(args[1], TimeProvider.System);
-    if (args[0] == "open")
-        Console.WriteLine("opened");
-    else
-        await AppendAsync(journal, Guid.Parse(args[2]), args[3], int.Parse(args[4], CultureInfo.InvariantCulture));
+    switch (args)
+    {
+        case ["keep", _]:
+            await KeptRecord.WriteAsync(journal);
+            break;
+        case ["append", _, var build, var person, var count]:
+            await Writing.AppendAsync(journal, Guid.Parse(build), person, Number(count));
+            break;
+        default:
+            Console.WriteLine("opened");
+            break;
+    }
     return 0;
 }
 catch (JournalException refusal)
@@ -20,23 +51,4 @@ catch (JournalException refusal)
     return 1;
 }
 
-static async Task AppendAsync(IJournal journal, Guid build, string person, int count)
-{
-    for (var number = 1; number <= count; number++)
-    {
-        var entry = await journal.AppendAsync(build, Draft(person, number));
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{entry.Sequence} {entry.Hash}"));
-    }
-}
-
-// Every fourth entry carries a photograph, so that a transaction that spans many pages is cut short too.
-static EntryDraft Draft(string person, int number)
-{
-    var name = string.Create(CultureInfo.InvariantCulture, $"{person} {number}");
-    var key = new Guid(Encoding.UTF8.GetBytes(Fingerprint.OfText(name))[..16]);
-    if (number % 4 != 0)
-        return new EntryDraft(key, person, "", new NoteWritten(name));
-    var bytes = new byte[40_000];
-    new Random(number).NextBytes(bytes);
-    return EntryDraft.OfPhoto(key, person, name, "bench.jpg", "image/jpeg", bytes, "");
-}
+static int Number(string text) => int.Parse(text, CultureInfo.InvariantCulture);

@@ -24,9 +24,3 @@ internal sealed record ReadingShape(string Check, string Text);
 
 /// <summary>The files of a report.</summary>
 internal sealed record ReportShape(string Format, string Build, IReadOnlyList<string> Files);
-
-/// <summary>Whether records are as they were written.</summary>
-internal sealed record VerificationShape(string Format, IReadOnlyList<BuildVerdictShape> Builds);
-
-/// <summary>Whether one is.</summary>
-internal sealed record BuildVerdictShape(string Build, string Serial, string Machine, bool Whole, string Sentence);

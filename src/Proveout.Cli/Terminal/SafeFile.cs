@@ -27,7 +27,12 @@ internal static class SafeFile
         try
         {
             using (var stream = File.Create(unfinished))
+            {
                 write(stream);
+                // What is said to be written is on the disk before it takes the place of what was there.
+                stream.Flush(flushToDisk: true);
+            }
+
             File.Move(unfinished, full, overwrite: true);
         }
         finally

@@ -11,20 +11,24 @@ namespace Proveout.Journal.Chain;
 internal static class CanonicalForm
 {
     /// <summary>SHA-256 over the fields, as 64 lower-case hexadecimal digits in ASCII.</summary>
-    public static byte[] Hash(ReadOnlySpan<byte> title, params ReadOnlySpan<byte[]> fields)
+    public static byte[] Hash(ReadOnlySpan<byte> title, params ReadOnlySpan<byte[]> fields) =>
+        FieldText.Write(Convert.ToHexStringLower(SHA256.HashData(Bytes(title, fields))));
+
+    /// <summary>The fields as netstrings.</summary>
+    public static byte[] Bytes(ReadOnlySpan<byte> title, params ReadOnlySpan<byte[]> fields)
     {
-        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        Add(hash, title);
+        using var bytes = new MemoryStream();
+        Add(bytes, title);
         foreach (var field in fields)
-            Add(hash, field);
-        return FieldText.Write(Convert.ToHexStringLower(hash.GetHashAndReset()));
+            Add(bytes, field);
+        return bytes.ToArray();
     }
 
-    private static void Add(IncrementalHash hash, ReadOnlySpan<byte> field)
+    private static void Add(MemoryStream bytes, ReadOnlySpan<byte> field)
     {
-        hash.AppendData(Encoding.ASCII.GetBytes(field.Length.ToString(CultureInfo.InvariantCulture)));
-        hash.AppendData(":"u8);
-        hash.AppendData(field);
-        hash.AppendData(","u8);
+        bytes.Write(Encoding.ASCII.GetBytes(field.Length.ToString(CultureInfo.InvariantCulture)));
+        bytes.Write(":"u8);
+        bytes.Write(field);
+        bytes.Write(","u8);
     }
 }

@@ -10,14 +10,17 @@ internal static class ChainCheck
     public static ChainVerdict Run(StoredBuild? build, IEnumerable<StoredEntry> entries, StoredEnd? end, Func<string, byte[]?> file)
     {
         if (build is null)
-            return new ChainBroken(0, ChainPart.BuildRecord, "The record of the build itself is missing, though entries of it are there.");
+            return new ChainBroken(0, ChainPart.BuildRecord, "The record of the build itself is missing, though entries of it are there.") { How = Tampering.Removed };
         if (!Same(build.ComputeHash(), build.Hash))
             return new ChainBroken(0, ChainPart.BuildRecord,
                 "The record of the build itself (serial number, machine, builder, start or hash) was changed after it was written.");
+        var stored = entries.ToList();
         var reached = new StoredEnd(0, build.Hash);
-        foreach (var entry in entries)
+        foreach (var entry in stored)
         {
-            if (BreakAt(entry, reached, file) is { } broken)
+            if (PartAt(entry, reached) is { } part)
+                return new BreakKind(build, stored).At((int)reached.Entries + 1, part);
+            if (FileBreak(entry, file) is { } broken)
                 return broken;
             reached = new StoredEnd(entry.Sequence, entry.Hash);
         }
@@ -26,41 +29,40 @@ internal static class ChainCheck
         return new ChainWhole((int)reached.Entries, FieldText.Read(reached.Hash));
     }
 
-    private static ChainBroken? BreakAt(StoredEntry entry, StoredEnd before, Func<string, byte[]?> file)
-    {
-        var expected = before.Entries + 1;
-        if (entry.Sequence != expected)
-            return new ChainBroken(expected, ChainPart.Order, $"Entry {expected} is missing: entry {entry.Sequence} stands in its place.");
-        if (!Same(entry.PreviousHash, before.Hash))
-            return new ChainBroken(expected, ChainPart.Link, $"Entry {expected} does not refer to the hash of what stands before it.");
-        if (!Same(entry.ComputeHash(), entry.Hash))
-            return new ChainBroken(expected, ChainPart.Entry,
-                $"Entry {expected} does not give its own hash: its time, person, instrument, key, content or hash "
-                + "was changed after it was recorded.");
-        return FileBreak(entry, file);
-    }
+    private static ChainPart? PartAt(StoredEntry entry, StoredEnd before) =>
+        entry.Sequence != before.Entries + 1 ? ChainPart.Order
+        : !Same(entry.PreviousHash, before.Hash) ? ChainPart.Link
+        : !Same(entry.ComputeHash(), entry.Hash) ? ChainPart.Entry
+        : null;
 
     private static ChainBroken? FileBreak(StoredEntry entry, Func<string, byte[]?> file)
     {
         if (KeptFile.Of(entry.Decode().Content) is not { } kept)
             return null;
-        var sentence = file(kept.Sha256) switch
+        var bytes = file(kept.Sha256);
+        var sentence = bytes switch
         {
             null => $"The {kept.Word} {kept.FileName} of entry {entry.Sequence} is missing.",
-            var bytes when Fingerprint.OfBytes(bytes) != kept.Sha256 =>
+            _ when Fingerprint.OfBytes(bytes) != kept.Sha256 =>
                 $"The {kept.Word} {kept.FileName} of entry {entry.Sequence} is not the one that was attached.",
             _ => null,
         };
-        return sentence is null ? null : new ChainBroken(entry.Sequence, ChainPart.Photo, sentence);
+        return sentence is null ? null : new ChainBroken(entry.Sequence, ChainPart.Photo, sentence)
+            {
+                How = bytes is null ? Tampering.Removed : Tampering.Altered,
+            };
     }
 
     private static ChainBroken? BreakAtEnd(StoredEnd reached, StoredEnd? end)
     {
         if (end is null)
-            return new ChainBroken(reached.Entries, ChainPart.End, "How many entries the build has is no longer recorded.");
+            return new ChainBroken(reached.Entries, ChainPart.End, "How many entries the build has is no longer recorded.") { How = Tampering.Removed };
         if (end.Entries != reached.Entries)
             return new ChainBroken(Math.Min(end.Entries, reached.Entries) + 1, ChainPart.End,
-                $"{end.Entries} entries were recorded, but {reached.Entries} are there.");
+                $"{end.Entries} entries were recorded, but {reached.Entries} are there.")
+            {
+                How = end.Entries > reached.Entries ? Tampering.CutOff : Tampering.Inserted,
+            };
         return Same(end.Hash, reached.Hash)
             ? null
             : new ChainBroken(reached.Entries, ChainPart.End, $"The hash recorded for the end is not that of entry {reached.Entries}.");

@@ -20,4 +20,8 @@ public sealed record ChainWhole(int Entries, string LastHash) : ChainVerdict;
 /// <param name="Sequence">The first entry in question; 0 for the build's own record.</param>
 /// <param name="Part">What of it differs.</param>
 /// <param name="Sentence">The same in a sentence.</param>
-public sealed record ChainBroken(long Sequence, ChainPart Part, string Sentence) : ChainVerdict;
+public sealed record ChainBroken(long Sequence, ChainPart Part, string Sentence) : ChainVerdict
+{
+    /// <summary>What was done to it, as far as the hashes tell.</summary>
+    public Tampering How { get; init; }
+}

@@ -8,7 +8,14 @@ internal static partial class Sql
     private static readonly Dictionary<string, string> Statements = NamedPart().Matches(Resource("statements.sql"))
         .ToDictionary(part => part.Groups["name"].Value, part => part.Groups["text"].Value);
 
-    public static string Schema { get; } = Resource("schema-1.sql");
+    /// <summary>The tables of a new journal.</summary>
+    public static string Tables { get; } = Resource("tables.sql");
+
+    /// <summary>The triggers that keep them as they are.</summary>
+    public static string Guards { get; } = Resource("guards.sql");
+
+    /// <summary>What turns the format before into the one given.</summary>
+    public static string Upgrade(long format) => Resource($"upgrade-{format}.sql");
 
     public static string Statement(string name) => Statements[name];
 

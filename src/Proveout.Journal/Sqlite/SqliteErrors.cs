@@ -5,7 +5,7 @@ namespace Proveout.Journal.Sqlite;
 /// <summary>The one place where errors of the driver and of the file system become sentences. Codes: sqlite.org/rescode.html.</summary>
 internal static class SqliteErrors
 {
-    private const int Permission = 3, Busy = 5, Locked = 6, ReadOnly = 8, InputOutput = 10, Corrupt = 11, Full = 13, CannotOpen = 14;
+    private const int Statement = 1, Permission = 3, Busy = 5, Locked = 6, ReadOnly = 8, InputOutput = 10, Corrupt = 11, Full = 13, CannotOpen = 14;
     private const int NotADatabase = 26;
 
     public static T Translate<T>(string path, Func<T> work)
@@ -24,7 +24,7 @@ internal static class SqliteErrors
         }
     }
 
-    private static JournalException Of(string path, SqliteException cause) => cause.SqliteErrorCode switch
+    public static JournalException Of(string path, SqliteException cause) => cause.SqliteErrorCode switch
     {
         Permission or ReadOnly or CannotOpen => Unwritable(path, cause),
         Busy or Locked => new JournalUnavailableException(
@@ -35,8 +35,9 @@ internal static class SqliteErrors
             $"The disk with the journal {path} failed to read or write. Check the disk and the cable or share, then try again.", cause),
         NotADatabase => new JournalFormatException(
             $"{path} is not a journal. Give the path of a journal, or of a file that does not exist yet.", cause),
-        Corrupt => new JournalDamagedException(
-            $"The journal {path} is damaged. Keep it as it is, and go back to a copy that is whole.", cause),
+        // The statements are fixed: one that does not fit the tables means that the tables are not those that were made.
+        Corrupt or Statement => new JournalDamagedException(
+            $"The journal {path} is damaged. Keep it as it is, and go back to a copy that is whole, or save what can be read with `proveout rescue`.", cause),
         _ => new JournalUnavailableException(
             $"The journal {path} could not be used ({cause.Message}). Nothing was recorded; try again.", cause),
     };

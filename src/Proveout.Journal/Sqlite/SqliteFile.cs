@@ -1,4 +1,5 @@
 using Microsoft.Data.Sqlite;
+using Proveout.Journal.Rescue;
 
 namespace Proveout.Journal.Sqlite;
 
@@ -7,8 +8,8 @@ namespace Proveout.Journal.Sqlite;
 /// <param name="longestWait">How long to wait for a lock that another process holds, whole seconds, at least one.</param>
 internal sealed class SqliteFile(string path, TimeSpan longestWait)
 {
-    private const long ApplicationId = 0x5052564F;
-    private const long Format = 1;
+    internal const long ApplicationId = 0x5052564F;
+    internal const long Format = 2;
 
     private readonly string _connectionString = new SqliteConnectionStringBuilder
     {
@@ -22,6 +23,7 @@ internal sealed class SqliteFile(string path, TimeSpan longestWait)
     {
         if (Path.GetDirectoryName(Path.GetFullPath(path)) is { Length: > 0 } folder)
             Directory.CreateDirectory(folder);
+        RefuseIfCommittedIsHidden();
         using var connection = Connect();
         // Before anything is changed, and in one transaction: another process may be creating the file just now.
         using (connection.BeginTransaction(deferred: true))
@@ -30,7 +32,9 @@ internal sealed class SqliteFile(string path, TimeSpan longestWait)
         // Taking the lock shows at once whether the file may be written, and keeps out another process that creates it too.
         using var transaction = connection.BeginTransaction(deferred: false);
         if (!RefuseUnlessJournalOrEmpty(connection))
-            Run(connection, Sql.Schema);
+            Run(connection, Sql.Tables + Sql.Guards);
+        for (var format = Number(connection, "PRAGMA user_version") + 1; format <= Format; format++)
+            Run(connection, Sql.Upgrade(format));
         transaction.Commit();
         return true;
     });
@@ -41,11 +45,53 @@ internal sealed class SqliteFile(string path, TimeSpan longestWait)
     /// <summary>Writes within one transaction that no other writer can enter (BEGIN IMMEDIATE); on return it is on the disk.</summary>
     public T Write<T>(Func<SqliteConnection, T> work) => Transact(deferred: false, work);
 
+    /// <summary>What SQLite finds wrong with the pages, indexes and references of the file; empty when nothing.</summary>
+    public IReadOnlyList<string> Inspect()
+    {
+        try
+        {
+            return Read(connection => (string[])[.. Texts(connection, "PRAGMA integrity_check").Where(text => text != "ok"), .. Texts(connection, "PRAGMA foreign_key_check").Select(table => $"a row of {table} refers to a build that is not there")]);
+        }
+        catch (JournalDamagedException damage)
+        {
+            return [damage.Message];
+        }
+    }
+
+    /// <summary>Copies the file as it is at one moment into a new one.</summary>
+    public void CopyTo(string target) => SqliteErrors.Translate(path, () =>
+    {
+        using var connection = Connect();
+        SqliteCopy.Run(connection, target);
+        return true;
+    });
+
+    /// <summary>Copies a file that is not to be written, not even to prepare it.</summary>
+    public void CopyReadOnlyTo(string target) => SqliteErrors.Translate(path, () =>
+    {
+        var address = new SqliteConnectionStringBuilder(_connectionString) { Mode = SqliteOpenMode.ReadOnly, Pooling = false };
+        using var connection = new SqliteConnection(address.ToString());
+        connection.Open();
+        if (!RefuseUnlessJournalOrEmpty(connection))
+            throw new JournalFormatException($"{path} is empty: there is no journal in it.");
+        SqliteCopy.Run(connection, target);
+        return true;
+    });
+
     /// <summary>Closes the connections kept for reuse.</summary>
     public void Close()
     {
         using var connection = new SqliteConnection(_connectionString);
         SqliteConnection.ClearPool(connection);
+    }
+
+    // Opening would drop what lies behind the damage, and closing would remove the file that it is in.
+    private void RefuseIfCommittedIsHidden()
+    {
+        if (WriteAheadFile.Beside(path) is { } ahead && ahead.HidesCommitted() && WriteAheadFile.Beside(path) is { } again && again.HidesCommitted())
+            throw new JournalDamagedException(
+                $"The file {path}-wal, which holds the newest entries of the journal, is damaged in the middle. Nothing was opened or changed: "
+                + $"save what can be read with `proveout rescue`, and keep both files.");
     }
 
     private T Transact<T>(bool deferred, Func<SqliteConnection, T> work) => SqliteErrors.Translate(path, () =>
@@ -63,8 +109,9 @@ internal sealed class SqliteFile(string path, TimeSpan longestWait)
         try
         {
             connection.Open();
-            // FULL: in WAL mode each commit is synced, so that what was acknowledged also survives a loss of power.
-            Run(connection, $"PRAGMA synchronous = FULL; PRAGMA busy_timeout = {longestWait.TotalMilliseconds:F0}");
+            // EXTRA: in WAL mode each commit is synced, so that what was acknowledged also survives a loss of power; before a new file is in that mode,
+            // the removal of its rollback journal is synced too, so that it cannot come back and undo what was committed.
+            Run(connection, $"PRAGMA synchronous = EXTRA; PRAGMA busy_timeout = {longestWait.TotalMilliseconds:F0}");
             return connection;
         }
         catch
@@ -95,6 +142,17 @@ internal sealed class SqliteFile(string path, TimeSpan longestWait)
         using var command = connection.CreateCommand();
         command.CommandText = sql;
         return (long)command.ExecuteScalar()!;
+    }
+
+    private static List<string> Texts(SqliteConnection connection, string sql)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText = sql;
+        using var reader = command.ExecuteReader();
+        var texts = new List<string>();
+        while (reader.Read())
+            texts.Add(reader.GetString(0));
+        return texts;
     }
 
     private static void Run(SqliteConnection connection, string sql)

@@ -1,56 +1,79 @@
 using Microsoft.Data.Sqlite;
 using Proveout.Journal.Chain;
+using Proveout.Journal.Store;
 
 namespace Proveout.Journal.Sqlite;
 
 /// <summary>Rows in and out of the tables, within the transaction of the connection.</summary>
-internal static class SqliteRows
+internal sealed class SqliteRows(SqliteConnection connection) : IJournalRows
 {
     // SQLite takes a negative LIMIT as none.
     private const int NoLimit = -1;
 
-    public static StoredBuild? FindBuild(SqliteConnection connection, Guid id) =>
-        Query(connection, "find-build", Build, ("$build", id.ToString("D"))).SingleOrDefault();
+    public StoredBuild? FindBuild(Guid id) =>
+        Query("find-build", Build, ("$build", id.ToString("D"))).SingleOrDefault();
 
-    public static StoredBuild? FindBuild(SqliteConnection connection, string machineName, string serial) =>
-        Query(connection, "find-build-by-serial", Build, ("$machine_name", machineName), ("$serial", serial)).SingleOrDefault();
+    public StoredBuild? FindBuild(string machineName, string serial) =>
+        Query("find-build-by-serial", Build, ("$machine_name", machineName), ("$serial", serial)).SingleOrDefault();
 
-    public static IEnumerable<StoredBuild> ListBuilds(SqliteConnection connection) => Query(connection, "list-builds", Build);
+    public IEnumerable<StoredBuild> ListBuilds() => Query("list-builds", Build);
 
-    public static void Add(SqliteConnection connection, StoredBuild build) => Execute(connection, "add-build",
+    public void Add(StoredBuild build) => Execute("add-build",
         ("$id", build.Id), ("$serial", build.Serial), ("$machine_name", build.MachineName),
         ("$machine_fingerprint", build.MachineFingerprint), ("$builder", build.Builder), ("$started", build.Started),
         ("$hash", build.Hash));
 
-    public static IEnumerable<StoredEntry> Entries(SqliteConnection connection, Guid build, long after) =>
-        Query(connection, "read-entries", Entry, ("$build", build.ToString("D")), ("$after", after), ("$limit", NoLimit));
+    public IEnumerable<StoredEntry> Entries(Guid build, long after) =>
+        Query("read-entries", Entry, ("$build", build.ToString("D")), ("$after", after), ("$limit", NoLimit));
 
-    public static StoredEntry? FindEntry(SqliteConnection connection, Guid build, long sequence) =>
-        Query(connection, "read-entries", Entry, ("$build", build.ToString("D")), ("$after", sequence - 1), ("$limit", 1))
+    public StoredEntry? FindEntry(Guid build, long sequence) =>
+        Query("read-entries", Entry, ("$build", build.ToString("D")), ("$after", sequence - 1), ("$limit", 1))
             .SingleOrDefault(entry => entry.Sequence == sequence);
 
-    public static StoredEntry? FindEntry(SqliteConnection connection, Guid key) =>
-        Query(connection, "find-entry-by-key", Entry, ("$key", key.ToString("D"))).SingleOrDefault();
+    public StoredEntry? FindEntry(Guid key) =>
+        Query("find-entry-by-key", Entry, ("$key", key.ToString("D"))).SingleOrDefault();
 
-    public static StoredEntry? FindFileEntry(SqliteConnection connection, Guid build, string kind, string sha256) =>
-        Query(connection, "find-file-entry", Entry, ("$build", build.ToString("D")), ("$kind", kind), ("$sha256", sha256)).SingleOrDefault();
+    public StoredEntry? FindFileEntry(Guid build, string kind, string sha256) =>
+        Query("find-file-entry", Entry, ("$build", build.ToString("D")), ("$kind", kind), ("$sha256", sha256)).SingleOrDefault();
 
-    public static void Add(SqliteConnection connection, StoredEntry entry) => Execute(connection, "add-entry",
+    public void Add(StoredEntry entry) => Execute("add-entry",
         ("$build", entry.BuildId), ("$sequence", entry.Sequence), ("$key", entry.Key), ("$recorded", entry.Recorded),
         ("$person", entry.Person), ("$instrument", entry.Instrument), ("$content", entry.Content),
         ("$previous_hash", entry.PreviousHash), ("$hash", entry.Hash));
 
-    public static StoredEnd? FindEnd(SqliteConnection connection, Guid build) =>
-        Query(connection, "find-end", row => new StoredEnd(row.GetInt64(0), Bytes(row, 1)), ("$build", build.ToString("D")))
+    public StoredEnd? FindEnd(Guid build) =>
+        Query("find-end", row => new StoredEnd(row.GetInt64(0), Bytes(row, 1)), ("$build", build.ToString("D")))
             .SingleOrDefault();
 
-    public static byte[]? FindFile(SqliteConnection connection, string sha256) =>
-        Query(connection, "find-file", row => Bytes(row, 0), ("$sha256", sha256)).SingleOrDefault();
+    public byte[]? FindFile(string sha256) =>
+        Query("find-file", row => Bytes(row, 0), ("$sha256", sha256)).SingleOrDefault();
 
-    public static void Keep(SqliteConnection connection, string sha256, ReadOnlyMemory<byte> bytes)
+    public void Keep(string sha256, ReadOnlyMemory<byte> bytes)
     {
-        if (!Query(connection, "has-file", row => row.GetInt64(0), ("$sha256", sha256)).Any())
-            Execute(connection, "add-file", ("$sha256", sha256), ("$bytes", bytes.ToArray()));
+        if (!Query("has-file", row => row.GetInt64(0), ("$sha256", sha256)).Any())
+            Execute("add-file", ("$sha256", sha256), ("$bytes", bytes.ToArray()));
+    }
+
+    public IEnumerable<Seal> Seals(Guid build) => Query("read-seals", Seal, ("$build", build.ToString("D")));
+
+    public void Add(Seal seal) => Execute("add-seal",
+        ("$build", seal.BuildId.ToString("D")), ("$entries", seal.Entries), ("$hash", seal.Hash), ("$sealed", FieldText.Write(seal.Sealed)),
+        ("$person", seal.Person), ("$public_key", seal.PublicKey), ("$signature", seal.Signature));
+
+    private static Seal Seal(SqliteDataReader row)
+    {
+        try
+        {
+            return new Seal(
+                FieldText.ReadGuid(Bytes(row, 0)), row.GetInt32(1), row.GetString(2), FieldText.ReadTime(Bytes(row, 3)), row.GetString(4),
+                row.GetString(5), row.GetString(6));
+        }
+        catch (Exception cause) when (cause is FormatException or OverflowException)
+        {
+            throw new JournalDamagedException(
+                $"A seal of build {FieldText.Read(Bytes(row, 0))} cannot be read: it is not as Proveout writes seals. "
+                + "Go back to a copy of the journal that is whole.", cause);
+        }
     }
 
     private static StoredBuild Build(SqliteDataReader row) => new(
@@ -62,22 +85,22 @@ internal static class SqliteRows
 
     private static byte[] Bytes(SqliteDataReader row, int column) => row.GetFieldValue<byte[]>(column);
 
-    private static IEnumerable<T> Query<T>(
-        SqliteConnection connection, string statement, Func<SqliteDataReader, T> read, params (string Name, object Value)[] parameters)
+    private IEnumerable<T> Query<T>(
+        string statement, Func<SqliteDataReader, T> read, params (string Name, object Value)[] parameters)
     {
-        using var command = Command(connection, statement, parameters);
+        using var command = Command(statement, parameters);
         using var reader = command.ExecuteReader();
         while (reader.Read())
             yield return read(reader);
     }
 
-    private static void Execute(SqliteConnection connection, string statement, params (string Name, object Value)[] parameters)
+    private void Execute(string statement, params (string Name, object Value)[] parameters)
     {
-        using var command = Command(connection, statement, parameters);
+        using var command = Command(statement, parameters);
         command.ExecuteNonQuery();
     }
 
-    private static SqliteCommand Command(SqliteConnection connection, string statement, (string Name, object Value)[] parameters)
+    private SqliteCommand Command(string statement, (string Name, object Value)[] parameters)
     {
         var command = connection.CreateCommand();
         command.CommandText = Sql.Statement(statement);

@@ -53,3 +53,12 @@ SELECT 1 FROM photos WHERE sha256 = $sha256;
 
 -- name: add-file
 INSERT INTO photos (sha256, bytes) VALUES ($sha256, $bytes);
+
+-- name: read-seals
+SELECT CAST(build_id AS BLOB), entries, hash, CAST(sealed AS BLOB), person, public_key, signature
+FROM seals WHERE build_id = $build ORDER BY entries, rowid;
+
+-- name: add-seal
+INSERT INTO seals (build_id, entries, hash, sealed, person, public_key, signature)
+SELECT $build, $entries, $hash, CAST($sealed AS TEXT), $person, $public_key, $signature
+WHERE NOT EXISTS (SELECT 1 FROM seals WHERE build_id = $build AND signature = $signature);

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.RegularExpressions;
@@ -57,6 +58,31 @@ public sealed partial class WorkedExampleTests
 
         Assert.Equal(build["hash"], recorded.PreviousHash);
         Assert.Equal(entry["hash"], recorded.Hash);
+    }
+
+    [Fact]
+    public void The_seal_on_the_page_holds_for_the_entry_on_the_page_and_for_no_other()
+    {
+        var fields = Fields(Block("seal").Single());
+        var seal = new Seal(
+            Guid.Parse(fields["build"]), int.Parse(fields["entries"], CultureInfo.InvariantCulture), fields["hash"],
+            DateTimeOffset.Parse(fields["sealed"], CultureInfo.InvariantCulture), fields["person"], fields["public key"], fields["signature"]);
+        var hashes = Records.Select(record => record["hash"]).ToArray();
+
+        Assert.Equal(SealStanding.Holds, Assert.Single(SealCheck.Run([seal], seal.BuildId, hashes, seal.PublicKey)).Standing);
+        Assert.Equal(SealStanding.Rewritten, Assert.Single(SealCheck.Run([seal], seal.BuildId, [hashes[0], hashes[0]], seal.PublicKey)).Standing);
+        Assert.Equal(seal, SealText.Read(SealText.Write(seal)));
+    }
+
+    [Fact]
+    public async Task The_commands_on_the_page_find_the_seal_right()
+    {
+        Assert.SkipUnless(File.Exists("/usr/bin/openssl") && File.Exists("/bin/sh"), "This system has no openssl.");
+        using var folder = new TemporaryFolder();
+        using var shell = Process.Start(
+            new ProcessStartInfo("/bin/sh", ["-c", Block("check").Single()]) { RedirectStandardOutput = true, WorkingDirectory = folder.Path })!;
+
+        Assert.Equal("Verified OK\n", await shell.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken));
     }
 
     private static Dictionary<string, string> Fields(string block) =>

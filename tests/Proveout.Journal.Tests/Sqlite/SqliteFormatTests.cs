@@ -12,7 +12,7 @@ public sealed class SqliteFormatTests : IDisposable
         await OpenAndCloseAsync(_folder.Journal);
 
         Assert.Equal(0x5052564FL, RawFile.Read<long>(_folder.Journal, "PRAGMA application_id"));
-        Assert.Equal(1L, RawFile.Read<long>(_folder.Journal, "PRAGMA user_version"));
+        Assert.Equal(2L, RawFile.Read<long>(_folder.Journal, "PRAGMA user_version"));
         Assert.Equal("wal", RawFile.Read<string>(_folder.Journal, "PRAGMA journal_mode"));
     }
 
@@ -20,13 +20,13 @@ public sealed class SqliteFormatTests : IDisposable
     public async Task A_journal_of_a_newer_format_is_refused_with_both_formats_named_and_left_as_it_is()
     {
         await OpenAndCloseAsync(_folder.Journal);
-        RawFile.Execute(_folder.Journal, "PRAGMA user_version = 2");
+        RawFile.Execute(_folder.Journal, "PRAGMA user_version = 3");
         var before = await File.ReadAllBytesAsync(_folder.Journal);
 
         var refusal = await Assert.ThrowsAsync<JournalFormatException>(() => OpenAndCloseAsync(_folder.Journal));
 
         Assert.Equal(
-            $"The journal {_folder.Journal} has format 2, and this Proveout knows formats up to 1. Open it with a newer Proveout; it was left as it is.",
+            $"The journal {_folder.Journal} has format 3, and this Proveout knows formats up to 2. Open it with a newer Proveout; it was left as it is.",
             refusal.Message);
         Assert.Equal(before, await File.ReadAllBytesAsync(_folder.Journal));
     }

@@ -1,8 +1,9 @@
 using System.Globalization;
+using Proveout.Journal.Trials;
 
 namespace Proveout.Journal.Tests.Sqlite;
 
-/// <summary>Real processes on one file: side by side, and killed.</summary>
+/// <summary>Real processes on one file: side by side.</summary>
 public sealed class SqliteProcessTests : IDisposable
 {
     private const int Endless = int.MaxValue;
@@ -46,42 +47,6 @@ public sealed class SqliteProcessTests : IDisposable
         }
         writer.Kill();
         await writer.ReadToEndAsync();
-    }
-
-    [Fact]
-    public async Task What_was_acknowledged_is_there_and_whole_after_each_of_twenty_five_kills()
-    {
-        var random = new Random(20310314);
-        Build build;
-        await using (var journal = await SqliteJournal.OpenAsync(_folder.Journal, TimeProvider.System))
-            build = await journal.StartBuildAsync(Drafts.Build());
-        var acknowledged = new List<string>();
-
-        for (var kill = 1; kill <= 25; kill++)
-        {
-            acknowledged.AddRange(await AppendUntilKilledAsync(build.Id, $"writer {kill}", random));
-
-            await using var journal = await SqliteJournal.OpenAsync(_folder.Journal, TimeProvider.System);
-            var entries = await journal.ReadAsync(build.Id);
-            Assert.Subset(entries.Select(Line).ToHashSet(), acknowledged.ToHashSet());
-            // At most the one entry that was under way can be there without having been acknowledged, once for each kill.
-            Assert.InRange(entries.Count - acknowledged.Count, 0, kill);
-            Assert.Equal(entries.Count, Assert.IsType<ChainWhole>(await journal.VerifyAsync(build.Id)).Entries);
-        }
-        Assert.True(acknowledged.Count >= 25, $"{acknowledged.Count} entries were acknowledged before the kills");
-    }
-
-    private async Task<IReadOnlyList<string>> AppendUntilKilledAsync(Guid build, string person, Random random)
-    {
-        using var writer = WriterProcess.Append(_folder.Journal, build, person, Endless);
-        var acknowledged = new List<string>();
-        for (var wanted = random.Next(1, 12); acknowledged.Count < wanted;)
-            acknowledged.Add(await writer.ReadLineAsync() ?? throw new InvalidOperationException("The writer ended before it was killed."));
-        // A moment somewhere within the next few appends, not right after an acknowledgement.
-        Thread.SpinWait(random.Next(400_000));
-        writer.Kill();
-        acknowledged.AddRange(await writer.ReadToEndAsync());
-        return acknowledged;
     }
 
     private static string Line(Entry entry) => string.Create(CultureInfo.InvariantCulture, $"{entry.Sequence} {entry.Hash}");

@@ -1,3 +1,5 @@
+using Proveout.Journal.Trials;
+
 namespace Proveout.Journal.Tests.Sqlite;
 
 public sealed class SqliteUnavailableTests : IDisposable

@@ -1,46 +1,45 @@
-using Microsoft.Data.Sqlite;
 using Proveout.Journal.Chain;
 
-namespace Proveout.Journal.Sqlite;
+namespace Proveout.Journal.Store;
 
 /// <summary>The two ways in which a journal grows, each inside a transaction that no other writer can enter.</summary>
-internal static class SqliteAppend
+internal static class Appending
 {
-    public static Build Start(SqliteConnection connection, BuildDraft draft, TimeProvider clock)
+    public static Build Start(IJournalRows rows, BuildDraft draft, TimeProvider clock)
     {
-        if (SqliteRows.FindBuild(connection, draft.Id)?.Decode() is { } started)
+        if (rows.FindBuild(draft.Id)?.Decode() is { } started)
             return IsOf(started, draft)
                 ? started
                 : throw new KeyReusedException(draft.Id, $"the build with serial number {started.Serial}");
-        if (SqliteRows.FindBuild(connection, draft.MachineName, draft.Serial)?.Decode() is { } holder)
+        if (rows.FindBuild(draft.MachineName, draft.Serial)?.Decode() is { } holder)
             throw new SerialTakenException(holder);
         var build = StoredBuild.From(draft, clock.GetUtcNow());
-        SqliteRows.Add(connection, build);
+        rows.Add(build);
         return build.Decode();
     }
 
-    public static Entry Append(SqliteConnection connection, Guid buildId, EntryDraft draft, TimeProvider clock)
+    public static Entry Append(IJournalRows rows, Guid buildId, EntryDraft draft, TimeProvider clock)
     {
-        var end = SqliteRows.FindEnd(connection, buildId) ?? throw new BuildNotFoundException(buildId);
-        if (SqliteRows.FindEntry(connection, draft.Key) is { } recorded)
+        var end = rows.FindEnd(buildId) ?? throw new BuildNotFoundException(buildId);
+        if (rows.FindEntry(draft.Key) is { } recorded)
             return recorded.IsOf(buildId, draft)
                 ? recorded.Decode()
                 : throw new KeyReusedException(draft.Key, $"entry {recorded.Sequence}");
         if (draft.Content is ReadingCorrected correction)
-            RequireReading(connection, buildId, correction);
+            RequireReading(rows, buildId, correction);
         if (KeptFile.Of(draft.Content) is { } file)
-            SqliteRows.Keep(connection, file.Sha256, draft.FileBytes);
+            rows.Keep(file.Sha256, draft.FileBytes);
         var entry = StoredEntry.From(buildId, draft, clock.GetUtcNow(), end);
-        SqliteRows.Add(connection, entry);
+        rows.Add(entry);
         return entry.Decode();
     }
 
     private static bool IsOf(Build build, BuildDraft draft) =>
         new BuildDraft(build.Id, build.Serial, build.MachineName, build.MachineFingerprint, build.Builder) == draft;
 
-    private static void RequireReading(SqliteConnection connection, Guid buildId, ReadingCorrected correction)
+    public static void RequireReading(IJournalRows rows, Guid buildId, ReadingCorrected correction)
     {
-        var corrected = SqliteRows.FindEntry(connection, buildId, correction.Corrects)?.Decode().Content switch
+        var corrected = rows.FindEntry(buildId, correction.Corrects)?.Decode().Content switch
         {
             ReadingEntered entered => entered.Reading,
             ReadingCorrected earlier => earlier.Reading,

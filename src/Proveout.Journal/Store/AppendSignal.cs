@@ -1,4 +1,4 @@
-namespace Proveout.Journal.Sqlite;
+namespace Proveout.Journal.Store;
 
 /// <summary>Wakes those who watch when this process has appended.</summary>
 internal sealed class AppendSignal

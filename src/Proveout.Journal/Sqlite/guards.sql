@@ -1,43 +1,4 @@
--- Format 1 of a journal in SQLite. The application id is 'PRVO' in ASCII.
-PRAGMA application_id = 0x5052564F;
-PRAGMA user_version = 1;
-
-CREATE TABLE builds (
-    id TEXT NOT NULL PRIMARY KEY,
-    serial TEXT NOT NULL,
-    machine_name TEXT NOT NULL,
-    machine_fingerprint TEXT NOT NULL,
-    builder TEXT NOT NULL,
-    started TEXT NOT NULL,
-    hash TEXT NOT NULL,
-    UNIQUE (machine_name, serial)
-) STRICT;
-
-CREATE TABLE entries (
-    build_id TEXT NOT NULL REFERENCES builds (id),
-    sequence INTEGER NOT NULL,
-    key TEXT NOT NULL UNIQUE,
-    recorded TEXT NOT NULL,
-    person TEXT NOT NULL,
-    instrument TEXT NOT NULL,
-    content TEXT NOT NULL,
-    previous_hash TEXT NOT NULL,
-    hash TEXT NOT NULL,
-    PRIMARY KEY (build_id, sequence)
-) STRICT, WITHOUT ROWID;
-
--- How far each record goes; kept by triggers alone.
-CREATE TABLE ends (
-    build_id TEXT NOT NULL PRIMARY KEY REFERENCES builds (id),
-    entries INTEGER NOT NULL,
-    hash TEXT NOT NULL
-) STRICT, WITHOUT ROWID;
-
--- Bytes of photographs, each once, under their SHA-256.
-CREATE TABLE photos (
-    sha256 TEXT NOT NULL PRIMARY KEY,
-    bytes BLOB NOT NULL
-) STRICT;
+-- What the journal never does, the database itself refuses.
 
 CREATE TRIGGER builds_start AFTER INSERT ON builds BEGIN
     INSERT INTO ends (build_id, entries, hash) VALUES (NEW.id, 0, NEW.hash);
@@ -77,3 +38,5 @@ CREATE TRIGGER entries_not_removed BEFORE DELETE ON entries BEGIN SELECT RAISE(A
 CREATE TRIGGER ends_not_removed BEFORE DELETE ON ends BEGIN SELECT RAISE(ABORT, 'the end of a record is never removed'); END;
 CREATE TRIGGER photos_not_changed BEFORE UPDATE ON photos BEGIN SELECT RAISE(ABORT, 'a photograph is never changed'); END;
 CREATE TRIGGER photos_not_removed BEFORE DELETE ON photos BEGIN SELECT RAISE(ABORT, 'a photograph is never removed'); END;
+CREATE TRIGGER seals_not_changed BEFORE UPDATE ON seals BEGIN SELECT RAISE(ABORT, 'a seal is never changed'); END;
+CREATE TRIGGER seals_not_removed BEFORE DELETE ON seals BEGIN SELECT RAISE(ABORT, 'a seal is never removed'); END;

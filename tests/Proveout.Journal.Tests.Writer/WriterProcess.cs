@@ -1,9 +1,9 @@
 using System.Diagnostics;
 
-namespace Proveout.Journal.Tests;
+namespace Proveout.Journal.Trials;
 
 /// <summary>A second, real process that works on a journal.</summary>
-internal sealed class WriterProcess : IDisposable
+public sealed class WriterProcess : IDisposable
 {
     private static readonly string Program = Path.Combine(AppContext.BaseDirectory, "Proveout.Journal.Tests.Writer.dll");
     private readonly Process _process;
@@ -12,6 +12,13 @@ internal sealed class WriterProcess : IDisposable
 
     public static WriterProcess Append(string path, Guid build, string person, int count) =>
         new(Start(["dotnet", Program, "append", path, $"{build}", person, $"{count}"]));
+
+    /// <summary>Records a whole life of a journal on a disk that keeps a log of every write and sync.</summary>
+    public static WriterProcess Record(string path, string log, int sessions, int entries) =>
+        new(Start(["dotnet", Program, "record", path, log, $"{sessions}", $"{entries}"]));
+
+    /// <summary>Appends to a journal on a disk that is full after so many bytes, and once more when it is no longer.</summary>
+    public static WriterProcess Fill(string path, long bytes) => new(Start(["dotnet", Program, "fill", path, $"{bytes}"]));
 
     /// <summary>Runs the command words of <paramref name="before"/> in front, for example to take on another user.</summary>
     public static WriterProcess Open(string path, params string[] before) =>

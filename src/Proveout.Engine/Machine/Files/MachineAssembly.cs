@@ -11,6 +11,7 @@ internal sealed class MachineAssembly
     private readonly Section<Route> _routes;
     private readonly Section<Conductor> _conductors;
     private readonly Section<HeatedBody> _heated;
+    private readonly Section<Bay> _bays;
     private readonly ValueList<MistakeSetting> _mistakes;
     private readonly ReviewSettings _review;
     private readonly LayoutChecks _layout;
@@ -30,6 +31,7 @@ internal sealed class MachineAssembly
         _routes = Join(MachineDocument.RoutesKey, document => document.Routes, MachineShapes.Routes);
         _conductors = Join(MachineDocument.ConductorsKey, document => document.Conductors, MachineShapes.Conductors);
         _heated = Join(MachineDocument.HeatedKey, document => document.Heated, HeatShapes.Bodies);
+        _bays = Join(MachineDocument.BaysKey, document => document.Bays, BayShapes.Bays);
         _mistakes = documents.Select(file => file.Document.Mistakes).FirstOrDefault(settings => settings.Count > 0) ?? [];
         _review = documents.Select(file => file.Document.Review).FirstOrDefault(review => review != ReviewSettings.Default) ?? ReviewSettings.Default;
         foreach (var type in catalogue.Types)
@@ -60,6 +62,9 @@ internal sealed class MachineAssembly
         var heat = new HeatChecks(_parts, _problems);
         foreach (var (body, node) in _heated.Entries)
             heat.Check(body, node);
+        var air = new BayChecks(_parts, _surfaces, _problems);
+        foreach (var (bay, node) in _bays.Entries)
+            air.Check(bay, node);
         foreach (var (conductor, node) in _conductors.Entries)
             CheckConductor(conductor, node);
         _drives.Check();
@@ -80,6 +85,7 @@ internal sealed class MachineAssembly
             Rails = _rails.Entries.Select(rail => rail.Item).ToValueList(),
             Motion = _drives.Motion,
             Heated = _heated.Entries.Select(body => body.Item).ToValueList(),
+            Bays = _bays.Entries.Select(bay => bay.Item).ToValueList(),
             Mistakes = _mistakes,
             Review = _review,
         });

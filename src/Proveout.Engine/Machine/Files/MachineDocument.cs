@@ -26,6 +26,9 @@ internal sealed record MachineDocument(
     /// <summary>Its axes, pulleys, anchors, belts and screws.</summary>
     public MotionDesign Motion { get; init; } = MotionDesign.None;
 
+    /// <summary>Its bays.</summary>
+    public ValueList<Bay> Bays { get; init; } = [];
+
     public const string MachineKey = "machine";
     public const string TypesKey = "types";
     public const string PartsKey = "parts";
@@ -34,6 +37,7 @@ internal sealed record MachineDocument(
     public const string RoutesKey = "routes";
     public const string ConductorsKey = "conductors";
     public const string HeatedKey = "heated";
+    public const string BaysKey = "bays";
     public const string ReviewKey = "review";
     public const string MistakesKey = "mistakes";
 
@@ -60,6 +64,7 @@ internal sealed record MachineDocument(
             Key<MachineDocument>.Optional(ConductorsKey, "Conductors by identifier.", MachineShapes.Conductors, file => file.Conductors),
             .. DriveShapes.Sections,
             Key<MachineDocument>.Optional(HeatedKey, "What the machine heats, by name.", HeatShapes.Bodies, file => file.Heated),
+            Key<MachineDocument>.Optional(BaysKey, "Closed rooms of the machine that hold parts which get warm, by name.", BayShapes.Bays, file => file.Bays),
             Key<MachineDocument>.Optional(
                 ReviewKey, "Figures, choices and rules that are off for the review of the design.", ReviewShapes.Settings, file => file.Review, ReviewSettings.Default),
             Key<MachineDocument>.Optional(
@@ -82,5 +87,6 @@ internal sealed record MachineDocument(
             fields.Get<ValueList<MistakeSetting>>(MistakesKey))
         {
             Motion = DriveShapes.MotionOf(fields),
+            Bays = fields.Get<ValueList<Bay>>(BaysKey),
         });
 }

@@ -25,6 +25,7 @@ public static class MachineWriter
             design.Mistakes)
         {
             Motion = design.Motion,
+            Bays = design.Bays,
         };
         return NodeWriter.Write((MappingNode)MachineDocument.Shape.Write(document));
     }

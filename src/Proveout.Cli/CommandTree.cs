@@ -21,6 +21,7 @@ internal static class CommandTree
             EnergiseCommand.Build(terminal, options),
             BeltsCommand.Build(terminal, options),
             HeatCommand.Build(terminal, options),
+            AirCommand.Build(terminal, options),
             ReadingsCommand.Build(terminal, options),
             BenchCommand.Build(terminal, options),
             AskCommand.Build(terminal, options),

@@ -9,6 +9,7 @@ using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 using Proveout.Web.Hosting;
+using Proveout.Web.Pages.Air;
 using Proveout.Web.Pages.Ask;
 using Proveout.Web.Pages.Belts;
 using Proveout.Web.Pages.Check;
@@ -116,6 +117,7 @@ public static class BenchHost
         WalkEndpoints.Map(routes);
         BeltsEndpoints.Map(routes);
         HeatEndpoints.Map(routes);
+        AirEndpoints.Map(routes);
         ReviewEndpoints.Map(routes);
         PaperEndpoints.Map(routes);
         WireEndpoints.Map(routes);

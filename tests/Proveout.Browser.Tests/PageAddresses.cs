@@ -24,6 +24,7 @@ internal static class PageAddresses
             ("review", $"/machines/{site.Build.MachineId}/review"),
             ("belts", $"/machines/{site.Build.MachineId}/belts"),
             ("heat", $"/machines/{site.Build.MachineId}/heat"),
+            ("air", $"/machines/{site.Build.MachineId}/air"),
             ("frame", "/frame"),
             ("level-plate", "/level"),
             ("paper", $"/machines/{site.Build.MachineId}/paper"),

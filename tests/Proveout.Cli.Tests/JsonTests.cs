@@ -13,6 +13,7 @@ public sealed class JsonTests(TemporaryFolder folder) : IClassFixture<TemporaryF
         { "proveout-answer 1", ["ask", "pennywort", "--json"] },
         { "proveout-belts 1", ["belts", "alderbrook", "--json"] },
         { "proveout-heat 1", ["heat", "pennywort", "--json"] },
+        { "proveout-air 1", ["air", "alderbrook", "--json"] },
         { "proveout-walk 1", ["walk", "pennywort", "--json"] },
         { "proveout-energising 1", ["energise", "pennywort", "--json"] },
         { "proveout-schedules 1", ["schedules", "pennywort", "--out", "PAPER", "--json"] },

@@ -10,6 +10,7 @@ namespace Proveout.Workshop;
 public sealed class DesignDesk(MachineShelf shelf, PlanDesk desk) : IDesignDesk
 {
     private readonly ConcurrentDictionary<string, Lazy<HeatView>> _heat = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Lazy<AirView>> _air = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<BeltsView?>> _belts = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<IReadOnlyList<DrawingSheet>>> _sheets = new(StringComparer.Ordinal);
 
@@ -20,6 +21,11 @@ public sealed class DesignDesk(MachineShelf shelf, PlanDesk desk) : IDesignDesk
     /// <inheritdoc/>
     public HeatView? Heat(string machineId) => shelf.Find(machineId) is { } machine
         ? _heat.GetOrAdd(machine.Fingerprint, _ => new(() => HeatPrediction.Of(machine.Summary, machine.Design))).Value
+        : null;
+
+    /// <inheritdoc/>
+    public AirView? Air(string machineId) => shelf.Find(machineId) is { } machine
+        ? _air.GetOrAdd(machine.Fingerprint, _ => new(() => AirPrediction.Of(machine.Summary, machine.Design))).Value
         : null;
 
     /// <inheritdoc/>

@@ -9,6 +9,9 @@ public interface IDesignDesk
     /// <summary>What everything that a machine heats will do; null when there is no such machine.</summary>
     HeatView? Heat(string machineId);
 
+    /// <summary>What is known of the air in a machine's bays; null when there is no such machine.</summary>
+    AirView? Air(string machineId);
+
     /// <summary>What is known of a machine's belts before they are fitted; without belts when the file has none; null when there is no such machine.</summary>
     BeltsPageView? Belts(string machineId, IReadOnlyDictionary<string, double> places);
 

@@ -56,6 +56,16 @@ public sealed class AirFlows(IReadOnlyList<AirOpening> openings, double density,
 
     private (double Least, double Most) EndsOf(AirOpening opening) => (opening.LeastInward(-BayPascals.High - buoyancyPascals, density), opening.MostInward(-BayPascals.Low, density));
 
+    /// <summary>What comes in with a pressure in the bay above the room's, in m³/s: falling as it rises.</summary>
+    public Between ComesIn(double pascals) => new(
+        openings.Sum(opening => Math.Max(0, opening.LeastInward(-pascals - buoyancyPascals, density))),
+        openings.Sum(opening => Math.Max(0, opening.MostInward(-pascals, density))));
+
+    /// <summary>What goes out with a pressure in the bay above the room's, in m³/s: rising with it.</summary>
+    public Between GoesOut(double pascals) => new(
+        openings.Sum(opening => Math.Max(0, -opening.MostInward(-pascals, density))),
+        openings.Sum(opening => Math.Max(0, -opening.LeastInward(-pascals - buoyancyPascals, density))));
+
     // Where rising outflow meets falling inflow; both are the same there but for the last digits, or where both are nothing.
     private static (double Least, double Most) Crossing(Func<double, double> inflow, Func<double, double> outflow)
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Proveout.Engine.Electrical;
 using Proveout.Engine.Heat;
 using Proveout.Engine.Machine;
@@ -12,6 +13,9 @@ internal sealed class BayInventory
 
     // What is asked of a supply may be a tenth more than part types say.
     private const double AskedMore = 1.1;
+
+    // What makes less than that is counted, and not told of.
+    private const double LeastTold = 0.05;
 
     private readonly MachineDesign _design;
     private readonly Bay _bay;
@@ -66,7 +70,7 @@ internal sealed class BayInventory
     private IEnumerable<PartHeat> HeatOf()
     {
         foreach (var lines in _losses.Lines.Where(line => _contents.GetValueOrDefault(line.Part)?.MostHeat is null).GroupBy(line => line.Part))
-            yield return new(lines.Key, lines.Sum(line => line.RestLowWatts), lines.Sum(line => line.RestHighWatts), lines.Sum(line => line.WorkWatts), [.. lines.Select(line => line.Words)]);
+            yield return new(lines.Key, lines.Sum(line => line.RestLowWatts), lines.Sum(line => line.RestHighWatts), lines.Sum(line => line.WorkWatts), [.. lines.Where(line => line.WorkWatts >= LeastTold).Select(line => line.Words).DefaultIfEmpty(lines.First().Words)]);
         foreach (var content in _bay.Contents)
             if (content.MostHeat is { } most)
                 yield return new(content.Part, (double)(content.LeastHeat?.Watts ?? 0), (double)most.Watts, (double)most.Watts, ["the machine file"]);
@@ -78,7 +82,9 @@ internal sealed class BayInventory
             if (_contents.GetValueOrDefault(part.Designation)?.AirLimit is { } limit)
                 yield return new(part.Designation, AboveAir(part.Designation), limit.DegreesCelsius, "the machine file");
             else if (part.Type.Ratings.FullUpTo is { } full)
-                yield return new(part.Designation, AboveAir(part.Designation), full.DegreesCelsius, "full current up to there by its type") { Derating = DeratingOf(part) };
+                yield return DeratingOf(part) is { } derating
+                    ? new(part.Designation, AboveAir(part.Designation), full.DegreesCelsius, $"its type gives full current up to {full.DegreesCelsius.ToString("0", CultureInfo.InvariantCulture)} °C, and less above") { Derating = derating }
+                    : new(part.Designation, AboveAir(part.Designation), full.DegreesCelsius, "its type");
     }
 
     private Derating? DeratingOf(Part part) =>

@@ -115,10 +115,12 @@ public static class AirCampaign
         if (suffers is null)
             return left.HottestCelsius > sound.HottestCelsius + 2
                 ? (Severity.Hidden, $"{air}; every part whose limit is known bears that, and ages faster.")
-                : (Severity.Hidden, $"{air}, no more than it should.");
+                : (Severity.Hidden, $"{air}, no more than without this mistake.");
         var wasSo = sound.Bay.Parts.First(part => part.Designation == suffers.Designation) is var before && !before.Bears(sound.HottestAt(before));
+        if (!double.IsFinite(left.HottestCelsius))
+            return (suffers.Derating is null ? Severity.Damage : Severity.DoesNotWork, $"{air}; {suffers.Designation} suffers first.");
         return suffers.Derating is null
-            ? (Severity.Damage, Text($"{air}; {suffers.Designation} is made for {suffers.LimitCelsius:0} °C around it{(wasSo ? ", which it may pass without this mistake too" : "")}."))
+            ? (Severity.Damage, Text($"{air}, {Math.Ceiling(left.HottestAt(suffers)):0} °C at {suffers.Designation}, which bears {Math.Floor(suffers.LimitCelsius):0} °C around it{(wasSo ? ", which it may pass without this mistake too" : "")}."))
             : (Severity.DoesNotWork, Text($"{air}; {suffers.Designation} then surely gives only {Math.Floor(100 * suffers.ShareAt(left.HottestAt(suffers))):0} % of its current, and {Math.Ceiling(100 * suffers.Derating.AskedShare):0} % are asked of it."));
     }
 

@@ -6,6 +6,9 @@ internal static class AirMistakes
     // A hole with sharp edges between two rooms, as for openings.
     private static readonly Between LidCoefficient = new(2.4, 3.2);
 
+    // Air that comes in beside where it leaves may pass the parts by: of what flows, this share carries no heat away; from memory.
+    private static readonly Between PassesBy = new(0, 0.6);
+
     // Film and walls leave gaps.
     private static readonly Between Shut = new(0.002, 0.02);
 
@@ -23,7 +26,9 @@ internal static class AirMistakes
         if (opening.Fan is not { } fan)
             yield break;
         var (name, at) = (fan.Part.Length > 0 ? fan.Part : $"the fan in {opening.Name}", $"in {opening.Name}");
-        yield return Make("fan-reversed", $"{Capital(name)} {at} is turned round: it blows {(fan.BlowsOut ? "in" : "out")}.", 0.04, "the arrows on its frame; its label is on the side that the air leaves", fan with { BlowsOut = !fan.BlowsOut });
+        var opposes = bay.Openings.Any(other => other.Fan is { } with && !ReferenceEquals(other, opening) && with.BlowsOut == fan.BlowsOut);
+        var reversed = Make("fan-reversed", $"{Capital(name)} {at} is turned round: it blows {(fan.BlowsOut ? "in" : "out")}.", 0.04, "the arrows on its frame; its label is on the side that the air leaves", fan with { BlowsOut = !fan.BlowsOut });
+        yield return opposes ? reversed with { Left = reversed.Left with { Returned = PassesBy } } : reversed;
         yield return Make("fan-open", $"{Capital(name)} {at} stands still: its lead is open, or its output is off.", 0.03, "look whether it turns", fan with { Stands = true, CurrentShare = new(0, 0.02) });
         yield return Make("fan-jammed", $"{Capital(name)} {at} stands still: a wire or a screw jams its blades.", 0.02, "look whether it turns; it is warm, and twitches", fan with { Stands = true, CurrentShare = new(0, 3) });
         yield return Make(
@@ -43,7 +48,7 @@ internal static class AirMistakes
     private static IEnumerable<AirMistake> OfWay(BayAir bay, AirOpening opening)
     {
         yield return new(
-            $"opening-shut:{opening.Name}", "opening-shut", $"The opening {opening.Name} is shut: film left on, a bundle before it, a wall close behind it.", 0.03, "look at it from both sides", [bay.Name, opening.Name],
+            $"opening-shut:{opening.Name}", "opening-shut", $"The way through {opening.Name} is shut: film left on, a bundle before it, a wall close behind it.", 0.03, "look at it from both sides", [bay.Name, opening.Name],
             With(bay, opening, opening with { SquareMetres = opening.SquareMetres.Times(Shut) }));
         if (opening.Filter is { } filter)
             yield return new(
@@ -59,7 +64,7 @@ internal static class AirMistakes
                 bay with { Returned = new(0.4, 0.8) });
         yield return new(
             "lid-off", "lid-off", "The lid or door of the bay is off or ajar: air takes the short way.", 0.05, "look", [bay.Name],
-            bay with { Openings = [.. bay.Openings, new AirOpening("the open lid", new Between(0.3, 1).Times(bay.Walls.WidthMetres * bay.Walls.HeightMetres), LidCoefficient)] })
+            bay with { Returned = PassesBy, Openings = [.. bay.Openings, new AirOpening("the open lid", new Between(0.3, 1).Times(bay.Walls.WidthMetres * bay.Walls.HeightMetres), LidCoefficient)] })
         {
             BaresMains = bay.HoldsMains,
         };

@@ -12,7 +12,7 @@ namespace Proveout.Engine.Heat;
 public sealed record BayAir(
     string Name, IReadOnlyList<AirOpening> Openings, BayWalls Walls, Between RestWatts, double WorkWatts, Between RoomCelsius, double AltitudeMetres, IReadOnlyList<BayPart> Parts)
 {
-    /// <summary>Share of the air coming in that has just left: some of it always does; common practice.</summary>
+    /// <summary>Share of the air coming in that carries no heat away, because it has just left or passes the parts by: some of it always does; common practice.</summary>
     public Between Returned { get; init; } = new(0, 0.1);
 
     /// <summary>True when mains is in it, so that its lid keeps people from it.</summary>

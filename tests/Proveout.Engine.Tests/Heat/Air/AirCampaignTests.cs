@@ -67,7 +67,7 @@ public sealed class AirCampaignTests
     {
         var shut = Dictionary.Faults[IndexOf("opening-shut:slots")];
         Assert.Equal(Severity.Damage, shut.Severity);
-        Assert.Contains("A1 is made for 60 °C around it", shut.Consequence, StringComparison.Ordinal);
+        Assert.Contains("at A1, which bears 60 °C around it", shut.Consequence, StringComparison.Ordinal);
         Assert.Equal(Severity.Damage, Dictionary.Faults[IndexOf("fan-fast:fan")].Severity);
     }
 
@@ -85,6 +85,17 @@ public sealed class AirCampaignTests
     {
         Assert.NotEqual(Severity.Shock, Dictionary.Faults[IndexOf("lid-off")].Severity);
         Assert.Equal(Severity.Shock, AirCampaign.Of(SmallBay.Usual with { HoldsMains = true }).Faults.Single(fault => fault.Id == "lid-off").Severity);
+    }
+
+    // Two fans that draw out through neighbouring grilles: one turned round feeds the other past the parts, so that all air that still flows may carry less away.
+    [Fact]
+    public void A_fan_that_is_turned_round_beside_another_is_never_told_to_be_harmless()
+    {
+        var bay = SmallBay.Usual with { Openings = [.. SmallBay.Usual.Openings, SmallBay.Fan("second", SmallBay.Line, blowsOut: true, 0.1)] };
+        var sound = new BayClimate(bay);
+        var fault = AirCampaign.Of(bay).Faults.Single(fault => fault.Id == "fan-reversed:fan");
+        Assert.DoesNotContain("no more than without", fault.Consequence, StringComparison.Ordinal);
+        Assert.True(sound.HottestCelsius < 60);
     }
 
     [Fact]

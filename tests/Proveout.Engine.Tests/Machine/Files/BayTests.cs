@@ -1,3 +1,4 @@
+using Proveout.Engine.Heat;
 using Proveout.Engine.Machine;
 using Proveout.Engine.Tests.Samples;
 
@@ -33,6 +34,23 @@ public sealed class BayTests
         Assert.Superset(new HashSet<string> { "T1", "A1", "A3", "Q1", "K1", "G1", "G2", "B9" }, inside.ToHashSet());
         Assert.DoesNotContain("E1", inside);
         Assert.Equal(["A1", "E1"], BayParts.Of(Read(Good).Value!, Read(Good).Value!.Bays[0]).Select(part => part.Designation));
+    }
+
+    // By hand: 40 x 40 mm, 80 % free; 0.3 to 1.5 before a fan and 1.1 to 1.3 for its bend; two fans in a row give twice the pressure; a new filter differs by a fifth.
+    [Fact]
+    public void The_model_of_its_air_has_what_the_file_says()
+    {
+        var design = Read(Good).Value!;
+        var air = BayAirs.Of(design, design.Bays[0], new(3, 5), 6, []);
+        var opening = Assert.Single(air.Openings);
+        Assert.Equal(0.04 * 0.04 * 0.8, opening.SquareMetres.At(0.5), 1e-12);
+        Assert.Equal((1.4, 2.8), (Math.Round(opening.Coefficient.Low, 9), Math.Round(opening.Coefficient.High, 9)));
+        Assert.Equal((4, 6), (Math.Round(opening.Filter!.Pascals.Low, 9), Math.Round(opening.Filter.Pascals.High, 9)));
+        Assert.Equal(12, opening.Filter.LoadedPascals);
+        var fan = opening.Fan!;
+        Assert.Equal((false, 60, 24, 0.0), (fan.BlowsOut, fan.Curve.MostPascals, Math.Round(fan.Curve.PascalsAt(8.0 / 3600), 9), Math.Round(fan.Curve.PascalsAt(12.0 / 3600), 9)));
+        Assert.Equal((0.88, 1.12, 5200), (fan.Speed.Low, fan.Speed.High, fan.TurnsAMinute!.Value));
+        Assert.Equal((500, 35, 15), (air.AltitudeMetres, air.RoomCelsius.High, air.RoomCelsius.Low));
     }
 
     [Theory]

@@ -25,6 +25,7 @@ internal static class CommandTree
             SettingsCommand.Build(terminal, options),
             AcceptCommand.Build(terminal, options),
             HeatLogCommand.Build(terminal, options),
+            AirCommand.Build(terminal, options),
             ReadingsCommand.Build(terminal, options),
             BenchCommand.Build(terminal, options),
             AskCommand.Build(terminal, options),

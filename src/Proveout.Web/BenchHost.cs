@@ -10,6 +10,7 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 using Proveout.Web.Hosting;
 using Proveout.Web.Pages.Acceptance;
+using Proveout.Web.Pages.Air;
 using Proveout.Web.Pages.Ask;
 using Proveout.Web.Pages.Belts;
 using Proveout.Web.Pages.Check;
@@ -126,6 +127,7 @@ public static class BenchHost
         SettingsEndpoints.Map(routes);
         StagesEndpoints.Map(routes);
         AcceptanceEndpoints.Map(routes);
+        AirEndpoints.Map(routes);
         ReviewEndpoints.Map(routes);
         PaperEndpoints.Map(routes);
         WireEndpoints.Map(routes);

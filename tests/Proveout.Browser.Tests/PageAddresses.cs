@@ -30,6 +30,7 @@ internal static class PageAddresses
             ("acceptance-build", $"/builds/{site.Build.Id}/acceptance"),
             ("stages", $"/machines/{site.Build.MachineId}/stages"),
             ("heat-log", $"/machines/{site.Build.MachineId}/heat/log"),
+            ("air", $"/machines/{site.Build.MachineId}/air"),
             ("frame", "/frame"),
             ("level-plate", "/level"),
             ("piece", "/piece?travel-x=180&travel-y=180&travel-z=150"),

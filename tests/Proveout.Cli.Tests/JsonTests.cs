@@ -16,6 +16,7 @@ public sealed class JsonTests(TemporaryFolder folder) : IClassFixture<TemporaryF
         { "proveout-stages 1", ["stages", "alderbrook", "--json"] },
         { "proveout-settings 1", ["settings", "pennywort", "--json"] },
         { "proveout-acceptance 1", ["accept", "pennywort", "--json"] },
+        { "proveout-air 1", ["air", "alderbrook", "--json"] },
         { "proveout-walk 1", ["walk", "pennywort", "--json"] },
         { "proveout-energising 1", ["energise", "pennywort", "--json"] },
         { "proveout-schedules 1", ["schedules", "pennywort", "--out", "PAPER", "--json"] },

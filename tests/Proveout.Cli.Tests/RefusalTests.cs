@@ -28,6 +28,17 @@ public sealed class RefusalTests(TemporaryFolder folder) : IClassFixture<Tempora
         Assert.Contains("lamp.yaml:5:", run.Error, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("heat", "`heated`")]
+    [InlineData("air", "`bays`")]
+    public async Task A_machine_that_says_nothing_of_a_matter_is_told_which_section_to_add(string command, string section)
+    {
+        var run = await Run.OfAsync(command, "quarrymoor");
+
+        Assert.Equal((2, ""), (run.Exit, run.Output));
+        Assert.Contains(section, run.Error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_refusal_is_data_where_data_was_asked_for()
     {

@@ -75,6 +75,17 @@ public sealed class DesignPageTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Air_shows_cautions_first_and_every_part_against_its_limit_in_plot_table_and_words()
+    {
+        var page = await _visitor.GetAsync("/machines/alderbrook/air");
+        Assert.True(page.Text.IndexOf("Blades cut", StringComparison.Ordinal) is > 0 and var caution && caution < page.Text.IndexOf("are given off in bay", StringComparison.Ordinal));
+        Assert.Contains("Fans and openings of bay", page.Html, StringComparison.Ordinal);
+        Assert.Contains("T1 at most", page.Text, StringComparison.Ordinal);
+        Assert.Contains("is turned round: it blows in.", page.Text, StringComparison.Ordinal);
+        Assert.Contains("does not say what its bays are", (await _visitor.GetAsync("/machines/quarrymoor/air")).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Belts_show_cautions_first_and_move_with_the_address()
     {
         var page = await _visitor.GetAsync("/machines/alderbrook/belts?x=10&y=290&z=nothing");
@@ -88,6 +99,7 @@ public sealed class DesignPageTests : IAsyncLifetime
     [Theory]
     [InlineData("/machines/nowhere/belts")]
     [InlineData("/machines/nowhere/heat")]
+    [InlineData("/machines/nowhere/air")]
     [InlineData("/machines/nowhere/drawings")]
     [InlineData("/machines/pennywort/drawings/nothing.svg")]
     [InlineData("/machines/pennywort/wires/W0/1.svg")]

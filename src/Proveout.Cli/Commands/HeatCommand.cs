@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using Proveout.Engine.Machine;
 using Proveout.Workshop;
 
@@ -47,8 +46,8 @@ internal static class HeatCommand
             foreach (var sentence in body.Controller is { } controller ? HeatWords.Controller(controller) : [])
                 terminal.Say(sentence);
             ShowSensor(terminal, body);
-            ShowTable(terminal, "Checks of its sensor:", body.Sensor);
-            ShowTable(terminal, "Readings of its first warm-up:", body.WarmUp);
+            MistakeTables.Show(terminal, "Checks of its sensor:", body.Sensor);
+            MistakeTables.Show(terminal, "Readings of its first warm-up:", body.WarmUp);
         }
     }
 
@@ -60,22 +59,5 @@ internal static class HeatCommand
         foreach (var point in body.SensorTable)
             sheet.Add(HeatWords.Celsius(point.Celsius), HeatWords.Ohms(point), HeatWords.Error(point));
         terminal.Show(sheet);
-    }
-
-    private static void ShowTable(Terminal terminal, string title, MistakeTable table)
-    {
-        terminal.Say();
-        terminal.Say(title);
-        foreach (var caution in table.SetUps.SelectMany(setUp => setUp.Cautions).Distinct())
-            terminal.Say($"CAUTION: {caution}", Meaning.Caution);
-        foreach (var check in table.Checks)
-            terminal.Say($"{check.Check.Title}: {check.Expected}. {check.Check.Instruction}");
-        var sheet = new Sheet("Mistake", "What it does", "Surely shown by");
-        foreach (var row in table.Mistakes)
-            sheet.Add(row.Fault.Sentence, row.Fault.Consequence, row.CaughtBy.Count > 0 ? string.Join("; ", row.CaughtBy) : $"none; {row.Fault.OtherEvidence}");
-        terminal.Show(sheet);
-        terminal.Say(string.Create(
-            CultureInfo.InvariantCulture,
-            $"{table.Mistakes.Count(row => row.CaughtBy.Count > 0)} of {table.Mistakes.Count} mistakes are surely shown. What was not thought of is not found."));
     }
 }

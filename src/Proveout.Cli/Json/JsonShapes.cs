@@ -13,6 +13,7 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(CheckTableShape))]
 [JsonSerializable(typeof(EnergisingShape))]
 [JsonSerializable(typeof(BeltsShape))]
+[JsonSerializable(typeof(AirShape))]
 [JsonSerializable(typeof(HeatShape))]
 [JsonSerializable(typeof(SettingsShape))]
 [JsonSerializable(typeof(StagesShape))]

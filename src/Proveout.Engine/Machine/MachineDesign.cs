@@ -30,6 +30,9 @@ public sealed record MachineDesign(
     /// <summary>What is left for later, in the order in which it is fitted.</summary>
     public ValueList<LaterFitting> Later { get; init; } = [];
 
+    /// <summary>Its bays and their ways of air, in file order.</summary>
+    public ValueList<Bay> Bays { get; init; } = [];
+
     /// <summary>Kinds of mistake that are switched off, or whose probability is given anew; the others stand as they are.</summary>
     public ValueList<MistakeSetting> Mistakes { get; init; } = [];
 

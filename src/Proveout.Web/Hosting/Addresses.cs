@@ -37,6 +37,8 @@ internal static class Addresses
 
     public static string Belts(string machineId) => $"{Machine(machineId)}/belts";
 
+    public static string Air(string machineId) => $"{Machine(machineId)}/air";
+
     public static string Heat(string machineId) => $"{Machine(machineId)}/heat";
 
     public static string Settings(string machineId) => $"{Machine(machineId)}/settings";

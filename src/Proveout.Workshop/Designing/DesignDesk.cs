@@ -11,6 +11,7 @@ public sealed class DesignDesk(MachineShelf shelf, PlanDesk desk) : IDesignDesk
 {
     private readonly ConcurrentDictionary<string, Lazy<HeatView>> _heat = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<StagesView?>> _stages = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Lazy<AirView>> _air = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<BeltsView?>> _belts = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Lazy<IReadOnlyList<DrawingSheet>>> _sheets = new(StringComparer.Ordinal);
 
@@ -26,6 +27,11 @@ public sealed class DesignDesk(MachineShelf shelf, PlanDesk desk) : IDesignDesk
     /// <inheritdoc/>
     public Outcome<HeatLogView>? HeatLog(string machineId, HeatLogRequest request) =>
         shelf.Find(machineId) is { } machine ? HeatLogJudgement.Of(request, [.. machine.Design.Heated]) : null;
+
+    /// <inheritdoc/>
+    public AirView? Air(string machineId) => shelf.Find(machineId) is { } machine
+        ? _air.GetOrAdd(machine.Fingerprint, _ => new(() => AirPrediction.Of(machine.Summary, machine.Design))).Value
+        : null;
 
     /// <inheritdoc/>
     public BeltsPageView? Belts(string machineId, IReadOnlyDictionary<string, double> places) => shelf.Find(machineId) is not { } machine ? null

@@ -14,6 +14,9 @@ public interface IDesignDesk
     /// <summary>What a log of one of its heaters says, or why it cannot be used; null when there is no such machine.</summary>
     Outcome<HeatLogView>? HeatLog(string machineId, HeatLogRequest request);
 
+    /// <summary>What is known of the air in a machine's bays; null when there is no such machine.</summary>
+    AirView? Air(string machineId);
+
     /// <summary>What is known of a machine's belts before they are fitted; without belts when the file has none; null when there is no such machine.</summary>
     BeltsPageView? Belts(string machineId, IReadOnlyDictionary<string, double> places);
 

@@ -12,6 +12,7 @@ internal sealed class MachineAssembly
     private readonly Section<Conductor> _conductors;
     private readonly Section<HeatedBody> _heated;
     private readonly Section<LaterFitting> _later;
+    private readonly Section<Bay> _bays;
     private readonly ValueList<MistakeSetting> _mistakes;
     private readonly ReviewSettings _review;
     private readonly LayoutChecks _layout;
@@ -32,6 +33,7 @@ internal sealed class MachineAssembly
         _conductors = Join(MachineDocument.ConductorsKey, document => document.Conductors, MachineShapes.Conductors);
         _heated = Join(MachineDocument.HeatedKey, document => document.Heated, HeatShapes.Bodies);
         _later = Join(MachineDocument.LaterKey, document => document.Later, LaterShapes.Fittings);
+        _bays = Join(MachineDocument.BaysKey, document => document.Bays, BayShapes.Bays);
         _mistakes = documents.Select(file => file.Document.Mistakes).FirstOrDefault(settings => settings.Count > 0) ?? [];
         _review = documents.Select(file => file.Document.Review).FirstOrDefault(review => review != ReviewSettings.Default) ?? ReviewSettings.Default;
         foreach (var type in catalogue.Types)
@@ -62,6 +64,9 @@ internal sealed class MachineAssembly
         var heat = new HeatChecks(_parts, _problems);
         foreach (var (body, node) in _heated.Entries)
             heat.Check(body, node);
+        var air = new BayChecks(_parts, _surfaces, _problems);
+        foreach (var (bay, node) in _bays.Entries)
+            air.Check(bay, node);
         foreach (var (conductor, node) in _conductors.Entries)
             CheckConductor(conductor, node);
         _drives.Check();
@@ -87,6 +92,7 @@ internal sealed class MachineAssembly
             Motion = _drives.Motion,
             Heated = _heated.Entries.Select(body => body.Item).ToValueList(),
             Later = _later.Entries.Select(fitting => fitting.Item).ToValueList(),
+            Bays = _bays.Entries.Select(bay => bay.Item).ToValueList(),
             Mistakes = _mistakes,
             Review = _review,
         });

@@ -29,6 +29,9 @@ internal sealed record MachineDocument(
     /// <summary>What is left for later.</summary>
     public ValueList<LaterFitting> Later { get; init; } = [];
 
+    /// <summary>Its bays.</summary>
+    public ValueList<Bay> Bays { get; init; } = [];
+
     public const string MachineKey = "machine";
     public const string TypesKey = "types";
     public const string PartsKey = "parts";
@@ -38,6 +41,7 @@ internal sealed record MachineDocument(
     public const string ConductorsKey = "conductors";
     public const string HeatedKey = "heated";
     public const string LaterKey = "later";
+    public const string BaysKey = "bays";
     public const string ReviewKey = "review";
     public const string MistakesKey = "mistakes";
 
@@ -65,6 +69,7 @@ internal sealed record MachineDocument(
             .. DriveShapes.Sections,
             Key<MachineDocument>.Optional(HeatedKey, "What the machine heats, by name.", HeatShapes.Bodies, file => file.Heated),
             Key<MachineDocument>.Optional(LaterKey, "What is fitted later, by name, in order: the machine runs without it first.", LaterShapes.Fittings, file => file.Later),
+            Key<MachineDocument>.Optional(BaysKey, "Closed rooms of the machine that hold parts which get warm, by name.", BayShapes.Bays, file => file.Bays),
             Key<MachineDocument>.Optional(
                 ReviewKey, "Figures, choices and rules that are off for the review of the design.", ReviewShapes.Settings, file => file.Review, ReviewSettings.Default),
             Key<MachineDocument>.Optional(
@@ -88,5 +93,6 @@ internal sealed record MachineDocument(
         {
             Motion = DriveShapes.MotionOf(fields),
             Later = fields.Get<ValueList<LaterFitting>>(LaterKey),
+            Bays = fields.Get<ValueList<Bay>>(BaysKey),
         });
 }

@@ -26,6 +26,7 @@ public static class MachineWriter
         {
             Motion = design.Motion,
             Later = design.Later,
+            Bays = design.Bays,
         };
         return NodeWriter.Write((MappingNode)MachineDocument.Shape.Write(document));
     }

@@ -65,6 +65,15 @@ internal sealed record Measure(string Name, string Example, ValueList<MeasureUni
     /// <summary>Thermal conductance, in watts per kelvin.</summary>
     public static readonly Measure HeatPassage = new("thermal conductance", "0.09 W/K", [new("W/K", "W/K", 0)]);
 
+    /// <summary>Flow of air, in cubic metres an hour.</summary>
+    public static readonly Measure Flow = new("flow of air", "27 m3/h", [new("m3/h", "m³/h", 0)]);
+
+    /// <summary>Pressure of air, in pascals.</summary>
+    public static readonly Measure Pressure = new("pressure", "32 Pa", [new("Pa", "Pa", 0)]);
+
+    /// <summary>Difference of temperatures, in kelvin.</summary>
+    public static readonly Measure Rise = new("difference of temperatures", "5 K", [new("K", "K", 0)]);
+
     /// <summary>Reads a number and a unit.</summary>
     /// <param name="text">The text.</param>
     /// <param name="unitRequired">False when a number alone is taken in the base unit.</param>

@@ -20,7 +20,7 @@ internal sealed class RelayHeat : IReviewRule
             var (part, flow) = (context.PartOf(relay), context.Currents.In(relay));
             if (flow is null || part.Type.Ratings is not { Drop.Volts: var drop, JunctionToBase.KelvinsPerWatt: var inside })
                 continue;
-            if (ToAir(context, part) is not { } toAir)
+            if (SwitchSink.Of(context, part) is not { } toAir)
                 unknown.Add(part.Designation);
             else if (Found(context, part, flow, drop, inside, toAir) is { } finding)
                 yield return finding;
@@ -30,7 +30,7 @@ internal sealed class RelayHeat : IReviewRule
             yield return finding;
     }
 
-    private Finding? Found(ReviewContext context, Part part, Flow flow, double drop, double inside, (double KelvinsPerWatt, string Name) toAir)
+    private Finding? Found(ReviewContext context, Part part, Flow flow, double drop, double inside, SwitchSink toAir)
     {
         var watts = drop * flow.Amperes;
         var most = part.Type.Ratings.Junction?.DegreesCelsius ?? DesignJunction;
@@ -50,21 +50,5 @@ internal sealed class RelayHeat : IReviewRule
         {
             Numbers = [new("heat", watts, "W"), new("junction", junction, "°C"), new("limit", most, "°C"), new("heat sink asked", asked, "K/W")],
         };
-    }
-
-    // The part that carries it, or that its base is bonded to by a conductor of its own; or else its own body.
-    private static (double KelvinsPerWatt, string Name)? ToAir(ReviewContext context, Part part)
-    {
-        var neighbours = part.Type.Terminals
-            .Where(terminal => terminal.Role == TerminalRole.ProtectiveEarth)
-            .SelectMany(terminal => context.Context.ConductorsAt(new(part.Designation, terminal.Name)))
-            .SelectMany(conductor => new[] { conductor.From.Part, conductor.To.Part });
-        return neighbours.Prepend(part.Placement?.On ?? "")
-            .Select(context.Design.FindPart)
-            .OfType<Part>()
-            .Append(part)
-            .Where(found => found.Type.Ratings.ToAir is not null)
-            .Select(found => ((double, string)?)(found.Type.Ratings.ToAir!.Value.KelvinsPerWatt, found == part ? "its own body" : found.Designation))
-            .FirstOrDefault();
     }
 }

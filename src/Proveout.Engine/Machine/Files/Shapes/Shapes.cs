@@ -41,6 +41,14 @@ internal static class Shapes
 
     public static readonly OptionalShape<Force> AnyForce = new(Positive(Measure.Force, number => Force.FromNewtons(number), value => value.Newtons));
 
+    public static readonly QuantityShape<VolumeFlow> Flow = Positive(Measure.Flow, number => VolumeFlow.FromCubicMetersPerHour(number), value => value.CubicMetersPerHour);
+
+    public static readonly QuantityShape<Pressure> AirPressure = Positive(Measure.Pressure, number => Pressure.FromPascals(number), value => value.Pascals);
+
+    public static readonly OptionalShape<TemperatureDelta> AnyRise = new(Positive(Measure.Rise, number => TemperatureDelta.FromKelvins(number), value => value.Kelvins));
+
+    public static readonly OptionalShape<Power> AnyPower = new(Power);
+
     public static readonly OptionalShape<ElectricCurrent> AnyCurrent = new(Current);
 
     public static readonly OptionalShape<ElectricPotential> AnyVoltage = new(Voltage);

@@ -8,6 +8,9 @@ internal sealed class OpenSettings : ISettingSource
         new("tension", "Tension of the belts", "Pluck a span and record it: `proveout tension`.", machine => machine.Design.Motion.Belts.Count > 0),
         new("frame", "Squareness of the frame", "Measure the diagonals: `proveout frame`.", machine => machine.Design.Motion.Axes.Count > 1),
         new("level", "Level and shape of the plate", "Probe it cold and hot: `proveout level`.", machine => machine.Design.Heated.Any(body => body.Plate is not null)),
+        new("heat-log", "Guards and gains by a heater's own log", "Log its first warm-up: `proveout heat-log`.", machine => machine.Design.Heated.Count > 0),
+        new("resonance", "Input shaper and acceleration of each axis", "Record an accelerometer on the moving part: `proveout resonance`.", machine => machine.Motors.Count > 0),
+        new("piece", "Feed, flow, size and skew", "Make the first test piece and measure it: `proveout piece`.", machine => machine.Design.Motion.Axes.Count > 1),
         new("motor", "Speed and acceleration of the axes", "Give the plate of each motor and what it moves: `proveout motor`.", machine => machine.Motors.Count > 0),
     ];
 

@@ -48,6 +48,19 @@ public sealed class BuildStagesTests
             BuildStages.Of(Design("  lid: {parts: [G1]}\n  filter: {parts: [G2]}")).Select(stage => stage.Design.Conductors.Select(conductor => conductor.Id).ToArray()));
 
     [Fact]
+    public void An_opening_whose_fan_comes_later_is_a_hole_until_then()
+    {
+        var design = Design("  lid: {parts: [G1]}\nbays:\n  bay: {inside: 300 x 200 x 80 mm, parts: [A1, G1], openings: {out: {size: 40 x 40 mm, fan: {part: G1, blows: out, most-flow: 10 m3/h, most-pressure: 20 Pa}}, in: {size: 60 x 60 mm}}}");
+
+        var bay = Assert.Single(BuildStages.Of(design)[0].Design.Bays);
+
+        Assert.Equal(["A1"], bay.Parts);
+        Assert.Equal(2, bay.Openings.Count);
+        Assert.All(bay.Openings, opening => Assert.Null(opening.Fan));
+        Assert.NotNull(design.Bays[0].Openings[0].Fan);
+    }
+
+    [Fact]
     public void A_machine_of_which_nothing_comes_later_has_one_stage()
     {
         var pennywort = Repository.Design("pennywort");

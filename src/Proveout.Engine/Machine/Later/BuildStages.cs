@@ -28,7 +28,16 @@ public static class BuildStages
             Parts = design.Parts.Where(part => !absent.Contains(part.Designation)).ToValueList(),
             Conductors = design.Conductors.Where(conductor => !absent.Contains(conductor.From.Part) && !absent.Contains(conductor.To.Part)).ToValueList(),
             Heated = design.Heated.Where(body => !absent.Contains(body.Heater)).ToValueList(),
+            Bays = design.Bays.Select(bay => Without(bay, absent)).ToValueList(),
             Later = [],
         };
     }
+
+    // An opening whose fan comes later is a hole until then.
+    private static Bay Without(Bay bay, HashSet<string> absent) => bay with
+    {
+        Parts = bay.Parts.Where(part => !absent.Contains(part)).ToValueList(),
+        Contents = bay.Contents.Where(content => !absent.Contains(content.Part)).ToValueList(),
+        Openings = bay.Openings.Select(opening => opening.Fan is { } fan && absent.Contains(fan.Part) ? opening with { Fan = null } : opening).ToValueList(),
+    };
 }

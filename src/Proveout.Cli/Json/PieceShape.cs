@@ -10,12 +10,13 @@ internal sealed record PieceShape(
     IReadOnlyList<string> Findings,
     IReadOnlyList<string> Steps,
     IReadOnlyList<string> Remarks,
-    IReadOnlyList<PieceLengthShape> Lengths)
+    IReadOnlyList<PieceLengthShape> Lengths,
+    IReadOnlyList<PieceDoubtShape> Doubts)
 {
     public static PieceShape Of(PieceAnswer answer)
     {
         var sheet = MeasurementShape.Of("proveout-piece 1", answer.Sheet);
-        return new(sheet.Format, sheet.IsFine, sheet.Figures, sheet.Findings, sheet.Steps, sheet.Remarks, [.. answer.Lengths.Select(PieceLengthShape.Of)]);
+        return new(sheet.Format, sheet.IsFine, sheet.Figures, sheet.Findings, sheet.Steps, sheet.Remarks, [.. answer.Lengths.Select(PieceLengthShape.Of)], [.. answer.Doubts.Select(PieceDoubtShape.Of)]);
     }
 }
 
@@ -24,3 +25,12 @@ internal sealed record PieceLengthShape(int Measure, string Words, double DrawnM
 {
     public static PieceLengthShape Of(PieceLengthView length) => new(length.Number, length.Words, length.DrawnMm, length.ReadMm, UncertainShape.Of(length.After));
 }
+
+/// <summary>What the doubt of a figure is made of.</summary>
+internal sealed record PieceDoubtShape(string Name, string Unit, double Degrees, IReadOnlyList<PieceCauseShape> Causes)
+{
+    public static PieceDoubtShape Of(PieceDoubtView doubt) => new(doubt.Name, doubt.Unit, doubt.Degrees, [.. doubt.Causes.Select(cause => new PieceCauseShape(cause.Cause, cause.Standard))]);
+}
+
+/// <summary>A cause of it.</summary>
+internal sealed record PieceCauseShape(string Cause, double Standard);

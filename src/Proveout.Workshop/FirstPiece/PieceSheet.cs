@@ -40,6 +40,7 @@ public static class PieceSheet
         return Outcome.Of(new PieceAnswer(
             new([.. all.SelectMany(part => part.Figures)], [.. all.SelectMany(part => part.Findings)], [.. all.SelectMany(part => part.Steps)], [.. all.SelectMany(part => part.Remarks)], all.All(part => part.IsFine)),
             size?.Lengths ?? [],
+            size?.Doubts ?? [],
             PiecePlot.Of(size?.Lengths ?? [])));
 
         // What is wrong with one part does not keep the others from being looked through.

@@ -75,6 +75,31 @@ public sealed class PieceSheetTests
     }
 
     [Fact]
+    public void Exchanged_readings_are_named_and_nothing_is_corrected_by_them()
+    {
+        var sound = Readings(0.006, 0, 0.003, 0.003, 0.1);
+        var lines = sound.Text.Split('\n');
+        (lines[1], lines[2]) = ($"1;{lines[2].Split(';')[1]}", $"2;{lines[1].Split(';')[1]}");
+
+        var sheet = PieceSheet.Of(Request(sound with { Text = string.Join('\n', lines) })).Value!.Sheet;
+
+        Assert.StartsWith("Measures 1 and 2 seem to stand in each other's place", sheet.Findings[0], StringComparison.Ordinal);
+        Assert.Empty(sheet.Steps);
+        Assert.False(sheet.IsFine);
+    }
+
+    [Fact]
+    public void The_doubt_is_shown_cause_by_cause_and_adds_up()
+    {
+        var answer = PieceSheet.Of(Request(Readings(0, 0, 0, 0, 0))).Value!;
+        var walls = answer.Doubts.Single(doubt => doubt.Name.StartsWith("Growth of walls", StringComparison.Ordinal));
+
+        Assert.Contains(walls.Causes, cause => cause.Cause == "inside jaws of the calliper");
+        var expanded = answer.Sheet.Figures.Single(figure => figure.Name == walls.Name).Figure.Expanded;
+        Assert.InRange(expanded / Math.Sqrt(walls.Causes.Sum(cause => cause.Standard * cause.Standard)), 1.95, 2.5);
+    }
+
+    [Fact]
     public void A_ratio_of_a_wrong_pulley_is_not_stretched_away() =>
         Assert.Contains(PieceSheet.Of(Request(Readings(0.25, 0, 0.11803, 0.11803, 0))).Value!.Sheet.Steps, step => step.StartsWith("X is off by a ratio", StringComparison.Ordinal));
 

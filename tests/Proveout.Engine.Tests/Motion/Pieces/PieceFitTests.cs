@@ -107,6 +107,34 @@ public sealed class PieceFitTests
         Assert.Equal(10, fit.Odd);
     }
 
+    [Theory]
+    [InlineData(1, 2)]
+    [InlineData(7, 8)]
+    public void Readings_that_stand_in_each_others_place_are_named(int one, int other)
+    {
+        var piece = PieceSample.Piece();
+        var random = new Random(9);
+        PieceReading[] sound = PieceSample.Readings(piece, new(1.006, 0.999, SkewXY: 0.008), 0.1, _ => PieceSample.Normal(random, 0.015), PieceSample.IsRing);
+        PieceReading[] mixed = [.. sound.Select(reading => reading with { Millimetres = sound[(reading.Measure.Number == one ? other : reading.Measure.Number == other ? one : reading.Measure.Number) - 1].Millimetres })];
+
+        Assert.Equal((one, other), Exchange(mixed));
+        Assert.Null(Exchange(sound));
+
+        (int, int)? Exchange(PieceReading[] readings) => PieceExchange.Of(piece, readings, PieceSample.Doubt(), PieceFit.Of(piece, readings, PieceSample.Doubt()).Fit!);
+    }
+
+    [Fact]
+    public void Sound_readings_are_never_called_exchanged()
+    {
+        var piece = PieceSample.Piece();
+        var random = new Random(10);
+        for (var trial = 0; trial < 40; trial++)
+        {
+            var readings = PieceSample.Readings(piece, new(1.002, 0.999, SkewXY: 0.002), 0.1, _ => PieceSample.Normal(random, 0.03), measure => measure.Number <= 8);
+            Assert.Null(PieceExchange.Of(piece, readings, PieceSample.Doubt(), PieceFit.Of(piece, readings, PieceSample.Doubt()).Fit!));
+        }
+    }
+
     [Fact]
     public void Outside_lengths_of_one_size_are_not_enough_and_the_ones_to_add_are_named()
     {

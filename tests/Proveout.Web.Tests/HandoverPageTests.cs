@@ -49,10 +49,10 @@ public sealed class HandoverPageTests : IAsyncLifetime
     public async Task What_is_found_of_an_item_is_kept_with_its_name()
     {
         var address = $"/builds/{_server.Build.Id}/acceptance";
-        var page = await _visitor.SendAsync(address, "paste-warm-up", ("found", "good"), ("person", "Ida"));
+        var sent = await _visitor.SendAsync(address, "paste-warm-up", ("found", "good"), ("person", "Ida"));
 
-        Assert.Equal(HttpStatusCode.OK, page.Status);
-        Assert.Contains("1 as they should be, 0 not", page.Text, StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.SeeOther, sent.Status);
+        Assert.Contains("1 as they should be, 0 not", (await _visitor.GetAsync(address)).Text, StringComparison.Ordinal);
         Assert.Contains("Measured: Warm-up of paste. As it should be.", (await _visitor.GetAsync($"/builds/{_server.Build.Id}/record")).Text, StringComparison.Ordinal);
     }
 

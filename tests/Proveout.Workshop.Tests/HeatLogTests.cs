@@ -86,6 +86,33 @@ public sealed class HeatLogTests
         Assert.False(view.Sheet.IsFine);
     }
 
+    // A 4.7 kΩ pull-up with 2.2 kΩ set shows 43 °C in a room of 25 °C (thermistor of 100 kΩ, 3950 K): by hand, 100 kΩ over 4.7 kΩ is read as 46.8 kΩ.
+    [Fact]
+    public void A_sensor_that_is_set_wrongly_is_told_by_what_the_other_shows_in_the_room()
+    {
+        var view = Judge("time [s],nozzle temperature [degC],plate temperature [degC],nozzle output [%]\n" + string.Concat(Enumerable.Range(0, 40).Select(second => $"{second},43.1,25.0,{(second < 30 ? 0 : 100)}\n")));
+        Assert.False(view.Sheet.IsFine);
+        Assert.Contains("where `plate temperature` begins at 25 °C", view.Sheet.Findings[0], StringComparison.Ordinal);
+        Assert.Contains(view.Diagnosis!.Suspects, suspect => suspect.Sentence.Contains("reckons with a pull-up of 2.2 kΩ", StringComparison.Ordinal));
+    }
+
+    // More than a day in steps of a quarter second: the warm-up is read once more, and the verdict is that of the short log.
+    [Fact]
+    public void A_long_log_is_judged_by_its_warm_up_all_the_same()
+    {
+        var rows = Log().Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        var text = new StringBuilder(rows[0]).Append('\n');
+        foreach (var (row, cells) in rows.Skip(1).Select((line, row) => (row, line[line.IndexOf(',', StringComparison.Ordinal)..])))
+            for (var part = 0; part < 4; part++)
+                text.Append(CultureInfo.InvariantCulture, $"{row + (0.25 * part):0.00}{cells}\n");
+        for (var row = 5600; row < 400_000; row++)
+            text.Append(CultureInfo.InvariantCulture, $"{0.25 * row:0.00},{220 + (0.1 * (row % 3)) - 0.1:0.00},22.00,29.7,220\n");
+        var view = Judge(text.ToString());
+        Assert.True(view.Sheet.IsFine, string.Join(" ", view.Sheet.Findings));
+        Assert.Contains("from line 522 on at full output for 10", view.What[1], StringComparison.Ordinal);
+        Assert.Equal(5, view.Diagnosis!.Readings);
+    }
+
     [Fact]
     public void A_stuck_reading_and_a_poor_joint_are_told_with_their_lines()
     {

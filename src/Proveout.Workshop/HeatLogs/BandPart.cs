@@ -9,28 +9,19 @@ namespace Proveout.Workshop;
 /// <summary>Holds the warm-up in a log against what the machine file predicts, and names the mistakes that explain it.</summary>
 internal static class BandPart
 {
-    // A machine that has cooled down begins between these.
-    private const double ColdestRoom = 5;
-    private const double WarmestRoom = 40;
+    internal const int MostSuspects = 8;
 
-    // Sound sensors of a cold machine agree within this, common practice.
-    private const double SameRoomKelvin = 5;
-
-    private const int MostSuspects = 8;
-
-    public static (HeatLogPart Part, DiagnosisView? Diagnosis) Of(LogFile file, WarmUpStretch? warmUp, HoldStretch? hold)
+    public static (HeatLogPart Part, DiagnosisView? Diagnosis) Of(LogFile file, WarmUpStretch? warmUp, HoldStretch? hold, double? room)
     {
         if (file.Body is not { } body)
             return (HeatLogPart.Nothing with { Remarks = ["Without a machine file the log is not held against what a sound heater would do."] }, null);
         if (warmUp is null)
             return (CannotTell("the log has neither an output nor a target, so nobody knows when the heater was told to heat"), null);
-        if (warmUp.FirstCelsius is < ColdestRoom or > WarmestRoom)
-            return (CannotTell(Text($"it begins at {warmUp.FirstCelsius:0.#} °C, which is no room's temperature: the machine had not cooled down, the unit is another, or the sensor is of another kind or set wrongly. Let it cool, hold a thermometer beside it, and check the sensor as the page Heat says")), null);
-        if (Stranger(file.Trace, warmUp) is { } stranger)
-            return (CannotTell(stranger), null);
-        var design = LoggedHeater.Of(HeatedBodies.HeaterOf(body), file.Trace, warmUp, hold);
+        if (RestPart.Of(file, body, warmUp, room) is { } wrong)
+            return wrong;
+        var design = LoggedHeater.Of(HeatedBodies.HeaterOf(body), file.WarmUp, warmUp, hold);
         var dictionary = LogCampaign.Of(design, warmUp.FullSeconds);
-        var taken = LogReadings.Of(design, file.Trace, warmUp, hold);
+        var taken = LogReadings.Of(design, file.WarmUp, warmUp, hold);
         if (taken.Readings.Count == 0)
             return (CannotTell($"it gives none of the readings of a warm-up. {string.Join(" ", Lacking(dictionary, taken))}"), null);
         return Judge(file, warmUp, design, dictionary, taken);
@@ -39,7 +30,7 @@ internal static class BandPart
     private static (HeatLogPart Part, DiagnosisView? Diagnosis) Judge(LogFile file, WarmUpStretch warmUp, HeaterDesign design, FaultDictionary dictionary, LogReadings taken)
     {
         var posterior = Diagnosis.Of(dictionary, taken.Readings);
-        var leaving = BandLeaving.Of(design, file.Trace, warmUp);
+        var leaving = BandLeaving.Of(design, file.WarmUp, warmUp);
         var diagnosis = new DiagnosisView(
             taken.Readings.Count,
             [.. taken.Readings.Select(reading => FailedOf(dictionary, reading)).OfType<FailedReading>()],
@@ -80,28 +71,19 @@ internal static class BandPart
     private static IEnumerable<string> Lacking(FaultDictionary dictionary, LogReadings taken) =>
         taken.Lacking.Where(lack => dictionary.IndexOfCheck(lack.Key) is not null).Select(lack => $"Not read: {HeatLogWords.Small(dictionary.Checks[dictionary.IndexOfCheck(lack.Key)!.Value].Title)}; {HeatLogWords.Of(lack.Value)}.");
 
-    // Another channel of a cold machine shows the same room.
-    private static string? Stranger(HeaterTrace trace, WarmUpStretch warmUp)
-    {
-        foreach (var other in trace.Others)
-            if (other.Mean.FirstOrDefault(double.IsFinite) is var shown && shown != 0 && Math.Abs(shown - warmUp.FirstCelsius) > SameRoomKelvin)
-                return Text($"it begins at {warmUp.FirstCelsius:0.#} °C where `{other.Name}` begins at {shown:0.#} °C: something had not cooled down, or one of the two sensors is of another kind or set wrongly. Let it cool, and check both as the page Heat says");
-        return null;
-    }
-
     private static SheetFigure FigureOf(FaultDictionary dictionary, HeaterDesign design, Reading reading)
     {
         var check = dictionary.Checks[dictionary.IndexOfCheck(reading.CheckId)!.Value];
         return check.Unit == "K" ? SheetFigures.Of(check.Title, new Uncertain(reading.Value, Math.Sqrt(2) * design.NoiseKelvin), "K") : SheetFigures.Of(check.Title, reading.Value, check.Unit);
     }
 
-    private static FailedReading? FailedOf(FaultDictionary dictionary, Reading reading)
+    internal static FailedReading? FailedOf(FaultDictionary dictionary, Reading reading)
     {
         var check = dictionary.Checks[dictionary.IndexOfCheck(reading.CheckId)!.Value];
         return check.Judge(reading.Value) == Verdict.Fail ? new FailedReading(check, CheckWords.Shown(check, reading.Value), CheckWords.Expected(check)) : null;
     }
 
-    private static HeatLogPart CannotTell(string why) => HeatLogPart.Nothing with { Findings = [$"Whether the heater is sound cannot be told: {why}."], IsFine = false };
+    internal static HeatLogPart CannotTell(string why) => HeatLogPart.Nothing with { Findings = [$"Whether the heater is sound cannot be told: {why}."], IsFine = false };
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -12,7 +12,7 @@ internal static class ComparePart
 
     public static (IReadOnlyList<ComparedView> Compared, HeatLogPart Part) Of(LogFile earlier, LogFile now)
     {
-        var figures = LogComparison.Of(earlier.Trace, now.Trace);
+        var figures = LogComparison.Of((earlier.WarmUp, earlier.Trace), (now.WarmUp, now.Trace));
         if (figures.Count == 0)
             return ([], HeatLogPart.Nothing with { Findings = ["The two logs have nothing in common to compare: neither full output from cold in both, nor a steady hold in both."], IsFine = false });
         return (
@@ -43,7 +43,7 @@ internal static class ComparePart
 
     private static IEnumerable<string> Remarks(LogFile earlier, LogFile now)
     {
-        var (before, after) = (WarmUpStretch.Of(earlier.Trace)?.FirstCelsius, WarmUpStretch.Of(now.Trace)?.FirstCelsius);
+        var (before, after) = (WarmUpStretch.Of(earlier.WarmUp)?.FirstCelsius, WarmUpStretch.Of(now.WarmUp)?.FirstCelsius);
         if (Math.Abs((after - before) ?? 0) > SameRoomKelvin)
             yield return string.Create(CultureInfo.InvariantCulture, $"The logs begin {Math.Abs((after - before)!.Value):0.0} K apart: in another room a heater rises and holds otherwise. Compare logs of like rooms.");
         yield return "Beyond noise means beyond what the readings of these two logs scatter. Mains, draughts and what lies on a plate change from day to day and are not in it: log each state twice to see.";

@@ -41,7 +41,7 @@ internal static class FlawPart
         if (log.IsCutShort)
             yield return "The last row breaks off and is left out.";
         if (run.RepeatedTimes > 0)
-            yield return Text($"{run.RepeatedTimes} rows bear the time of the row before: the clock is coarser than the log.");
+            yield return Text($"{run.RepeatedTimes} rows bear the time of the row before, or an earlier one by less than 2 s: the clock is coarser than the log, or the logger was busy.");
         if (log.Ignored.Count > 0)
             yield return $"Columns that were not used: {string.Join(", ", log.Ignored.Select(heading => $"`{heading}`"))}.";
     }

@@ -27,10 +27,10 @@ public static class HeatLogJudgement
 
     private static HeatLogView View(LogFile file, LogFile? earlier, HeatLogFigures figures)
     {
-        var (warmUp, hold) = (WarmUpStretch.Of(file.Trace), HoldStretch.Of(file.Trace));
+        var (warmUp, hold) = (WarmUpStretch.Of(file.WarmUp), HoldStretch.Of(file.Trace));
         var flaws = FlawPart.Of(file);
-        var (band, diagnosis) = BandPart.Of(file, warmUp, hold);
-        var step = StepStretch.Of(file.Trace);
+        var (band, diagnosis) = BandPart.Of(file, warmUp, hold, figures.Room);
+        var step = StepStretch.Of(file.WarmUp);
         var room = figures.Room ?? (warmUp is { FirstCelsius: > 5 and < 40 } ? warmUp.FirstCelsius : null);
         var relay = RelayEstimate.Of(file.Trace, room);
         var process = ProcessPart.Of(file, step, relay, room, hold, figures.Target);

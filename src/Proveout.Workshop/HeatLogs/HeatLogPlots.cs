@@ -12,17 +12,17 @@ internal static class HeatLogPlots
     public static PlotView Band(LogFile file, WarmUpStretch warmUp, HeaterDesign design)
     {
         var on = warmUp.OnSeconds!.Value;
-        var seconds = Math.Min(file.Trace.Run.LastsSeconds - on, Math.Max(1.5 * warmUp.FullSeconds, 1.2 * WarmUp.SlowestSeconds(design)));
+        var seconds = Math.Min(file.WarmUp.Run.LastsSeconds - on, Math.Max(1.5 * warmUp.FullSeconds, 1.2 * WarmUp.SlowestSeconds(design)));
         var axis = new Times(seconds);
         var (least, most) = WarmUp.Limits(design, seconds, MostPoints);
-        var top = 1.3 * Math.Max(design.TargetCelsius, Shown(file.Trace, on, seconds, axis).Select(point => point.Up).DefaultIfEmpty(0).Max() / 1.2);
+        var top = 1.3 * Math.Max(design.TargetCelsius, Shown(file.WarmUp, on, seconds, axis).Select(point => point.Up).DefaultIfEmpty(0).Max() / 1.2);
         (double, double)[] Line(HeatCurve curve) => [.. Enumerable.Range(0, curve.Shown.Count).Where(at => curve.Shown[at] <= top).Select(at => (axis.Of(at * curve.StepSeconds), curve.Shown[at]))];
         return new(
             $"{file.Trace.Sensor.Name} against what a sound heater shows at full output",
             string.Create(CultureInfo.InvariantCulture, $"The strong line is the log from when full output began; a sound heater keeps between the two others until the controller throttles, which it does here after {HeatWords.Time(warmUp.FullSeconds)}."),
             axis.Axis,
             new("shown, °C", 0, top),
-            [new(Shown(file.Trace, on, seconds, axis)), new(Line(least)), new(Line(most))],
+            [new(Shown(file.WarmUp, on, seconds, axis)), new(Line(least)), new(Line(most))],
             warmUp.FullSeconds < seconds ? [new(axis.Of(warmUp.FullSeconds), "throttled")] : []);
     }
 
@@ -62,11 +62,11 @@ internal static class HeatLogPlots
     /// <summary>Two logs from when full output began; null when one never has it.</summary>
     public static PlotView? Both(LogFile earlier, LogFile now)
     {
-        if (WarmUpStretch.Of(earlier.Trace)?.OnSeconds is not { } first || WarmUpStretch.Of(now.Trace)?.OnSeconds is not { } second)
+        if (WarmUpStretch.Of(earlier.WarmUp)?.OnSeconds is not { } first || WarmUpStretch.Of(now.WarmUp)?.OnSeconds is not { } second)
             return null;
-        var seconds = Math.Min(earlier.Trace.Run.LastsSeconds - first, now.Trace.Run.LastsSeconds - second);
+        var seconds = Math.Min(earlier.WarmUp.Run.LastsSeconds - first, now.WarmUp.Run.LastsSeconds - second);
         var axis = new Times(seconds);
-        var (after, before) = (Shown(now.Trace, second, seconds, axis), Shown(earlier.Trace, first, seconds, axis));
+        var (after, before) = (Shown(now.WarmUp, second, seconds, axis), Shown(earlier.WarmUp, first, seconds, axis));
         var (low, high) = Span([.. after, .. before]);
         return new("This log and the earlier one", "The strong line is this log, the dashed one the earlier, both from when full output began.", axis.Axis, new("shown, °C", low, high), [new(after), new(before)], []);
     }

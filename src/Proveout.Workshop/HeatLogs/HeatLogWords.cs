@@ -89,7 +89,7 @@ public static class HeatLogWords
         if (warmUp.OnSeconds is not { } on)
             return Text($"The heater is {off}never told to give all it can.");
         var taken = warmUp.IsOutputLogged ? "" : " (the log has no output: full is taken for granted from when a target is set until 10 K below it)";
-        return Text($"The heater is {off}from line {file.Trace.LineAt(on)} on at full output for {HeatWords.Time(warmUp.FullSeconds)}{taken}.");
+        return Text($"The heater is {off}from line {file.WarmUp.LineAt(on)} on at full output for {HeatWords.Time(warmUp.FullSeconds)}{taken}.");
     }
 
     // Three digits that count.

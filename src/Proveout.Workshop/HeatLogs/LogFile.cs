@@ -6,9 +6,10 @@ namespace Proveout.Workshop;
 /// <summary>A log that was read, with the heater meant in it.</summary>
 /// <param name="Log">The log.</param>
 /// <param name="Trace">The heater; cut where its reading is stuck.</param>
+/// <param name="WarmUp">The same heater over its warm-up, read once more where the log is so long that it was thinned.</param>
 /// <param name="Stuck">Where that is; null when it is not.</param>
 /// <param name="Body">The heated body of the machine file; null without one.</param>
-internal sealed record LogFile(HeatLog Log, HeaterTrace Trace, LogFlaw? Stuck, HeatedBody? Body)
+internal sealed record LogFile(HeatLog Log, HeaterTrace Trace, HeaterTrace WarmUp, LogFlaw? Stuck, HeatedBody? Body)
 {
     /// <summary>Reads a log, or says everything that is wrong with it.</summary>
     public static Outcome<LogFile> Read(LogSource source, HeatLogRequest request, HeatLogFigures figures, IReadOnlyList<HeatedBody> bodies)
@@ -32,7 +33,20 @@ internal sealed record LogFile(HeatLog Log, HeaterTrace Trace, LogFlaw? Stuck, H
         if (!heater.Sensor.Mean.Any(double.IsFinite))
             return Refused(new("no-reading", new SourcePlace(source.Name, heater.Run.FirstLine, 1), $"`{heater.Sensor.Name}` has no reading that a sensor can give: its circuit is open or short.", "Isolate, prove dead, and measure its resistance at the loose plug."));
         var stuck = StuckReading.Of(heater);
-        return Outcome.Of(new LogFile(log, stuck is null ? heater : heater.Until(stuck.Seconds), stuck, body.Value));
+        var fine = Again(source, hints, heater, body.Value?.Name);
+        return Outcome.Of(new LogFile(log, Cut(heater, stuck), Cut(fine, StuckReading.Of(fine)), stuck, body.Value));
+    }
+
+    private static HeaterTrace Cut(HeaterTrace trace, LogFlaw? stuck) => stuck is null ? trace : trace.Until(stuck.Seconds);
+
+    private static HeaterTrace Again(LogSource source, LogHints hints, HeaterTrace heater, string? body)
+    {
+        if (LogWindow.Of(heater) is not { } window)
+            return heater;
+        using var text = source.Open();
+        // What full output is, the whole log told.
+        var log = HeatLogReader.Read(text, source.Name, hints with { FromLine = window.FromLine, ToLine = window.ToLine }).Value;
+        return log is null ? heater : HeaterTrace.Of(log, log.LongestRun, hints, body).Value ?? heater;
     }
 
     // A body, none because the machine file has none, or null when it cannot be told.

@@ -28,7 +28,8 @@ internal sealed record LogColumns(
         }
 
         LogColumn[] all = [.. cells.Select((cell, index) => LogHeadings.Of(index, cell.Text, hints))];
-        var time = all.FirstOrDefault(column => column.Role == LogRole.Time);
+        // A single letter may stand for a temperature as well as for the time.
+        var time = all.FirstOrDefault(column => column.Role == LogRole.Time && column.Name.Length > 1) ?? all.FirstOrDefault(column => column.Role == LogRole.Time);
         LogColumn[] values = [.. all.Where(column => column.Role is LogRole.Sensor or LogRole.Output or LogRole.Target)];
         string Headings() => string.Join(", ", cells.Select(cell => $"`{cell.Text}`"));
         if (time is null)

@@ -37,9 +37,12 @@ public static class LogComparison
     private const double WellOnTheWay = 0.8;
 
     /// <summary>Every figure that both logs have.</summary>
-    public static IReadOnlyList<ComparedFigure> Of(HeaterTrace before, HeaterTrace after)
+    public static IReadOnlyList<ComparedFigure> Of(HeaterTrace before, HeaterTrace after) => Of((before, before), (after, after));
+
+    /// <summary>The same where warm-ups were read once more, finer than the whole of a long log.</summary>
+    public static IReadOnlyList<ComparedFigure> Of((HeaterTrace WarmUp, HeaterTrace Whole) before, (HeaterTrace WarmUp, HeaterTrace Whole) after)
     {
-        var (first, second) = (new Part(before), new Part(after));
+        var (first, second) = (new Part(before.WarmUp, before.Whole), new Part(after.WarmUp, after.Whole));
         List<ComparedFigure> figures = [];
         if (first.FullSeconds > 0 && second.FullSeconds > 0)
         {
@@ -61,7 +64,7 @@ public static class LogComparison
         return [.. figures.Where(figure => double.IsFinite(figure.Difference.Value) && double.IsFinite(figure.Difference.Standard))];
     }
 
-    private sealed class Part(HeaterTrace trace)
+    private sealed class Part(HeaterTrace trace, HeaterTrace whole)
     {
         // Sensor and class of it are the same in both logs: what remains of a room's reading is noise and draught.
         private const double RoomKelvin = 0.5;
@@ -69,7 +72,7 @@ public static class LogComparison
         private readonly WarmUpStretch? _warmUp = WarmUpStretch.Of(trace);
         private readonly double _noise = trace.NoiseKelvin();
 
-        public HoldStretch? Hold { get; } = HoldStretch.Of(trace);
+        public HoldStretch? Hold { get; } = HoldStretch.Of(whole);
 
         public double FullSeconds => _warmUp is { OnSeconds: not null, FullSeconds: > 1 } ? _warmUp.FullSeconds : 0;
 

@@ -9,6 +9,12 @@ namespace Proveout.Engine.Heat;
 /// <param name="ToSeconds">Rows after this time are left out.</param>
 public sealed record LogHints(string? Sensor = null, string? Output = null, double? FullOutput = null, double? Watts = null, double FromSeconds = 0, double ToSeconds = double.PositiveInfinity)
 {
+    /// <summary>Lines before this one are left out.</summary>
+    public int FromLine { get; init; }
+
+    /// <summary>Lines after this one are left out.</summary>
+    public int ToLine { get; init; } = int.MaxValue;
+
     /// <summary>Nothing is said.</summary>
     public static LogHints None { get; } = new();
 }

@@ -11,6 +11,7 @@ internal sealed class LogRows(LogColumns columns, LogHints hints, List<Diagnosti
     private const int MostProblems = 20;
     private const int MostRuns = 8;
     private const int MostResets = 1000;
+    private const double JitterSeconds = 2;
 
     private readonly LogClock _clock = new(columns.Time);
     private readonly double[] _values = new double[columns.Values.Count];
@@ -37,6 +38,8 @@ internal sealed class LogRows(LogColumns columns, LogHints hints, List<Diagnosti
     /// <summary>Takes a line that is no comment and not blank.</summary>
     public void Add(int number, ReadOnlySpan<char> line)
     {
+        if (number < hints.FromLine || number > hints.ToLine)
+            return;
         if (line.Trim().SequenceEqual(columns.Heading))
         {
             Restart(LogRunStart.HeadingsAgain);
@@ -102,7 +105,14 @@ internal sealed class LogRows(LogColumns columns, LogHints hints, List<Diagnosti
     private void Keep(int number, double time)
     {
         if (_run is not null && time < _run.Last)
-            Restart(LogRunStart.TimeBack);
+        {
+            // Rows a little out of order are a busy logger's, not a restart.
+            if (_run.Last - time > JitterSeconds)
+                Restart(LogRunStart.TimeBack);
+            else
+                time = _run.Last;
+        }
+
         // Times to leave out count from the first row of the log.
         _zero ??= time;
         if (time - _zero < hints.FromSeconds || time - _zero > hints.ToSeconds)

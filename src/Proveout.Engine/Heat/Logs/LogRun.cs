@@ -32,7 +32,7 @@ public sealed record LogRun(
     /// <summary>Median time between rows; zero when there is one row only.</summary>
     public double StepSeconds { get; init; }
 
-    /// <summary>Rows that bear the time of the row before: a clock coarser than the log.</summary>
+    /// <summary>Rows that bear the time of the row before, or one that is a little earlier: a clock coarser than the log, or a busy logger.</summary>
     public long RepeatedTimes { get; init; }
 
     /// <summary>Gaps, in order.</summary>

@@ -95,6 +95,14 @@ public sealed class HeatLogReaderTests
     }
 
     [Fact]
+    public void Rows_a_little_out_of_order_are_no_restart()
+    {
+        var run = Assert.Single(SimulatedLog.Read("t,time,temp [degC],output\n9,0,20,0\n9,1.2,20,0\n9,0.9,20,0\n9,2,\"20.5\",1\n").Runs);
+        Assert.Equal((1L, 20.5), (run.RepeatedTimes, run.Sensors[0].Mean[^1]));
+        Assert.Equal([0, 1.2, 1.2, 2], run.Seconds);
+    }
+
+    [Fact]
     public void A_temperature_that_jumps_back_to_its_start_begins_another_run()
     {
         var text = "time,temp,output\n" + string.Concat(Enumerable.Range(0, 200).Select(second => string.Create(CultureInfo.InvariantCulture, $"{second},{(second < 120 ? 20 + second : 20 + (0.5 * (second - 120)))},1\n")));

@@ -61,9 +61,10 @@ public sealed class KeepingTests : IAsyncLifetime
     [InlineData("PK\u0003\u0004 cut off")]
     public async Task What_is_no_archive_is_refused_in_a_sentence(string text)
     {
-        var run = await Run.OfAsync("import-build", _folder.Write("x.zip", text), "--journal", Journal);
+        var run = await Run.OfAsync("import-build", _folder.Write("x.zip", text), "--journal", _folder.At("new.db"));
 
         Assert.Equal((2, ""), (run.Exit, run.Output));
+        Assert.False(File.Exists(_folder.At("new.db")));
         Assert.StartsWith("The archive ", run.Error, StringComparison.Ordinal);
         Assert.Equal(2, (await Run.OfAsync("import-build", _folder.At("nowhere.zip"), "--journal", Journal)).Exit);
     }

@@ -7,6 +7,9 @@ namespace Proveout.Journal.Trials;
 /// <summary>What the process writes.</summary>
 internal static class Writing
 {
+    /// <summary>Begins the line that acknowledges a backup.</summary>
+    public const string BackupMark = "backup ";
+
     private const int PhotoEvery = 4;
 
     /// <summary>Appends, and says each entry once it is acknowledged.</summary>
@@ -16,7 +19,7 @@ internal static class Writing
             Console.WriteLine(Line(await journal.AppendAsync(build, Draft(person, number, 40_000))));
     }
 
-    /// <summary>Opens, appends and closes again and again, and notes in the log of the disk what was acknowledged when.</summary>
+    /// <summary>Opens, appends, backs up and closes again and again, and notes in the log of the disk what was acknowledged when.</summary>
     public static async Task RecordAsync(string path, string log, Life life)
     {
         await using var file = File.Create(log);
@@ -29,6 +32,9 @@ internal static class Writing
             build ??= (await journal.StartBuildAsync(KeptRecord.Builds[0])).Id;
             for (var number = 1; number <= life.Entries; number++)
                 disk.Acknowledge(Line(await journal.AppendAsync(build.Value, Draft($"session {session}", number, 12_000))));
+            var backup = string.Create(CultureInfo.InvariantCulture, $"backup-{session}.db");
+            await journal.BackUpAsync(Path.Combine(Path.GetDirectoryName(path)!, backup));
+            disk.Acknowledge(BackupMark + backup);
         }
     }
 

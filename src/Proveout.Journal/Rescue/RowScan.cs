@@ -20,7 +20,7 @@ internal sealed class RowScan(PageFile pages)
 
     private IEnumerable<FoundRow> Rows(byte[] page, int at, RowHeader header)
     {
-        if (header.Payload > pages.Bytes)
+        if (header.Payload > Math.Min(pages.Bytes, int.MaxValue))
             yield break;
         var payload = (int)header.Payload;
         var most = header.Shape is RowShape.Entry or RowShape.End ? pages.Layout.MostInIndex : pages.Layout.MostInTable;

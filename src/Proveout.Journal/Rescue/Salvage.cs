@@ -61,9 +61,9 @@ internal sealed class Salvage
 
     private void Take(StoredBuild build)
     {
-        if (Same(build.ComputeHash(), build.Hash))
+        if (Same(build.ComputeHash(), build.Hash) && IsId(build.Id))
             Of(build.Id).Record = build;
-        else if (Mending.Of(build) is { } mended)
+        else if (Mending.Of(build) is { } mended && IsId(mended.Id))
             Of(mended.Id).Record ??= Note(mended, $"The record of build {FieldText.Read(mended.Id)}");
         else if (IsId(build.Id))
             Of(build.Id).DoubtfulRecord = build;
@@ -71,7 +71,7 @@ internal sealed class Salvage
 
     private void Take(StoredEntry entry)
     {
-        if (Same(entry.ComputeHash(), entry.Hash))
+        if (Same(entry.ComputeHash(), entry.Hash) && IsId(entry.BuildId))
             Of(entry.BuildId).Add(entry);
         else
             _doubtful.Add(entry);
@@ -98,7 +98,7 @@ internal sealed class Salvage
         {
             if (proven.Contains(FieldText.Read(entry.Hash)))
                 continue;
-            if (Mending.Of(entry) is { } mended)
+            if (Mending.Of(entry) is { } mended && IsId(mended.BuildId))
             {
                 if (proven.Add(FieldText.Read(mended.Hash)))
                     Of(mended.BuildId).Add(Note(mended, FormattableString.Invariant($"Entry {mended.Sequence} of build {FieldText.Read(mended.BuildId)}")));
@@ -110,8 +110,19 @@ internal sealed class Salvage
         }
         foreach (var build in _builds.Values)
             build.Settle();
+        RemoveStrays();
+    }
+
+    /// <summary>
+    /// An end or a seal alone may be all that is left of a build. But one that names a hash of another build belongs to that one, and its identifier was damaged.
+    /// </summary>
+    private void RemoveStrays()
+    {
+        var known = _builds.Values.SelectMany(build => build.Proven)
+            .Concat(_builds.Values.Select(build => build.Record).OfType<StoredBuild>().Select(record => FieldText.Read(record.Hash))).ToHashSet();
         foreach (var stray in _builds.Values.Where(build => build is { Record: null, DoubtfulRecord: null, Entries.Count: 0 }).ToList())
-            _builds.Remove(stray.Id);
+            if (stray.Ends.Count == 0 || stray.Ends.All(end => known.Contains(FieldText.Read(end.Hash))))
+                _builds.Remove(stray.Id);
     }
 
     private T Note<T>(T mended, string what)

@@ -32,6 +32,9 @@ internal sealed class SalvagedBuild(string id)
 
     public long Recorded => Math.Max(End?.Entries ?? 0, Entries.Count == 0 ? 0 : Entries.Keys.Max());
 
+    /// <summary>Ends that were found, believed or not.</summary>
+    public IReadOnlyList<StoredEnd> Ends => _ends;
+
     public IEnumerable<long> Missing => Range(1, Recorded).Where(number => !Entries.ContainsKey(number));
 
     public void Add(StoredEntry entry)

@@ -10,6 +10,7 @@ internal sealed class SqliteFile(string path, TimeSpan longestWait)
 {
     internal const long ApplicationId = 0x5052564F;
     internal const long Format = 2;
+    private const int LooksAtFrames = 4;
 
     private readonly string _connectionString = new SqliteConnectionStringBuilder
     {
@@ -85,13 +86,16 @@ internal sealed class SqliteFile(string path, TimeSpan longestWait)
         SqliteConnection.ClearPool(connection);
     }
 
-    // Opening would drop what lies behind the damage, and closing would remove the file that it is in.
+    // Opening would drop what lies behind the damage, and closing would remove the file that it is in. Another process may be writing a frame at the
+    // very moment of a look; it is complete at the next.
     private void RefuseIfCommittedIsHidden()
     {
-        if (WriteAheadFile.Beside(path) is { } ahead && ahead.HidesCommitted() && WriteAheadFile.Beside(path) is { } again && again.HidesCommitted())
-            throw new JournalDamagedException(
-                $"The file {path}-wal, which holds the newest entries of the journal, is damaged in the middle. Nothing was opened or changed: "
-                + $"save what can be read with `proveout rescue`, and keep both files.");
+        for (var look = 0; look < LooksAtFrames; look++)
+            if (WriteAheadFile.Beside(path) is not { } ahead || !ahead.HidesCommitted())
+                return;
+        throw new JournalDamagedException(
+            $"The file {path}-wal, which holds the newest entries of the journal, is damaged in the middle. Nothing was opened or changed: "
+            + "save what can be read with `proveout rescue`, and keep both files.");
     }
 
     private T Transact<T>(bool deferred, Func<SqliteConnection, T> work) => SqliteErrors.Translate(path, () =>

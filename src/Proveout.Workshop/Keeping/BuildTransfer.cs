@@ -10,8 +10,13 @@ public sealed class BuildTransfer(IJournal journal)
     /// <exception cref="JournalException">The record cannot be read.</exception>
     public Task<BuildRecord> ExportAsync(Build build, CancellationToken cancellation) => journal.TakeOutAsync(build.Id, cancellation);
 
-    /// <summary>Takes a record in from an archive, whole or not at all.</summary>
-    /// <exception cref="JournalException">The archive or the record in it is refused.</exception>
-    public Task<Admitted> ImportAsync(Stream archive, CancellationToken cancellation) =>
-        journal.AdmitAsync(BuildArchive.Read(archive, ArchiveLimits.Usual), cancellation);
+    /// <summary>Takes a record in, whole or not at all.</summary>
+    /// <param name="record">Of an archive, as <see cref="Read"/> gives it.</param>
+    /// <param name="cancellation">Cancels before anything is written.</param>
+    /// <exception cref="JournalException">The record is refused.</exception>
+    public Task<Admitted> ImportAsync(BuildRecord record, CancellationToken cancellation) => journal.AdmitAsync(record, cancellation);
+
+    /// <summary>Reads an archive, before any journal is opened for it.</summary>
+    /// <exception cref="ArchiveRefusedException">It is not what was written.</exception>
+    public static BuildRecord Read(Stream archive) => BuildArchive.Read(archive, ArchiveLimits.Usual);
 }

@@ -26,12 +26,16 @@ public sealed class SqliteGuardTests : IDisposable
     [InlineData("UPDATE photos SET bytes = x'00'", "a photograph is never changed")]
     [InlineData("DELETE FROM photos", "a photograph is never removed")]
     [InlineData("INSERT OR REPLACE INTO photos SELECT sha256, x'00' FROM photos", "a photograph is kept once")]
+    [InlineData("UPDATE seals SET person = 'Bo Example'", "a seal is never changed")]
+    [InlineData("DELETE FROM seals", "a seal is never removed")]
     public async Task The_database_refuses_to_change_what_is_recorded(string sql, string reason)
     {
         await using var journal = await SqliteJournal.OpenAsync(_folder.Journal, new SteppingClock());
         var build = await journal.StartBuildAsync(Drafts.Build());
         await journal.AppendAsync(build.Id, Drafts.Note("first"));
         var last = await journal.AppendAsync(build.Id, Drafts.Photo(1, 2, 3));
+        using var key = SealKey.Make();
+        await journal.SealAsync(build.Id, key, "Ada Example");
 
         var refusal = Assert.Throws<SqliteException>(() => RawFile.Execute(_folder.Journal, sql));
 

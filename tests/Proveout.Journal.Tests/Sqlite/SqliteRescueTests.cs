@@ -85,6 +85,18 @@ public sealed class SqliteRescueTests : IDisposable
     }
 
     [Fact]
+    public async Task A_build_without_entries_whose_record_is_destroyed_is_named_all_the_same()
+    {
+        await WriteAsync();
+        // The head of the row: nothing looks like a record any more; the end of 0 entries is left.
+        Overwrite([.. System.Text.Encoding.UTF8.GetBytes($"{KeptRecord.Builds[1].Id}K-2")], _ => 0, count: 30, all: true);
+
+        var report = await JournalFiles.RescueAsync(_folder.Journal, Rescued);
+
+        Assert.Contains(report.Lost, sentence => sentence.Contains($"{KeptRecord.Builds[1].Id}", StringComparison.Ordinal) && sentence.Contains("itself", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task Without_header_list_of_tables_and_inner_pages_every_entry_is_still_found()
     {
         await WriteAsync();

@@ -18,11 +18,11 @@ public sealed class SqliteTrialTests
     }
 
     [Fact]
-    public async Task What_was_acknowledged_is_there_after_a_power_cut_at_any_write()
+    public async Task What_was_acknowledged_entry_or_backup_is_there_after_a_power_cut_at_any_write()
     {
         var result = await PowerCutTrial.RunAsync(cuts: 150, seed: 1, ShortLife, disksThatLie: false);
 
-        Assert.Equal((150, 0, 0), (result.Cuts, result.Lost, result.Broken));
+        Assert.Equal((150, 0, 0, 0), (result.Cuts, result.Lost, result.Broken, result.BackupsLost));
         Assert.InRange(result.MostUnacknowledged, 0, 1);
     }
 

@@ -49,6 +49,18 @@ public sealed class SqliteUpgradeTests : IDisposable
         Assert.Equal(Journal.Sqlite.SqliteFile.Format, RawFile.Read<long>(_folder.Journal, "PRAGMA user_version"));
     }
 
+    [Theory]
+    [MemberData(nameof(Formats))]
+    public async Task A_backup_of_any_format_is_restored_and_itself_left_as_it_is(int format)
+    {
+        var backup = Path.Combine(_folder.Path, "backup.db");
+        File.Copy(Path.Combine(Kept, FormattableString.Invariant($"format-{format}.db")), backup);
+        var before = await File.ReadAllBytesAsync(backup);
+
+        Assert.Equal(["K-1", "K-2"], (await JournalFiles.RestoreAsync(backup, _folder.Journal, TimeProvider.System)).Select(build => build.Serial));
+        Assert.Equal(before, await File.ReadAllBytesAsync(backup));
+    }
+
     [Fact]
     public async Task Many_may_bring_the_same_file_up_to_date_at_once()
     {

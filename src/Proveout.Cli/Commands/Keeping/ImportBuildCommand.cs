@@ -22,8 +22,9 @@ internal static class ImportBuildCommand
             try
             {
                 await using var stream = File.OpenRead(file);
+                var record = BuildTransfer.Read(stream);
                 await using var workplace = await Workplace.OpenAsync(options.FilesOf(parse), [], options.JournalOf(parse), cancellation);
-                return Show(terminal, file, await new BuildTransfer(workplace.Journal).ImportAsync(stream, cancellation), asJson);
+                return Show(terminal, file, await new BuildTransfer(workplace.Journal).ImportAsync(record, cancellation), asJson);
             }
             catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
             {

@@ -18,7 +18,7 @@ internal static class ChangeWords
             : Math.Abs(growth.Value - 1) <= growth.Expanded ? "same"
             : growth.Value > 1 ? "grown" : "shrunk";
         var moved = place == "same"
-            ? Text($"stayed where it was within what can be told ({SensibleDigits.Of(rise, "Hz")})")
+            ? Text($"stayed where it was within what can be told (apart by {SensibleDigits.Of(rise with { Value = Math.Abs(rise.Value) }, "Hz")})")
             : Text($"moved {(place == "higher" ? "up" : "down")} by {SensibleDigits.Of(rise with { Value = Math.Abs(rise.Value) }, "Hz")}");
         var grew = strength switch
         {

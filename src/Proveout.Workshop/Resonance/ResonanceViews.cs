@@ -44,7 +44,7 @@ internal static class ResonanceViews
             [.. directions.SelectMany(Figures)],
             [.. directions.SelectMany(direction => direction.Changes.Select(change => change.Sentence).Append(direction.Advice)), .. Together(directions)],
             [.. Steps(directions)],
-            [.. axes.Concat(after).SelectMany(axis => axis.Notes()).Concat(axes.Concat(after).Select(axis => axis.Record).Distinct().SelectMany(record => record.Notes.Select(note => $"{record.Name}: {note}"))), .. Apart(directions, asked)],
+            [.. axes.Concat(after).SelectMany(axis => axis.Notes(axes.All(other => other.Record == axes[0].Record))).Concat(axes.Concat(after).Select(axis => axis.Record).Distinct().SelectMany(record => record.Notes.Select(note => $"{record.Name}: {note}"))), .. Apart(directions, asked)],
             advices.All(advice => advice.Best is null || advice.MeetsTolerance) && !changes.Any(change => change.Place is "new" || change.Strength == "grown"));
     }
 
@@ -76,7 +76,7 @@ internal static class ResonanceViews
     {
         var best = directions.Where(direction => direction.Name is "x" or "y").Select(direction => direction.Shapers.FirstOrDefault(shaper => shaper.IsBest)).OfType<ShaperView>().ToArray();
         if (best.Length == 2 && asked.PathSpeed * Math.Abs(best[0].DelayMilliseconds - best[1].DelayMilliseconds) / 2 is var millimetres && millimetres >= 0.01)
-            yield return string.Create(CultureInfo.InvariantCulture, $"The shapers delay the two axes by {Math.Abs(best[0].DelayMilliseconds - best[1].DelayMilliseconds):0.0} ms differently: unless the controller evens that out, lines at 45° lie {Math.Ceiling(100 * millimetres) / 100:0.00} mm aside at {1000 * asked.PathSpeed:0} mm/s. The longer shaper on both axes avoids it.");
+            yield return string.Create(CultureInfo.InvariantCulture, $"The shapers delay the two axes by {Math.Abs(best[0].DelayMilliseconds - best[1].DelayMilliseconds):0.0} ms differently: unless the controller evens that out, lines at 45° lie {Math.Ceiling(100 * millimetres) / 100:0.00} mm aside at {1000 * asked.PathSpeed:0} mm/s. One shaper on both axes avoids it, where it suits both.");
     }
 
     private static IEnumerable<string> Steps(List<ShakenDirection> directions)

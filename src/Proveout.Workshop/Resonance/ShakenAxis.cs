@@ -10,8 +10,8 @@ namespace Proveout.Workshop;
 /// <param name="Modes">Its resonances.</param>
 internal sealed record ShakenAxis(string Name, AccelerationRecord Record, DirectionRecord Direction, PowerDensity Density, IReadOnlyList<VibrationMode> Modes)
 {
-    // A direction with less than a hundredth of the power of the strongest shakes along with it.
-    private const double LeastShare = 0.01;
+    // A direction with less than a tenth of the power of the strongest shakes along with it.
+    private const double LeastShare = 0.1;
 
     /// <summary>The axes of some recordings: of one, every direction that moves; of two, x of the first and y of the second.</summary>
     public static IReadOnlyList<ShakenAxis> Of(IReadOnlyList<AccelerationRecord> records, ResonanceAsked asked) => records.Count == 1
@@ -19,12 +19,15 @@ internal sealed record ShakenAxis(string Name, AccelerationRecord Record, Direct
         : [.. records.Zip(["x", "y"], (record, name) => Of(name, record, record.Directions.FirstOrDefault(direction => direction.Name == name) ?? Strongest(record), asked))];
 
     /// <summary>What to mind about which direction of the sensor was taken.</summary>
-    public IEnumerable<string> Notes()
+    /// <param name="isAlone">True when one recording stands for all axes.</param>
+    public IEnumerable<string> Notes(bool isAlone)
     {
         var strongest = Strongest(Record);
+        if (isAlone && Direction == strongest && Record.Directions.Except(Moving(Record)).Select(direction => direction.Name).ToArray() is { Length: > 0 } quiet)
+            yield return $"{Record.Name}: direction {string.Join(" and ", quiet)} moves little beside {Name} and was left out.";
         if (Direction.Name != Name)
             yield return $"{Record.Name} has no direction {Name}: {Direction.Name}, which moves most, was taken for axis {Name}.";
-        else if (strongest.Variance > 2 * Direction.Variance)
+        else if (!isAlone && strongest.Variance > 2 * Direction.Variance)
             yield return $"{Record.Name} moves more along {strongest.Name} than along {Name}: see how the sensor is turned.";
     }
 

@@ -15,6 +15,9 @@ public static class ModeFinder
     // Two peaks so near are one that the fit found twice.
     private const double SameShare = 0.02;
 
+    // Clocks that stamp samples (from memory); one that only counts samples of a sensor can be off by percents.
+    private const double ClockShare = 1e-3;
+
     /// <summary>The resonances between two frequencies, highest peak first.</summary>
     /// <param name="record">The recording.</param>
     /// <param name="direction">The direction.</param>
@@ -59,8 +62,8 @@ public static class ModeFinder
             : damping.Relative > MostRelative ? "Its width is too uncertain: record longer, or excite the machine more."
             : damping.Value > LargestDamping ? "It is too broad for one resonance."
             : "";
-        // No top is known better than a fiftieth of a bin, whatever the fit says of itself.
-        var frequency = new Uncertain(hertz.Value, Uncertain.Combine(hertz.Standard, density.BinHertz / 50));
+        // No top is known better than a fiftieth of a bin, nor than the clock that stamped the samples, whatever the fit says of itself.
+        var frequency = new Uncertain(hertz.Value, Uncertain.Combine(hertz.Standard, density.BinHertz / 50, ClockShare / Math.Sqrt(3) * hertz.Value));
         return new VibrationMode(frequency, doubt.Length == 0 ? damping : null, doubt, height, peak.Excess, blows);
     }
 

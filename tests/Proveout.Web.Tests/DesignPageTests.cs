@@ -3,23 +3,12 @@ using Proveout.Web.Tests.Samples;
 
 namespace Proveout.Web.Tests;
 
-public sealed class DesignPageTests : IAsyncLifetime
+public sealed class DesignPageTests : BenchPageTests
 {
-    private BenchServer _server = null!;
-    private Visitor _visitor = null!;
-
-    public async ValueTask InitializeAsync() => _visitor = (_server = await BenchServer.StartAsync()).Visit();
-
-    public async ValueTask DisposeAsync()
-    {
-        _visitor.Dispose();
-        await _server.DisposeAsync();
-    }
-
     [Fact]
     public async Task The_review_says_what_it_found_and_what_that_does_not_mean()
     {
-        var page = await _visitor.GetAsync("/machines/alderbrook/review");
+        var page = await Visitor.GetAsync("/machines/alderbrook/review");
         Assert.Equal(HttpStatusCode.OK, page.Status);
         Assert.Contains("What no rule looks for is not found.", page.Text, StringComparison.Ordinal);
         Assert.Contains("0 errors", page.Text, StringComparison.Ordinal);
@@ -28,7 +17,7 @@ public sealed class DesignPageTests : IAsyncLifetime
     [Fact]
     public async Task Paper_shows_cautions_before_the_first_schedule()
     {
-        var page = await _visitor.GetAsync($"/machines/{SampleBench.Machine}/paper");
+        var page = await Visitor.GetAsync($"/machines/{SampleBench.Machine}/paper");
         Assert.True(page.Text.IndexOf("keep its plug in sight", StringComparison.Ordinal) is > 0 and var caution && caution < page.Text.IndexOf("Order of work", StringComparison.Ordinal));
     }
 
@@ -38,7 +27,7 @@ public sealed class DesignPageTests : IAsyncLifetime
     [InlineData("wire-list.csv", "text/csv; charset=utf-8", "Wire,From,To")]
     public async Task Paper_comes_as_files(string name, string type, string start)
     {
-        var file = await _visitor.GetAsync($"/machines/{SampleBench.Machine}/paper/{name}");
+        var file = await Visitor.GetAsync($"/machines/{SampleBench.Machine}/paper/{name}");
         Assert.Equal((HttpStatusCode.OK, type), (file.Status, file.Header("Content-Type")));
         Assert.StartsWith(start, file.Html, StringComparison.Ordinal);
     }
@@ -46,7 +35,7 @@ public sealed class DesignPageTests : IAsyncLifetime
     [Fact]
     public async Task A_wire_of_the_mains_shows_its_caution_before_its_ends()
     {
-        var page = await _visitor.GetAsync("/machines/alderbrook/wires/W101");
+        var page = await Visitor.GetAsync("/machines/alderbrook/wires/W101");
         Assert.True(page.Text.IndexOf("prove dead before you touch it", StringComparison.Ordinal) is > 0 and var caution && caution < page.Text.IndexOf("X1.L", StringComparison.Ordinal));
         Assert.Contains("S1.1", page.Text, StringComparison.Ordinal);
     }
@@ -54,11 +43,11 @@ public sealed class DesignPageTests : IAsyncLifetime
     [Fact]
     public async Task Every_drawing_that_is_listed_opens_alone_and_can_do_nothing_but_show()
     {
-        var page = await _visitor.GetAsync($"/machines/{SampleBench.Machine}/drawings");
+        var page = await Visitor.GetAsync($"/machines/{SampleBench.Machine}/drawings");
         Assert.Contains("schematic", page.Html, StringComparison.Ordinal);
         foreach (var address in new[] { "/machines/alderbrook/drawings/part-x1.svg", "/machines/alderbrook/wires/W101/1.svg" })
         {
-            var drawing = await _visitor.GetAsync(address);
+            var drawing = await Visitor.GetAsync(address);
             Assert.Equal((HttpStatusCode.OK, "image/svg+xml"), (drawing.Status, drawing.Header("Content-Type").Split(';')[0]));
             Assert.StartsWith("default-src 'none'; style-src 'unsafe-inline'", drawing.Header("Content-Security-Policy"), StringComparison.Ordinal);
             Assert.StartsWith("<svg", drawing.Html, StringComparison.Ordinal);
@@ -68,32 +57,32 @@ public sealed class DesignPageTests : IAsyncLifetime
     [Fact]
     public async Task Heat_shows_cautions_before_the_first_figure_and_every_mistake_that_was_simulated()
     {
-        var page = await _visitor.GetAsync("/machines/alderbrook/heat");
+        var page = await Visitor.GetAsync("/machines/alderbrook/heat");
         Assert.True(page.Text.IndexOf("one hand on the switch", StringComparison.Ordinal) is > 0 and var caution && caution < page.Text.IndexOf("at full output it shows", StringComparison.Ordinal));
         Assert.Contains("The sensor has fallen out of what is heated.", page.Text, StringComparison.Ordinal);
-        Assert.Contains("The machine file does not say what it heats.", (await _visitor.GetAsync("/machines/quarrymoor/heat")).Text, StringComparison.Ordinal);
+        Assert.Contains("The machine file does not say what it heats.", (await Visitor.GetAsync("/machines/quarrymoor/heat")).Text, StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task Air_shows_cautions_first_and_every_part_against_its_limit_in_plot_table_and_words()
     {
-        var page = await _visitor.GetAsync("/machines/alderbrook/air");
+        var page = await Visitor.GetAsync("/machines/alderbrook/air");
         Assert.True(page.Text.IndexOf("Blades cut", StringComparison.Ordinal) is > 0 and var caution && caution < page.Text.IndexOf("are given off in bay", StringComparison.Ordinal));
         Assert.Contains("Fans and openings of bay", page.Html, StringComparison.Ordinal);
         Assert.Contains("T1 at most", page.Text, StringComparison.Ordinal);
         Assert.Contains("is turned round: it blows in.", page.Text, StringComparison.Ordinal);
-        Assert.Contains("does not say what its bays are", (await _visitor.GetAsync("/machines/quarrymoor/air")).Text, StringComparison.Ordinal);
+        Assert.Contains("does not say what its bays are", (await Visitor.GetAsync("/machines/quarrymoor/air")).Text, StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task Belts_show_cautions_first_and_move_with_the_address()
     {
-        var page = await _visitor.GetAsync("/machines/alderbrook/belts?x=10&y=290&z=nothing");
+        var page = await Visitor.GetAsync("/machines/alderbrook/belts?x=10&y=290&z=nothing");
 
         Assert.True(page.Text.IndexOf("prove dead", StringComparison.Ordinal) is > 0 and var caution && caution < page.Text.IndexOf("Trace", StringComparison.Ordinal));
         Assert.Contains("Belts in deck, x at 10 mm, y at 290 mm, z at 125 mm", page.Html, StringComparison.Ordinal);
         Assert.Contains("passes beam-left-upper on the wrong side", page.Text, StringComparison.Ordinal);
-        Assert.Contains("does not say what moves its axes", (await _visitor.GetAsync("/machines/quarrymoor/belts")).Text, StringComparison.Ordinal);
+        Assert.Contains("does not say what moves its axes", (await Visitor.GetAsync("/machines/quarrymoor/belts")).Text, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -108,5 +97,5 @@ public sealed class DesignPageTests : IAsyncLifetime
     [InlineData("/machines/pennywort/paper/nothing.csv")]
     [InlineData("/machines/pennywort/wires/W0")]
     public async Task What_is_not_there_is_said_to_be_missing(string address) =>
-        Assert.Equal(HttpStatusCode.NotFound, (await _visitor.GetAsync(address)).Status);
+        Assert.Equal(HttpStatusCode.NotFound, (await Visitor.GetAsync(address)).Status);
 }

@@ -3,42 +3,31 @@ using System.Text;
 
 namespace Proveout.Web.Tests;
 
-public sealed class HandoverPageTests : IAsyncLifetime
+public sealed class HandoverPageTests : BenchPageTests
 {
-    private BenchServer _server = null!;
-    private Visitor _visitor = null!;
-
-    public async ValueTask InitializeAsync() => _visitor = (_server = await BenchServer.StartAsync()).Visit();
-
-    public async ValueTask DisposeAsync()
-    {
-        _visitor.Dispose();
-        await _server.DisposeAsync();
-    }
-
     [Fact]
     public async Task The_settings_of_a_machine_are_a_page_and_files()
     {
-        var page = await _visitor.GetAsync("/machines/pennywort/settings");
+        var page = await Visitor.GetAsync("/machines/pennywort/settings");
 
         Assert.Equal(HttpStatusCode.OK, page.Status);
         Assert.True(Encoding.UTF8.GetByteCount(page.Html) < 150_000, $"{page.Html.Length}");
         Assert.True(page.Text.IndexOf("can set fire to a machine", StringComparison.Ordinal) < page.Text.IndexOf("Output OUT0 of A1", StringComparison.Ordinal), "The caution comes first.");
         foreach (var (name, type) in new[] { ("settings.csv", "text/csv"), ("settings.html", "text/html"), ("settings.pdf", "application/pdf") })
         {
-            var file = await _visitor.Client.GetAsync($"/machines/pennywort/settings/{name}");
+            var file = await Visitor.Client.GetAsync($"/machines/pennywort/settings/{name}");
             Assert.Equal((HttpStatusCode.OK, type), (file.StatusCode, file.Content.Headers.ContentType!.MediaType));
         }
 
-        Assert.Equal(HttpStatusCode.NotFound, (await _visitor.GetAsync("/machines/pennywort/settings/../../secret")).Status);
+        Assert.Equal(HttpStatusCode.NotFound, (await Visitor.GetAsync("/machines/pennywort/settings/../../secret")).Status);
     }
 
     [Fact]
     public async Task A_measurement_of_a_build_stands_on_its_sheet_of_settings()
     {
-        await _visitor.SendAsync("/frame", "frame", ("stop-left", "0"), ("stop-right", "0,6"), ("span", "400"), ("build", _server.Build.Id), ("title", "Gantry"), ("person", "Ida"));
+        await Visitor.SendAsync("/frame", "frame", ("stop-left", "0"), ("stop-right", "0,6"), ("span", "400"), ("build", Server.Build.Id), ("title", "Gantry"), ("person", "Ida"));
 
-        var page = await _visitor.GetAsync($"/builds/{_server.Build.Id}/settings");
+        var page = await Visitor.GetAsync($"/builds/{Server.Build.Id}/settings");
 
         Assert.Contains("Measured on this build", page.Text, StringComparison.Ordinal);
         Assert.Contains("Gantry: ", page.Text, StringComparison.Ordinal);
@@ -48,18 +37,18 @@ public sealed class HandoverPageTests : IAsyncLifetime
     [Fact]
     public async Task What_is_found_of_an_item_is_kept_with_its_name()
     {
-        var address = $"/builds/{_server.Build.Id}/acceptance";
-        var sent = await _visitor.SendAsync(address, "paste-warm-up", ("found", "good"), ("person", "Ida"));
+        var address = $"/builds/{Server.Build.Id}/acceptance";
+        var sent = await Visitor.SendAsync(address, "paste-warm-up", ("found", "good"), ("person", "Ida"));
 
         Assert.Equal(HttpStatusCode.SeeOther, sent.Status);
-        Assert.Contains("1 as they should be, 0 not", (await _visitor.GetAsync(address)).Text, StringComparison.Ordinal);
-        Assert.Contains("Measured: Warm-up of paste. As it should be.", (await _visitor.GetAsync($"/builds/{_server.Build.Id}/record")).Text, StringComparison.Ordinal);
+        Assert.Contains("1 as they should be, 0 not", (await Visitor.GetAsync(address)).Text, StringComparison.Ordinal);
+        Assert.Contains("Measured: Warm-up of paste. As it should be.", (await Visitor.GetAsync($"/builds/{Server.Build.Id}/record")).Text, StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task What_is_not_good_needs_a_note()
     {
-        var page = await _visitor.SendAsync($"/builds/{_server.Build.Id}/acceptance", "paste-warm-up", ("found", "not good"), ("person", "Ida"));
+        var page = await Visitor.SendAsync($"/builds/{Server.Build.Id}/acceptance", "paste-warm-up", ("found", "not good"), ("person", "Ida"));
 
         Assert.Equal(HttpStatusCode.UnprocessableEntity, page.Status);
         Assert.Contains("Say what you saw", page.Text, StringComparison.Ordinal);
@@ -68,16 +57,16 @@ public sealed class HandoverPageTests : IAsyncLifetime
     [Fact]
     public async Task The_calendar_begins_on_the_day_that_was_asked_for_and_a_wrong_day_is_taken_as_today()
     {
-        var calendar = await _visitor.Client.GetStringAsync("/machines/pennywort/acceptance/calendar.ics?first=2027-01-10&hours=10");
+        var calendar = await Visitor.Client.GetStringAsync("/machines/pennywort/acceptance/calendar.ics?first=2027-01-10&hours=10");
 
         Assert.Contains("DTSTART;VALUE=DATE:20270117", calendar, StringComparison.Ordinal);
-        Assert.Equal(HttpStatusCode.OK, (await _visitor.GetAsync("/machines/pennywort/acceptance/calendar.ics?first=never&hours=-3")).Status);
+        Assert.Equal(HttpStatusCode.OK, (await Visitor.GetAsync("/machines/pennywort/acceptance/calendar.ics?first=never&hours=-3")).Status);
     }
 
     [Fact]
     public async Task A_machine_of_which_nothing_comes_later_says_so()
     {
-        var page = await _visitor.GetAsync("/machines/pennywort/stages");
+        var page = await Visitor.GetAsync("/machines/pennywort/stages");
 
         Assert.Contains("Nothing of this machine is left for later.", page.Text, StringComparison.Ordinal);
     }
@@ -88,5 +77,5 @@ public sealed class HandoverPageTests : IAsyncLifetime
     [InlineData("/machines/nowhere/stages")]
     [InlineData("/builds/nowhere/settings")]
     [InlineData("/builds/nowhere/acceptance")]
-    public async Task What_is_not_there_is_said(string address) => Assert.Equal(HttpStatusCode.NotFound, (await _visitor.GetAsync(address)).Status);
+    public async Task What_is_not_there_is_said(string address) => Assert.Equal(HttpStatusCode.NotFound, (await Visitor.GetAsync(address)).Status);
 }

@@ -4,31 +4,20 @@ using System.Text;
 
 namespace Proveout.Web.Tests;
 
-public sealed class ResonancePageTests : IAsyncLifetime
+public sealed class ResonancePageTests : BenchPageTests
 {
-    private BenchServer _server = null!;
-    private Visitor _visitor = null!;
-
-    public async ValueTask InitializeAsync() => _visitor = (_server = await BenchServer.StartAsync()).Visit();
-
-    public async ValueTask DisposeAsync()
-    {
-        _visitor.Dispose();
-        await _server.DisposeAsync();
-    }
-
     [Fact]
     public async Task The_front_page_leads_there_and_the_caution_stands_before_the_form()
     {
-        Assert.Contains("href=\"/resonance\"", (await _visitor.GetAsync("/")).Html, StringComparison.Ordinal);
-        var page = await _visitor.GetAsync("/resonance");
+        Assert.Contains("href=\"/resonance\"", (await Visitor.GetAsync("/")).Html, StringComparison.Ordinal);
+        var page = await Visitor.GetAsync("/resonance");
         Assert.True(page.Html.IndexOf("nobody reaches in", StringComparison.Ordinal) < page.Html.IndexOf("<form", StringComparison.Ordinal));
     }
 
     [Fact]
     public async Task Two_recordings_are_answered_with_plots_and_kept_in_the_record_of_a_build()
     {
-        var page = await SendAsync([("recording", Table("x", 47)), ("other", Table("y", 62))], ("excited-by", "blows"), ("build", _server.Build.Id), ("title", "Shaken"), ("person", "Ida"));
+        var page = await SendAsync([("recording", Table("x", 47)), ("other", Table("y", 62))], ("excited-by", "blows"), ("build", Server.Build.Id), ("title", "Shaken"), ("person", "Ida"));
 
         Assert.Equal(HttpStatusCode.OK, page.Status);
         Assert.Contains("Axis x: use ", page.Text, StringComparison.Ordinal);
@@ -37,7 +26,7 @@ public sealed class ResonancePageTests : IAsyncLifetime
         Assert.Equal(4, page.Html.Split("<desc").Length - 1);
         Assert.True(Encoding.UTF8.GetByteCount(page.Html) < 150_000);
         Assert.Contains("Kept in the record of", page.Text, StringComparison.Ordinal);
-        var record = await _visitor.GetAsync($"/builds/{_server.Build.Id}/record");
+        var record = await Visitor.GetAsync($"/builds/{Server.Build.Id}/record");
         Assert.Contains("Measured: Shaken.", record.Text, StringComparison.Ordinal);
         Assert.Contains("x.csv", record.Text, StringComparison.Ordinal);
     }
@@ -60,11 +49,11 @@ public sealed class ResonancePageTests : IAsyncLifetime
     private async Task<Page> SendAsync((string Field, string Text)[] files, params (string Field, string Text)[] typed)
     {
         using var content = new MultipartFormDataContent();
-        foreach (var (field, text) in Visitor.Fill((await _visitor.GetAsync("/resonance")).HiddenFields("resonance"), typed))
+        foreach (var (field, text) in Visitor.Fill((await Visitor.GetAsync("/resonance")).HiddenFields("resonance"), typed))
             content.Add(new StringContent(text), field);
         foreach (var (field, text) in files)
             content.Add(new ByteArrayContent(Encoding.UTF8.GetBytes(text)), field, field == "recording" ? "x.csv" : "y.csv");
-        return await Page.ReadAsync(await _visitor.Client.PostAsync("/resonance", content));
+        return await Page.ReadAsync(await Visitor.Client.PostAsync("/resonance", content));
     }
 
     // Twelve seconds with four blows, at 1 kHz.

@@ -65,6 +65,13 @@ public sealed class AirPredictionTests
     }
 
     [Fact]
+    public void A_bay_that_is_warmer_than_the_review_reckons_with_is_said_so()
+    {
+        Assert.Contains(AirWords.Summary(Bay with { ReviewCelsius = 40 }), sentence => sentence.Contains("review: {ambient: 50 degC}", StringComparison.Ordinal));
+        Assert.DoesNotContain(AirWords.Summary(Bay with { ReviewCelsius = 60 }), sentence => sentence.Contains("review", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Limits_that_protect_are_rounded_to_the_safe_side()
     {
         var part = new PartWarmth("T1", 5, 54.01, 65.98, "its type", 88.9, 60.2, true);

@@ -11,6 +11,9 @@ public static class AirPrediction
     private const double CubicMetresAnHour = 3600;
     private const int CurvePoints = 40;
 
+    // IEC 60204-1 clause 4.4.3: what the design review reckons with when the file says nothing.
+    private const double ReviewCelsius = 40;
+
     /// <summary>The view of a machine; without bays when its file says nothing of them.</summary>
     public static AirView Of(MachineSummary machine, MachineDesign design)
     {
@@ -27,6 +30,7 @@ public static class AirPrediction
         return new(
             bay.Name,
             air.RoomCelsius.High,
+            design.Review.Ambient?.DegreesCelsius ?? ReviewCelsius,
             inventory.Heat,
             (air.RestWatts.Low, air.RestWatts.High),
             air.WorkWatts,

@@ -24,6 +24,7 @@ public static class AirWords
             bay.Rise.StillMost is { } still
                 ? Text($"With every fan standing it may reach {Math.Ceiling(bay.RoomCelsius + still):0} °C.")
                 : "With every fan standing nothing that is counted on carries the heat away.",
+            .. ReviewTooCool(bay),
         ];
     }
 
@@ -86,6 +87,12 @@ public static class AirWords
         return Text($"{warmth.Part} on {warmth.Sink} makes up to {Math.Ceiling(10 * warmth.Watts) / 10:0.0} W: heat sink {Math.Ceiling(sink):0} °C, base {Math.Ceiling(plate):0} °C, junction {Math.Ceiling(junction):0} °C at most, of {Math.Floor(warmth.JunctionLimit):0} °C; {asked}.")
             + (sink >= 55 ? " Metal of 55 °C and more burns the skin: label it." : "")
             + (junction > warmth.JunctionLimit ? " It may be too warm." : "");
+    }
+
+    private static IEnumerable<string> ReviewTooCool(BayView bay)
+    {
+        if (bay.Rise.WorkMost is { } rise && Math.Ceiling(bay.RoomCelsius + rise) is var hottest && hottest > bay.ReviewCelsius)
+            yield return Text($"The design review reckons with {bay.ReviewCelsius:0} °C in the bay: write `review: {{ambient: {hottest:0} degC}}`, and read it again.");
     }
 
     private static string Pressure(BayView bay) => bay.BayPascals switch

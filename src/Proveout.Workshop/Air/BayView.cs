@@ -3,6 +3,7 @@ namespace Proveout.Workshop;
 /// <summary>One bay.</summary>
 /// <param name="Name">What it is called.</param>
 /// <param name="RoomCelsius">Temperature of the room at its hottest.</param>
+/// <param name="ReviewCelsius">Temperature of the bay that the design review reckons with.</param>
 /// <param name="Heat">What gives off heat in it, the warmest first.</param>
 /// <param name="RestWatts">All of that at rest, least and most.</param>
 /// <param name="WorkWatts">All of that with everything at work, at most.</param>
@@ -18,6 +19,7 @@ namespace Proveout.Workshop;
 public sealed record BayView(
     string Name,
     double RoomCelsius,
+    double ReviewCelsius,
     IReadOnlyList<PartHeat> Heat,
     (double Least, double Most) RestWatts,
     double WorkWatts,

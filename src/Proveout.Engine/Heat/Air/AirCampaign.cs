@@ -12,12 +12,12 @@ public static class AirCampaign
     private const string Mains = "The bay is closed and stays closed: mains may be inside, and nothing but paper or an insulated probe goes into an opening, no deeper than its grille.";
     private const string Blades = "Blades cut: no finger, sleeve or cable near a fan that turns or may start.";
 
-    private static readonly SetUp FansOn = new("fans-on", "Fans on, bay closed, heaters off", ["Close the bay as it is closed in use.", "Switch on with heaters off, and let every fan run."], [Blades, Mains], 60) { Phase = Phase.InUse };
+    private static readonly SetUp FansOn = new("fans-on", "Fans on, bay closed, heaters off", ["Close the bay as it is closed in use.", "Switch on with heaters off, and let every fan run at full output."], [Blades, Mains], 60) { Phase = Phase.InUse };
 
     private static readonly SetUp FanMeter = new(
         "fan-meter",
         "Meter in the fan's lead",
-        ["Switch off, and wait until the fan stands.", "Put a meter for direct current between the fan's plug and its output, then switch on."],
+        ["Switch off, open the bay, and put a meter for direct current between the fan's plug and its output.", "Lead its leads out, close the bay, switch on, and let the fan run at full output."],
         ["Isolate, lock off and prove dead before you open the bay or pull a plug.", Blades],
         240)
     {

@@ -46,19 +46,13 @@ internal sealed class AirReadings(BayClimate sound)
     }
 
     /// <summary>1 when a hand feels a stream, either way; 0 when not.</summary>
-    public ReadingInterval Hand(BayClimate left, int opening)
-    {
-        var speed = SpeedInto(left, opening);
-        var least = speed.Low > 0 ? speed.Low : speed.High < 0 ? -speed.High : 0;
-        return Seen(new(least, Math.Max(Math.Abs(speed.Low), Math.Abs(speed.High))), HandFeels);
-    }
+    public ReadingInterval Hand(BayClimate left, int opening) => Seen(Size(SpeedInto(left, opening)), HandFeels);
 
-    /// <summary>Metres a second that an air-speed meter shows the way that air should go, moved over the whole opening; zero when it goes the other way or is not felt.</summary>
+    /// <summary>Metres a second that an air-speed meter shows, moved over the whole opening; many show the same either way round.</summary>
     public ReadingInterval Speed(BayClimate left, int opening)
     {
-        var speed = SpeedInto(left, opening);
-        var (low, high) = Leaves(opening) == true ? (-speed.High, -speed.Low) : (speed.Low, speed.High);
-        return new(Math.Max(0, ((1 - VaneShare) * low) - VaneSpeed), Math.Max(0, ((1 + VaneShare) * high) + VaneSpeed));
+        var speed = Size(SpeedInto(left, opening));
+        return new(Math.Max(0, ((1 - VaneShare) * speed.Low) - VaneSpeed), ((1 + VaneShare) * speed.High) + VaneSpeed);
     }
 
     /// <summary>Kelvin by which the air just inside the outlet, or in the middle of a bay without one, is warmer than the room after an hour.</summary>
@@ -68,7 +62,7 @@ internal sealed class AirReadings(BayClimate sound)
         var (low, high) = (rise.Low, rise.High);
         if (Outlet is { } outlet)
         {
-            var into = left.Flows.Into(left.Bay.Openings[outlet]);
+            var into = left.FlowsSoaked.Into(left.Bay.Openings[outlet]);
             if (into.High >= 0)
                 low = into.High > 0 ? 0 : StandingShare * low;
             if (into.Low > 0)
@@ -98,6 +92,9 @@ internal sealed class AirReadings(BayClimate sound)
         var (into, area) = (left.Flows.Into(left.Bay.Openings[opening]), _openings[opening].SquareMetres);
         return new(into.Low / (into.Low > 0 ? area.High : area.Low), into.High / (into.High > 0 ? area.Low : area.High));
     }
+
+    private static Between Size(Between speed) =>
+        new(speed.Low > 0 ? speed.Low : speed.High < 0 ? -speed.High : 0, Math.Max(Math.Abs(speed.Low), Math.Abs(speed.High)));
 
     private static ReadingInterval Seen(Between speed, Between sure) => new(speed.Low >= sure.High ? 1 : 0, speed.High <= sure.Low ? 0 : 1);
 }

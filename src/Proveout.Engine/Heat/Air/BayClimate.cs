@@ -25,6 +25,9 @@ public sealed class BayClimate(BayAir bay)
     /// <summary>The same with filters at any time until they are to be changed.</summary>
     public AirFlows FlowsInUse { get; } = FlowsAt(bay.InUse, bay.RoomCelsius.High, 10);
 
+    /// <summary>The same once all is warm, at rest.</summary>
+    public AirFlows FlowsSoaked => FlowsAt(bay, bay.RoomCelsius.High, Math.Min(RestRise.High, CountedRises[^1]));
+
     /// <summary>By how much the air that leaves is warmer than the room once all is warm, at rest, with new filters, in K.</summary>
     public Between RestRise => _rest.Value;
 

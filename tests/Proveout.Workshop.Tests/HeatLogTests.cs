@@ -66,6 +66,18 @@ public sealed class HeatLogTests
         Assert.Contains(view.Sheet.Remarks, remark => remark.StartsWith("Without a machine file", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData(60, true, false, "and `plate temperature` has: the plugs of the two sensors are exchanged")]
+    [InlineData(0, false, false, "nothing has warmed up")]
+    [InlineData(60, false, true, "while the heater is told to stay off")]
+    public void What_no_sound_heater_does_is_told_without_a_machine_file(double watts, bool isExchanged, bool isStuckOn, string words)
+    {
+        var sheet = HeatLogJudgement.Of(Request(Log(watts, isExchanged: isExchanged, isStuckOn: isStuckOn)), []).Value!.Sheet;
+        Assert.False(sheet.IsFine);
+        Assert.Contains(sheet.Findings, finding => finding.Contains(words, StringComparison.Ordinal));
+        Assert.NotEmpty(sheet.Steps);
+    }
+
     [Fact]
     public void A_loss_that_grew_by_a_fifth_is_told_beyond_noise()
     {

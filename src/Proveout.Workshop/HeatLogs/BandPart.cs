@@ -14,7 +14,7 @@ internal static class BandPart
     public static (HeatLogPart Part, DiagnosisView? Diagnosis) Of(LogFile file, WarmUpStretch? warmUp, HoldStretch? hold, double? room)
     {
         if (file.Body is not { } body)
-            return (HeatLogPart.Nothing with { Remarks = ["Without a machine file the log is not held against what a sound heater would do."] }, null);
+            return (PlainPart.Of(file, warmUp), null);
         if (warmUp is null)
             return (CannotTell("the log has neither an output nor a target, so nobody knows when the heater was told to heat"), null);
         if (RestPart.Of(file, body, warmUp, room) is { } wrong)

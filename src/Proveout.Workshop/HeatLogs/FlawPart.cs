@@ -37,7 +37,7 @@ internal static class FlawPart
         if (run.Gaps.Count > 3)
             yield return Text($"There are {run.Gaps.Count - 3} more gaps.");
         if (log.IsFullOutputTaken && log.FullOutput is { } full)
-            yield return Text($"The output has no scale in its heading; as its largest value is {full:0.##}, that is taken for full. If it is not, state it with --full-output.");
+            yield return Text($"The output has no scale in its heading; as its largest value is {full:0.##}, that is taken for full. If it is not, state full output (--full-output).");
         if (log.IsCutShort)
             yield return "The last row breaks off and is left out.";
         if (run.RepeatedTimes > 0)

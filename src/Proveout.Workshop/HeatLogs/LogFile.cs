@@ -26,14 +26,15 @@ internal sealed record LogFile(HeatLog Log, HeaterTrace Trace, HeaterTrace WarmU
         if (figures.Run > log.Runs.Count)
             return Refused(new("no-such-run", new SourcePlace(source.Name, 0, 0), $"The log has {log.Runs.Count} run{(log.Runs.Count == 1 ? "" : "s")}.", "Name one of them."));
         if (BodyOf(log, named, request.Sensor, bodies) is not { } body)
-            return Refused(new("which-body", new SourcePlace(source.Name, 1, 1), $"The machine file heats {Names(bodies)}, and the headings do not tell which this is a log of.", "Name it with --body."));
+            return Refused(new("which-body", new SourcePlace(source.Name, 1, 1), $"The machine file heats {Names(bodies)}, and the headings do not tell which this is a log of.", "Say what is heated (--body)."));
         var trace = HeaterTrace.Of(log, figures.Run is { } run ? run - 1 : log.LongestRun, hints, body.Value?.Name ?? (request.Body.Length > 0 ? request.Body : null));
         if (trace.Value is not { } heater)
             return Outcome.Refused<LogFile>(trace.Diagnostics);
         if (!heater.Sensor.Mean.Any(double.IsFinite))
             return Refused(new("no-reading", new SourcePlace(source.Name, heater.Run.FirstLine, 1), $"`{heater.Sensor.Name}` has no reading that a sensor can give: its circuit is open or short.", "Isolate, prove dead, and measure its resistance at the loose plug."));
         var stuck = StuckReading.Of(heater);
-        var fine = Again(source, hints, heater, body.Value?.Name);
+        // What full output is, the whole log told; times to leave out are left out already.
+        var fine = Again(source, hints with { FullOutput = hints.FullOutput ?? (log.IsFullOutputTaken ? log.FullOutput : null), FromSeconds = 0, ToSeconds = double.PositiveInfinity }, heater, body.Value?.Name);
         return Outcome.Of(new LogFile(log, Cut(heater, stuck), Cut(fine, StuckReading.Of(fine)), stuck, body.Value));
     }
 
@@ -44,7 +45,6 @@ internal sealed record LogFile(HeatLog Log, HeaterTrace Trace, HeaterTrace WarmU
         if (LogWindow.Of(heater) is not { } window)
             return heater;
         using var text = source.Open();
-        // What full output is, the whole log told.
         var log = HeatLogReader.Read(text, source.Name, hints with { FromLine = window.FromLine, ToLine = window.ToLine }).Value;
         return log is null ? heater : HeaterTrace.Of(log, log.LongestRun, hints, body).Value ?? heater;
     }

@@ -115,7 +115,7 @@ internal sealed record ProcessPart(HeatLogPart Part, IReadOnlyList<LoopSettingsV
         yield return Text($"The swing under the relay is steady over {relay.Cycles} cycles; what is shown lags {relay.LagDegrees:0} degrees behind the output, and the relay's dead band is {2 * relay.HalfHysteresis:0.0} K as seen.");
         if (relay.Process is null)
             yield return room is null
-                ? "Without the temperature of the room the cycle does not tell the gain: state it with --room."
+                ? "Without the temperature of the room the cycle does not tell the gain: state that temperature (--room)."
                 : "No process of first order with dead time has just this cycle: no settings follow from it.";
     }
 

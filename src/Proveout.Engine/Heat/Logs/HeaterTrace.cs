@@ -28,10 +28,10 @@ public sealed record HeaterTrace(
         var place = new SourcePlace(log.File, 1, 1);
         // Of several temperatures that one is meant whose heading belongs to the only output.
         if ((Choose(part.Sensors, hints.Sensor, body) ?? part.Sensors.FirstOrDefault(series => hints.Sensor is null && part.Outputs is [{ Stem.Length: > 0 } only] && only.Stem == series.Stem)) is not { } sensor)
-            return Outcome.Refused<HeaterTrace>([new("which-sensor", place, $"There are {part.Sensors.Count} temperatures: {Names(part.Sensors)}.", "Say which with --sensor.")]);
+            return Outcome.Refused<HeaterTrace>([new("which-sensor", place, $"There are {part.Sensors.Count} temperatures: {Names(part.Sensors)}.", "Give the heading of the temperature meant (--sensor).")]);
         var output = part.Outputs.Count == 0 ? null : Choose(part.Outputs, hints.Output, null) ?? part.Outputs.FirstOrDefault(series => series.Stem == sensor.Stem) ?? Choose(part.Outputs, null, body);
         if (output is null && part.Outputs.Count > 0)
-            return Outcome.Refused<HeaterTrace>([new("which-output", place, $"There are {part.Outputs.Count} outputs: {Names(part.Outputs)}; none is headed like `{sensor.Name}`.", "Say which with --output.")]);
+            return Outcome.Refused<HeaterTrace>([new("which-output", place, $"There are {part.Outputs.Count} outputs: {Names(part.Outputs)}; none is headed like `{sensor.Name}`.", "Give the heading of the output meant (--output).")]);
         var target = part.Targets.Count == 1 ? part.Targets[0] : part.Targets.FirstOrDefault(series => series.Stem == sensor.Stem);
         return Outcome.Of(new HeaterTrace(log.File, part, sensor, output, target, [.. part.Sensors.Where(series => series != sensor)], [.. part.Outputs.Where(series => series != output)]));
     }

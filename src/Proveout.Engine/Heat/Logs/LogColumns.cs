@@ -35,7 +35,7 @@ internal sealed record LogColumns(
         if (time is null)
             problems.Add(new("no-time-column", line, $"No column is headed as the time; the headings are {Headings()}.", "Head it `time [s]`, or `time [ms]`, or `time` for hh:mm:ss or ISO 8601."));
         if (!values.Any(column => column.Role == LogRole.Sensor))
-            problems.Add(new("no-temperature-column", line, $"No column is headed as a temperature; the headings are {Headings()}.", "Head it such as `plate temperature [degC]`, or name it with --sensor."));
+            problems.Add(new("no-temperature-column", line, $"No column is headed as a temperature; the headings are {Headings()}.", "Head it such as `plate temperature [degC]`, or give its heading as that of the temperature (--sensor)."));
         foreach (var (named, role) in new[] { (hints.Sensor, LogRole.Sensor), (hints.Output, LogRole.Output) })
             if (named is not null && !values.Any(column => column.Role == role && IsNamed(column, cells[column.Index].Text, named)))
                 problems.Add(new("no-such-column", line, $"There is no column `{named}`; the headings are {Headings()}.", "Name one of them."));

@@ -6,10 +6,13 @@ namespace Proveout.Workshop;
 internal static class Suspects
 {
     /// <summary>The likeliest suspects; none while nothing is off.</summary>
-    public static IReadOnlyList<Suspect> Of(PlannedMachine planned, Posterior posterior, IReadOnlyList<Reading> readings, int most)
+    public static IReadOnlyList<Suspect> Of(PlannedMachine planned, Posterior posterior, IReadOnlyList<Reading> readings, int most) =>
+        Of(planned.Dictionary, planned.Simulators?.Invoke(), posterior, readings, most);
+
+    /// <summary>The same for any trade.</summary>
+    public static IReadOnlyList<Suspect> Of(FaultDictionary dictionary, IFaultSimulator? simulator, Posterior posterior, IReadOnlyList<Reading> readings, int most)
     {
-        var dictionary = planned.Dictionary;
-        var reasons = new SuspectReasonWords(dictionary, new WhySuspected(dictionary, posterior, readings, planned.Simulators?.Invoke()));
+        var reasons = new SuspectReasonWords(dictionary, new WhySuspected(dictionary, posterior, readings, simulator));
         var hypotheses = posterior.IsOff ? posterior.Hypotheses : [];
         var groupOf = AmbiguityGroup.Of(dictionary, hypotheses.SelectMany(hypothesis => hypothesis.Faults).Distinct())
             .SelectMany((group, number) => group.Faults.Select(fault => (fault, number)))

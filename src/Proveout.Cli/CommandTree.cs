@@ -36,6 +36,7 @@ internal static class CommandTree
             MotorCommand.Build(terminal, options),
             FrameCommand.Build(terminal, options),
             LevelCommand.Build(terminal, options),
+            BudgetCommand.Build(terminal, options),
             SchemaCommand.Build(terminal),
         };
         root.SetAction((parse, cancellation) => ServeCommand.RunWithDefaultsAsync(terminal, options.FilesOf(parse), cancellation));

@@ -11,6 +11,7 @@ using Microsoft.Extensions.Logging;
 using Proveout.Web.Hosting;
 using Proveout.Web.Pages.Ask;
 using Proveout.Web.Pages.Belts;
+using Proveout.Web.Pages.Budget;
 using Proveout.Web.Pages.Check;
 using Proveout.Web.Pages.CheckList;
 using Proveout.Web.Pages.Drawings;
@@ -20,6 +21,7 @@ using Proveout.Web.Pages.Front;
 using Proveout.Web.Pages.Heat;
 using Proveout.Web.Pages.Level;
 using Proveout.Web.Pages.Live;
+using Proveout.Web.Pages.Measure;
 using Proveout.Web.Pages.Motor;
 using Proveout.Web.Pages.Paper;
 using Proveout.Web.Pages.Parts;
@@ -114,18 +116,20 @@ public static class BenchHost
         EnergiseEndpoints.Map(routes);
         AskEndpoints.Map(routes);
         WalkEndpoints.Map(routes);
-        BeltsEndpoints.Map(routes);
+        BeltsEndpoints.Map(routes, measuring);
         HeatEndpoints.Map(routes);
         ReviewEndpoints.Map(routes);
         PaperEndpoints.Map(routes);
         WireEndpoints.Map(routes);
         DrawingsEndpoints.Map(routes);
-        TensionEndpoints.Map(routes);
-        MotorEndpoints.Map(routes);
+        TensionEndpoints.Map(routes, measuring);
+        MotorEndpoints.Map(routes, measuring);
         if (measuring is not null)
         {
+            DataFileEndpoints.Map(routes, measuring);
             FrameEndpoints.Map(routes, measuring);
             LevelEndpoints.Map(routes, measuring);
+            BudgetEndpoints.Map(routes, measuring);
         }
 
         if (reports is not null)

@@ -26,6 +26,7 @@ internal static class PageAddresses
             ("heat", $"/machines/{site.Build.MachineId}/heat"),
             ("frame", "/frame"),
             ("level-plate", "/level"),
+            ("error-budget", "/budget"),
             ("paper", $"/machines/{site.Build.MachineId}/paper"),
             ("wire", $"/machines/{site.Build.MachineId}/wires/W51"),
             ("energise", $"/machines/{site.Build.MachineId}/energise"),

@@ -144,4 +144,28 @@ public sealed class MeasurementSheetTests
     [InlineData("0.000 0.040 0.080 0.000 0.080 0.040 0.080 0.000 0.040 0.080 0.000", "scatters more than 0.01 mm")]
     public void The_scatter_of_a_probe_is_judged_with_what_so_many_readings_can_tell(string repeats, string verdict) =>
         Assert.Contains(LevelSheet.Of(Level("", repeats: repeats)).Value!.Findings, finding => finding.Contains(verdict, StringComparison.Ordinal));
+
+    private static NamedText Corners => new("points", "A 0 0 0\nB 400 0 0\nC 400 300 0\nD 0 300 0; E 200 150 300\n");
+
+    [Fact]
+    public void A_corner_in_space_is_named_with_the_way_back()
+    {
+        // Corner E 3 mm too high; each distance by the law of Pythagoras.
+        var slant = Math.Sqrt((200 * 200) + (150 * 150) + (303 * 303));
+        var tape = FormattableString.Invariant($"A-B 400; B-C 300; C-D 400\nD-A 300\nA-C 500\nB D 500\nA-E {slant:0.###}\nB-E {slant:0.###}\nC-E {slant:0.###}\nD-E {slant:0.###}");
+        var sheet = FrameSheet.Of(new FrameRequest(new Dictionary<string, string> { ["tape-error"] = "0.1" }, null) { Points = Corners, Distances = new("distances", tape) }).Value!;
+
+        Assert.StartsWith("Corner E is out of place: the others put it 3.0", sheet.Findings[0], StringComparison.Ordinal);
+        Assert.Contains("Loosen the joints at E, move it 3.0", sheet.Steps[0], StringComparison.Ordinal);
+        Assert.Contains(" down,", sheet.Steps[0] + ",", StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Corners_in_space_that_cannot_be_read_are_refused_with_their_line()
+    {
+        var refused = FrameSheet.Of(new FrameRequest(new Dictionary<string, string>(), null) { Points = new("points", "A 0 0 0\nB 400 0"), Distances = new("distances", "A 400") }).Diagnostics;
+
+        Assert.Equal(["points:2:1", "distances:1:1"], refused.Select(diagnostic => diagnostic.ToString().Split(": ")[0]));
+        Assert.Equal("half-given", FrameSheet.Of(new FrameRequest(new Dictionary<string, string>(), null) { Points = Corners }).Diagnostics[0].Rule);
+    }
 }

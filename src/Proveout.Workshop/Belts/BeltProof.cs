@@ -39,7 +39,8 @@ public static class BeltProof
     {
         ArgumentNullException.ThrowIfNull(view);
         ArgumentNullException.ThrowIfNull(answers);
-        return SeenDiagnosis.Of(view.Dictionary, null, view.Questions, answers);
+        // Where a path cannot be, its finding comes first and no mistake is imagined.
+        return view.Questions.Count == 0 ? new([], [], [], 0, null, null) : SeenDiagnosis.Of(view.Dictionary, null, view.Questions, answers);
     }
 
     /// <summary>The outcomes that a person's words mean, and readings written as <c>check=value</c>.</summary>

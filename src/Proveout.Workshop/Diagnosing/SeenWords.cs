@@ -13,6 +13,9 @@ internal static class SeenWords
     {
         Dictionary<string, double> answers = new(StringComparer.Ordinal);
         List<Diagnostic> problems = [];
+        string[] said = [.. seen, .. read];
+        if (dictionary.Checks.Count == 0 && said.Length > 0)
+            return Outcome.Refused<IReadOnlyDictionary<string, double>>([new Diagnostic("nothing-to-tell-from", new SourcePlace("--sees", 0, 0), "No mistake is imagined while a path cannot be.", "Mend what the rules find first; the command without --sees says it.")]);
         foreach (var words in seen)
         {
             var found = SeenDiagnosis.Find(questions, words);

@@ -12,7 +12,7 @@ public static class FrameSheet
         ArgumentNullException.ThrowIfNull(request);
         var typed = new TypedFigures(request.Typed);
         List<Diagnostic> problems = [];
-        FramePart?[] parts = [FrameSquarePart.Of(typed, problems), TwistOf(typed), RackingOf(typed), request.Rail is { } rail ? FrameRailPart.Of(rail, typed, problems) : null];
+        FramePart?[] parts = [FrameSquarePart.Of(typed, problems), TwistOf(typed), RackingOf(typed), request.Rail is { } rail ? FrameRailPart.Of(rail, typed, problems) : null, SpaceOf(request, typed, problems)];
         FramePart[] known = [.. parts.OfType<FramePart>()];
         problems = [.. typed.Problems, .. problems];
         if (problems.Count == 0 && known.Length == 0 && request.Seen.Count == 0)
@@ -20,6 +20,15 @@ public static class FrameSheet
         return problems.Count > 0
             ? Outcome.Refused<SheetView>(problems)
             : Outcome.Of(WithSeen(FramePart.Sheet(known), typed, request.Seen));
+    }
+
+    private static FramePart? SpaceOf(FrameRequest request, TypedFigures typed, List<Diagnostic> problems)
+    {
+        if (request is { Points: { } points, Distances: { } distances })
+            return FrameSpacePart.Of(points, distances, typed, problems);
+        if (request.Points is not null || request.Distances is not null)
+            problems.Add(new Diagnostic("half-given", new SourcePlace("frame", 0, 0), "Corners in space and the distances between them belong together.", "Give both: where each corner is drawn, and what the tape reads between them."));
+        return null;
     }
 
     private static SheetView WithSeen(SheetView sheet, TypedFigures typed, IReadOnlyDictionary<string, double> answers)

@@ -210,6 +210,54 @@ public sealed class AccelerationReaderTests
         }
     }
 
+    [Fact]
+    public void Memory_does_not_grow_with_the_recording()
+    {
+        // What is allocated in all, less what the rows themselves cost to make: for four times the rows the same but for what blows and averages take.
+        var (few, many) = (Allocated(200_000), Allocated(800_000));
+        Assert.InRange(many, 0, few + 1_000_000);
+    }
+
+    private static long Allocated(int count)
+    {
+        using var rows = new RowStream(count);
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        Assert.Equal(count, AccelerationReader.Read(rows, "shake.csv", new SignalOptions()).Value!.Rows);
+        return GC.GetAllocatedBytesForCurrentThread() - before - rows.Allocated;
+    }
+
+    // Makes its rows as they are asked for.
+    private sealed class RowStream(int rows) : MemoryStream
+    {
+        private int _row = -1;
+        private byte[] _line = [];
+        private int _at;
+
+        public long Allocated { get; private set; }
+
+        public override int Read(byte[] buffer, int offset, int count)
+        {
+            var before = GC.GetAllocatedBytesForCurrentThread();
+            var filled = 0;
+            while (filled < count && _row <= rows)
+            {
+                if (_at == _line.Length)
+                {
+                    _line = _row == rows ? [] : Encoding.UTF8.GetBytes(_row < 0 ? "time [s];x [m/s²]\n" : string.Create(CultureInfo.InvariantCulture, $"{_row / 3200.0:0.000000};{Math.Sin(0.1 * _row) + (0.1 * Math.Sin(1.7 * _row)):0.0000}\n"));
+                    (_row, _at) = (_row + 1, 0);
+                    continue;
+                }
+
+                var taken = Math.Min(count - filled, _line.Length - _at);
+                _line.AsSpan(_at, taken).CopyTo(buffer.AsSpan(offset + filled));
+                (filled, _at) = (filled + taken, _at + taken);
+            }
+
+            Allocated += GC.GetAllocatedBytesForCurrentThread() - before;
+            return filled;
+        }
+    }
+
     private static string Written(Random random)
     {
         var value = (random.NextDouble() - 0.5) * Math.Pow(10, random.Next(-12, 13));

@@ -18,7 +18,7 @@ internal static class ResonancePlots
     private static PlotView Spectrum(ShakenAxis axis, ShakenAxis? after, ShaperAdvice advice, ShaperDemand demand)
     {
         var (from, to) = (Math.Min(5, demand.LowestHertz), Math.Min(demand.HighestHertz, axis.Density.BinHertz * (axis.Density.Values.Count - 1)));
-        var top = InBand(axis.Density, from, to).Max(point => point.Value);
+        var top = InBand(axis.Density, from, to).Max(point => point.Value) is > 0 and var most ? most : 1;
         List<PlotLine> lines = [Line(axis.Density, from, to, top, _ => 1)];
         if (after is not null)
             lines.Add(Line(after.Density, from, to, top, _ => 1));

@@ -101,9 +101,9 @@ public sealed class AccelerationReaderTests
     public void Gaps_and_a_time_that_goes_back_are_noted_and_not_averaged_across()
     {
         var gap = SyntheticShake.Read(SyntheticShake.Table(Samples, Rate, time: index => (index / Rate) + (index >= 4000 ? 0.5 : 0)), new SignalOptions(SegmentLength: 1024));
-        Assert.Contains(gap.Notes, note => note.Contains("at 1 places, the first at line 4002, 0.5 s in all", StringComparison.Ordinal));
+        Assert.Contains(gap.Notes, note => note.Contains("stamps late once, first at line 4002, 0.5 s in all", StringComparison.Ordinal));
         var reset = SyntheticShake.Read(SyntheticShake.Table(Samples, Rate, time: index => (index >= 4000 ? index - 4000 : index) / Rate), new SignalOptions(SegmentLength: 1024));
-        Assert.Contains(reset.Notes, note => note.Contains("goes back 1 times, first at line 4002", StringComparison.Ordinal));
+        Assert.Contains(reset.Notes, note => note.Contains("goes back once, first at line 4002", StringComparison.Ordinal));
         // Two halves of 4000: six segments each.
         Assert.Equal((12, 12), (gap.Directions[0].Spectrum.Segments, reset.Directions[0].Spectrum.Segments));
         Assert.Equal(Rate, gap.RateHertz, 6);
@@ -170,14 +170,18 @@ public sealed class AccelerationReaderTests
     }
 
     [Fact]
+    public void A_sensor_that_never_changes_is_refused() =>
+        Assert.Equal("nothing-moves", Refused(SyntheticShake.Table(new double[8000], Rate)).Rule);
+
+    [Fact]
     public void Missing_cells_repeated_rows_and_a_broken_last_line_are_left_out_and_noted()
     {
         var rows = SyntheticShake.Table(Samples, Rate).Split('\n').ToList();
         rows[100] = rows[100].Split(';')[0] + ";;9.81";
         rows.Insert(3000, rows[3000]);
         var record = SyntheticShake.Read(string.Join('\n', rows).TrimEnd() + "\n8.0;0.1", new SignalOptions(SegmentLength: 1024));
-        Assert.Contains(record.Notes, note => note.Contains("In 1 rows something was not measured", StringComparison.Ordinal));
-        Assert.Contains(record.Notes, note => note.Contains("1 rows repeat the time", StringComparison.Ordinal));
+        Assert.Contains(record.Notes, note => note.Contains("Something was not measured once", StringComparison.Ordinal));
+        Assert.Contains(record.Notes, note => note.Contains("is repeated once, first at line 3002", StringComparison.Ordinal));
         Assert.Contains(record.Notes, note => note.Contains("last line broke off", StringComparison.Ordinal));
     }
 

@@ -18,7 +18,7 @@ internal static class ResonancePlots
     private static PlotView Spectrum(ShakenAxis axis, ShakenAxis? after, ShaperAdvice advice, ShaperDemand demand)
     {
         var (from, to) = (Math.Min(5, demand.LowestHertz), Math.Min(demand.HighestHertz, axis.Density.BinHertz * (axis.Density.Values.Count - 1)));
-        var top = InBand(axis.Density, from, to).Max(point => point.Value);
+        var top = InBand(axis.Density, from, to).Max(point => point.Value) is > 0 and var most ? most : 1;
         List<PlotLine> lines = [Line(axis.Density, from, to, top, _ => 1)];
         if (after is not null)
             lines.Add(Line(after.Density, from, to, top, _ => 1));
@@ -44,7 +44,7 @@ internal static class ResonancePlots
         PlotLine Of(ShaperJudgement judgement) => new([.. Enumerable.Range(0, Columns + 1).Select(at => from + (at * (to - from) / Columns)).Select(hertz => (hertz, 100 * judgement.Shaper.Residual(hertz, damping)))]);
         return new PlotView(
             $"Vibration left on axis {axis.Name}",
-            Text($"What {ShaperWords.Name(best.Shaper.Kind)} leaves of a resonance, by its frequency: {100 * best.Shaper.Residual(best.Shaper.Hertz, damping):0.0} % at {best.Shaper.Hertz:0.0} Hz; the line across is the tolerance, {100 * demand.Tolerance:0.#} %. Fainter: {string.Join(", ", others.Select(other => ShaperWords.Name(other.Shaper.Kind)))}."),
+            Text($"What {ShaperWords.Name(best.Shaper.Kind)} leaves of a resonance, by its frequency: {100 * best.Shaper.Residual(best.Shaper.Hertz, damping):0.0} % at {best.Shaper.Hertz:0.0} Hz; the line across is the tolerance, {100 * demand.Tolerance:0.#} %. Dashed: {string.Join(", ", others.Select(other => ShaperWords.Name(other.Shaper.Kind)))}."),
             new PlotAxis("frequency of the resonance, Hz", from, to),
             new PlotAxis("vibration left, %", 0, 100),
             [Of(best), new PlotLine([(from, 100 * demand.Tolerance), (to, 100 * demand.Tolerance)]), .. others.Select(Of)],

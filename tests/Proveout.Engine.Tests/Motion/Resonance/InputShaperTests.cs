@@ -91,6 +91,19 @@ public sealed class InputShaperTests
         Assert.True(Sweep(1, 1.4).Min(hertz => shaper.Residual(hertz, damping)) < 1e-4);
     }
 
+    [Fact]
+    public void There_is_a_shaper_for_every_damping_and_tolerance_that_may_be_asked()
+    {
+        foreach (var damping in Enumerable.Range(0, 31).Select(step => step / 100.0))
+            foreach (var tolerance in new[] { 0.005, 0.01, 0.03, 0.05, 0.1, 0.2, 0.25 })
+                foreach (var shaper in InputShapers.All(1, damping, tolerance))
+                {
+                    Assert.Equal(1, shaper.Impulses.Sum(impulse => impulse.Share), 9);
+                    Assert.All(shaper.Impulses, impulse => Assert.InRange(impulse.Share, 0, 1));
+                    Assert.True(shaper.Residual(1, damping) <= tolerance + 1e-9);
+                }
+    }
+
     // 5 % insensitivity without damping: ZV 0.06369, ZVD 0.28713, EI 0.39945 (shared reference values, 7.5); two-hump 0.73, three-hump 0.96 (Singhose, Derezinski and Singer 1996, from memory).
     [Theory]
     [InlineData(ShaperKind.ZeroVibration, 0.06369, 2e-5)]

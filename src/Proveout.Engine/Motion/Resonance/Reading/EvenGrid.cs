@@ -7,6 +7,7 @@ internal sealed class EvenGrid(double interval, int directions)
 {
     private readonly double[] _times = new double[4];
     private readonly double[][] _values = [new double[directions], new double[directions], new double[directions], new double[directions]];
+    private readonly double[] _at = new double[directions];
     private int _filled;
     private double _start;
     private long _point;
@@ -47,7 +48,9 @@ internal sealed class EvenGrid(double interval, int directions)
                     weights[one] *= (time - _times[other]) / (_times[one] - _times[other]);
         }
 
-        var values = new double[directions];
+        // One array for all points: who gets it copies it.
+        var values = _at;
+        Array.Clear(values);
         for (var direction = 0; direction < directions; direction++)
             for (var one = 0; one < 4; one++)
                 values[direction] += weights[one] * _values[one][direction];

@@ -8,6 +8,7 @@ internal sealed class SignalStream
     private readonly SampleClock _clock;
     private readonly double[][] _samples;
     private readonly EvenGrid? _grid;
+    private readonly Action<double[]> _take;
     private int _filled;
     private double _previous = double.NaN;
     private double _between;
@@ -22,6 +23,7 @@ internal sealed class SignalStream
     public SignalStream(SampleClock clock, double secondsByUnit, int directions, int segmentLength)
     {
         _clock = clock;
+        _take = values => Take(values);
         _samples = [.. Enumerable.Range(0, directions).Select(_ => new double[Block])];
         Averages = [.. Enumerable.Range(0, directions).Select(_ => new WelchAverage(segmentLength))];
         Watches = [.. Enumerable.Range(0, directions).Select(_ => new LimitWatch())];
@@ -81,7 +83,7 @@ internal sealed class SignalStream
         if (_grid is null)
             Take(values);
         else
-            _grid.Add(time, values, point => Take(point));
+            _grid.Add(time, values, _take);
     }
 
     /// <summary>Hands on what is still held.</summary>

@@ -31,7 +31,7 @@ internal sealed class SignalVerdict(string name, SignalRows rows, SampleClock cl
     public Outcome<AccelerationRecord> Result()
     {
         var length = samples.Averages[0].Segments;
-        var refusal = Timing() ?? TooShort(length) ?? Clipped();
+        var refusal = Timing() ?? TooShort(length) ?? Clipped() ?? Still();
         if (refusal is not null)
             return refusal;
         var unit = rows.Columns.AccelerationByUnit;
@@ -70,7 +70,7 @@ internal sealed class SignalVerdict(string name, SignalRows rows, SampleClock cl
         var (longest, whole) = (samples.LongestRun / Rate, samples.Samples / Rate);
         return samples.Gaps.Count + samples.Resets.Count == 0
             ? Refused(name, 0, "short-recording", Text($"The recording lasts {whole:0.##} s, which is too short to average over."), "Record at least 10 s, better 30 s.")
-            : Refused(name, samples.Gaps.FirstLine, "broken-recording", Text($"The recording breaks off {samples.Gaps.Count + samples.Resets.Count} times; its longest unbroken stretch lasts {longest:0.##} s, which is too short."), RecordAgain);
+            : Refused(name, samples.Gaps.FirstLine, "broken-recording", Text($"The recording breaks off {Times(samples.Gaps.Count + samples.Resets.Count)}; its longest unbroken stretch lasts {longest:0.##} s, which is too short."), RecordAgain);
     }
 
     private Outcome<AccelerationRecord>? Clipped()
@@ -81,6 +81,10 @@ internal sealed class SignalVerdict(string name, SignalRows rows, SampleClock cl
         return null;
     }
 
+    private Outcome<AccelerationRecord>? Still() => samples.Watches.All(watch => watch.StepsAcross == 0)
+        ? Refused(name, 0, "nothing-moves", "No direction ever changes by the smallest step.", "See that the sensor is connected, and that its axes stand in the columns.")
+        : null;
+
     private IEnumerable<string> Notes()
     {
         if (!clock.IsEven)
@@ -88,13 +92,13 @@ internal sealed class SignalVerdict(string name, SignalRows rows, SampleClock cl
         else if (clock.Quantum > 0)
             yield return Text($"The times are written in coarse steps, {clock.Quantum / clock.Interval:0.#} intervals each; the samples were taken as evenly spaced, {Rate:0.#} a second. A gap shorter than a step would not be seen.");
         if (samples.Gaps.Count > 0)
-            yield return Text($"The recording has gaps or late stamps at {samples.Gaps.Count} places, the first at line {samples.Gaps.FirstLine}, {samples.Gaps.Missing * rows.Columns.SecondsByUnit:0.###} s in all; nothing was averaged across them.");
+            yield return Text($"The recording breaks off or stamps late {Times(samples.Gaps.Count)}, first at line {samples.Gaps.FirstLine}, {samples.Gaps.Missing * rows.Columns.SecondsByUnit:0.###} s in all; nothing was averaged across that.");
         if (samples.Resets.Count > 0)
-            yield return Text($"The time goes back {samples.Resets.Count} times, first at line {samples.Resets.FirstLine}; what follows was taken as a recording of its own.");
+            yield return Text($"The time goes back {Times(samples.Resets.Count)}, first at line {samples.Resets.FirstLine}; what follows was taken as a recording of its own.");
         if (samples.Repeats.Count > 0)
-            yield return Text($"{samples.Repeats.Count} rows repeat the time of the row before them, the first at line {samples.Repeats.FirstLine}; they were left out.");
+            yield return Text($"The time of the row before is repeated {Times(samples.Repeats.Count)}, first at line {samples.Repeats.FirstLine}; the repetition was left out.");
         if (missing > 0)
-            yield return Text($"In {missing} rows something was not measured; they were left out.");
+            yield return Text($"Something was not measured {Times(missing)}; such rows were left out.");
         if (rows.EndsCutOff)
             yield return "The last line broke off and was left out.";
         foreach (var (index, direction) in rows.Columns.Directions.Index())
@@ -108,6 +112,8 @@ internal sealed class SignalVerdict(string name, SignalRows rows, SampleClock cl
 
     private static Outcome<AccelerationRecord> Refused(string name, int line, string rule, string message, string mend) =>
         Outcome.Refused<AccelerationRecord>([new Diagnostic(rule, new SourcePlace(name, line, line == 0 ? 0 : 1), message, mend)]);
+
+    private static string Times(long count) => count == 1 ? "once" : Text($"{count} times");
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -27,6 +27,8 @@ internal static class HeatLogCommand
         };
         var figures = new FigureOptions(HeatLogFields.All);
         figures.AddTo(command);
+        var keeping = new KeepOptions(options);
+        keeping.AddTo(command);
         command.SetAction(async (parse, cancellation) =>
         {
             var asJson = parse.GetValue(options.Json);
@@ -37,7 +39,16 @@ internal static class HeatLogCommand
             var request = new HeatLogRequest(
                 Source(parse.GetValue(log)!), parse.GetValue(before) is { } earlier ? Source(earlier) : null, parse.GetValue(body) ?? "", parse.GetValue(sensor) ?? "", parse.GetValue(output) ?? "", figures.TypedIn(parse));
             var answer = await Progress.ShowAsync(terminal, "Reading the log", () => HeatLogJudgement.Of(request, [.. read?.Value?.Design.Heated ?? []]), cancellation);
-            return answer.Value is { } view ? HeatLogText.Show(terminal, view, asJson) : terminal.Refuse(answer.Diagnostics, asJson);
+            if (answer.Value is not { } view)
+                return terminal.Refuse(answer.Diagnostics, asJson);
+            // Logs of any length do not belong into a record; the page keeps short ones.
+            var kept = await keeping.KeepAsync(parse, keep => Measurements.Of("heat-log", view.Sheet, keep), figures.TypedIn(parse), [], cancellation);
+            if (kept.Problems.Count > 0)
+                return terminal.Refuse(kept.Problems, asJson);
+            var exit = HeatLogText.Show(terminal, view, asJson);
+            if (!asJson)
+                kept.Say(terminal);
+            return exit;
         });
         return command;
     }

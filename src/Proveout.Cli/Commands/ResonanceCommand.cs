@@ -28,15 +28,22 @@ internal static class ResonanceCommand
             command.Options.Add(choice);
         var figures = new FigureOptions(ResonanceFields.All);
         figures.AddTo(command);
-        command.SetAction(parse =>
+        var keeping = new KeepOptions(options);
+        keeping.AddTo(command);
+        command.SetAction(async (parse, cancellation) =>
         {
             var asJson = parse.GetValue(options.Json);
-            var answer = ResonanceStudy.Of(new ResonanceRequest(
+            var request = new ResonanceRequest(
                 [.. (parse.GetValue(files) ?? []).Select(FileOf)],
                 [.. (parse.GetValue(after) ?? []).Select(FileOf)],
                 ResonanceRequest.Choices.Zip(choices).ToDictionary(pair => pair.First.Name, pair => parse.GetValue(pair.Second) ?? "", StringComparer.Ordinal),
-                figures.TypedIn(parse)));
-            return answer.Value is { } view ? Show(terminal, view, asJson) : terminal.Refuse(answer.Diagnostics, asJson);
+                figures.TypedIn(parse));
+            var answer = ResonanceStudy.Of(request);
+            if (answer.Value is not { } view)
+                return terminal.Refuse(answer.Diagnostics, asJson);
+            // Recordings of any length do not belong into a record; the page keeps short ones.
+            var kept = await keeping.KeepAsync(parse, keep => Measurements.Of("resonance", view.Sheet, keep), figures.TypedIn(parse), [], cancellation);
+            return kept.Problems.Count > 0 ? terminal.Refuse(kept.Problems, asJson) : Show(terminal, view, asJson, kept);
         });
         return command;
     }
@@ -44,12 +51,18 @@ internal static class ResonanceCommand
     // Read as it comes, whatever its length.
     private static ShakeFile FileOf(string path) => new(path, () => new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read, bufferSize: 0, FileOptions.SequentialScan));
 
-    private static int Show(Terminal terminal, ResonanceStudyView view, bool asJson)
+    private static int Show(Terminal terminal, ResonanceStudyView view, bool asJson, Kept kept)
     {
         if (asJson)
+        {
             terminal.Show(ResonanceShape.Of(view), JsonShapes.Spread.ResonanceShape);
+        }
         else
+        {
             ShowWords(terminal, view);
+            kept.Say(terminal);
+        }
+
         return view.Sheet.IsFine ? ExitCode.Fine : ExitCode.Findings;
     }
 

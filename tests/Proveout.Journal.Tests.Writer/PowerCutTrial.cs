@@ -48,13 +48,25 @@ public static class PowerCutTrial
         }
     }
 
-    // Anywhere, but one in ten right after a backup was acknowledged: few events lie there, and it is where a name or a removal may not be synced yet.
+    // Anywhere, but one in ten right after a backup was acknowledged and one in ten right after the write-ahead file was begun anew: few events lie
+    // there, and it is where a name, a removal or the head of the file may not be synced yet.
     private static List<int> Moments(IReadOnlyList<DiskEvent> events, int cuts, Random random)
     {
-        var backups = Enumerable.Range(1, events.Count)
-            .Where(count => events[count - 1] is DiskEvent.Acknowledged { Line: var line } && line.StartsWith(Writing.BackupMark, StringComparison.Ordinal)).ToList();
-        return [.. Enumerable.Range(0, cuts).Select(cut => cut % 10 == 0 ? backups[cut / 10 % backups.Count] : random.Next(1, events.Count + 1)).Order()];
+        var backups = After(events, each => each is DiskEvent.Acknowledged { Line: var line } && line.StartsWith(Writing.BackupMark, StringComparison.Ordinal));
+        var beginnings = After(events, each => each is DiskEvent.Written { File: "journal.db-wal", Offset: 0 });
+        return
+        [
+            .. Enumerable.Range(0, cuts).Select(cut => (cut % 10) switch
+            {
+                0 => backups[cut / 10 % backups.Count],
+                1 => beginnings[cut / 10 % beginnings.Count],
+                _ => random.Next(1, events.Count + 1),
+            }).Order(),
+        ];
     }
+
+    private static List<int> After(IReadOnlyList<DiskEvent> events, Func<DiskEvent, bool> isOne) =>
+        [.. Enumerable.Range(1, events.Count).Where(count => isOne(events[count - 1]))];
 
     private static async Task<IReadOnlyList<DiskEvent>> RecordAsync(string folder, Life life)
     {
@@ -103,8 +115,9 @@ public static class PowerCutTrial
             var isWhole = await journal.VerifyAsync(build.Id) is ChainWhole && (await journal.InspectAsync()).Count == 0;
             return (lines, isWhole);
         }
-        catch (JournalException)
+        catch (JournalException refusal)
         {
+            Console.Error.WriteLine(refusal.Message);
             return ([], false);
         }
     }

@@ -9,14 +9,16 @@ internal sealed class WriteAheadFile
     private const uint LittleEndianMagic = 0x377F0682, BigEndianMagic = 0x377F0683;
     private readonly byte[] _bytes;
 
-    private WriteAheadFile(byte[] bytes, int pageSize) => (_bytes, PageSize) = (bytes, pageSize);
+    private readonly string _database;
+
+    private WriteAheadFile(byte[] bytes, int pageSize, string database) => (_bytes, PageSize, _database) = (bytes, pageSize, database);
 
     public int PageSize { get; }
 
     public int Frames => (_bytes.Length - HeaderBytes) / (FrameHeaderBytes + PageSize);
 
     /// <summary>The file beside a database; null when there is none or nothing is in it.</summary>
-    public static WriteAheadFile? Beside(string database) => Read(database + "-wal");
+    public static WriteAheadFile? Beside(string database) => Read(database);
 
     public ReadOnlySpan<byte> Page(int frame) => Frame(frame)[FrameHeaderBytes..];
 
@@ -28,11 +30,9 @@ internal sealed class WriteAheadFile
     /// </summary>
     public bool HidesCommitted()
     {
-        // A header that is damaged itself says nothing of the round; then the first frame does.
-        var isOfRound = HeaderIsSound ? (Func<int, bool>)IsOfThisRound : frame => Frame(frame)[8..16].SequenceEqual(Frame(0)[8..16]);
         for (var frame = SoundFrames(); frame + 1 < Frames; frame++)
-            if (isOfRound(frame) && IsCommit(frame) && isOfRound(frame + 1))
-                return true;
+            if (IsOfThisRound(frame) && IsCommit(frame) && IsOfThisRound(frame + 1))
+                return HeaderIsSound || !IsInDatabase();
         return false;
     }
 
@@ -55,14 +55,14 @@ internal sealed class WriteAheadFile
 
     private bool HeaderIsSound => Sum(_bytes.AsSpan(0, 24), (0, 0)) == (Big(24), Big(28));
 
-    private static WriteAheadFile? Read(string path)
+    private static WriteAheadFile? Read(string database)
     {
-        var bytes = ReadAll(path);
+        var bytes = ReadAll(database + "-wal");
         if (bytes.Length < HeaderBytes)
             return null;
         var written = (int)BinaryPrimitives.ReadUInt32BigEndian(bytes.AsSpan(8));
         var size = written is >= 512 and <= 65_536 && (written & (written - 1)) == 0 ? written : PageLayout.UsualPageSize;
-        return new WriteAheadFile(bytes, size);
+        return new WriteAheadFile(bytes, size, database);
     }
 
     // Others may have the file open for writing.
@@ -79,8 +79,29 @@ internal sealed class WriteAheadFile
     private ReadOnlySpan<byte> Frame(int frame) =>
         _bytes.AsSpan(HeaderBytes + (frame * (FrameHeaderBytes + PageSize)), FrameHeaderBytes + PageSize);
 
-    /// <summary>The two random numbers of the header change each time SQLite starts the file anew; frames of earlier rounds stay behind.</summary>
-    private bool IsOfThisRound(int frame) => Frame(frame)[8..16].SequenceEqual(_bytes.AsSpan(16, 8));
+    /// <summary>
+    /// The two random numbers of the header change each time SQLite starts the file anew; frames of earlier rounds stay behind. A header that is
+    /// damaged itself says nothing of the round; then the first frame does.
+    /// </summary>
+    private bool IsOfThisRound(int frame) => Frame(frame)[8..16].SequenceEqual(HeaderIsSound ? _bytes.AsSpan(16, 8) : Frame(0)[8..16]);
+
+    /// <summary>
+    /// Whether the database has every page as it was last written ahead. SQLite begins the file anew only after that; a power cut while it writes the new
+    /// header can tear that, and takes nothing.
+    /// </summary>
+    private bool IsInDatabase()
+    {
+        var newest = Enumerable.Range(0, Frames).TakeWhile(IsOfThisRound).GroupBy(PageNumber).ToDictionary(frames => frames.Key, frames => frames.Last());
+        using var file = new FileStream(_database, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        var page = new byte[PageSize];
+        foreach (var (number, frame) in newest)
+        {
+            file.Position = (long)Math.Max(0, number - 1) * PageSize;
+            if (file.ReadAtLeast(page, page.Length, throwOnEndOfStream: false) < page.Length || !Page(frame).SequenceEqual(page))
+                return false;
+        }
+        return true;
+    }
 
     private bool IsCommit(int frame) => BinaryPrimitives.ReadUInt32BigEndian(Frame(frame)[4..]) != 0;
 

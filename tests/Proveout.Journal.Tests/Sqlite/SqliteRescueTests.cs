@@ -146,6 +146,25 @@ public sealed class SqliteRescueTests : IDisposable
     }
 
     [Fact]
+    public async Task A_torn_head_of_a_file_written_ahead_of_which_the_database_has_everything_is_no_damage()
+    {
+        var path = Path.Combine(_folder.Path, "copy.db");
+        await using (var journal = await SqliteJournal.OpenAsync(_folder.Journal, new SteppingClock()))
+        {
+            await KeptRecord.WriteAsync(journal);
+            RawFile.Read<long>(_folder.Journal, "PRAGMA wal_checkpoint(FULL)");
+            File.Copy(_folder.Journal, path);
+            var bytes = await File.ReadAllBytesAsync(_folder.Journal + "-wal");
+            // As when the power went while the head was written for the next round.
+            bytes[13] ^= 7;
+            await File.WriteAllBytesAsync(path + "-wal", bytes);
+        }
+
+        await using var again = await SqliteJournal.OpenAsync(path, TimeProvider.System);
+        Assert.Equal(12, Assert.IsType<ChainWhole>(await again.VerifyAsync(Build)).Entries);
+    }
+
+    [Fact]
     public async Task A_file_written_ahead_that_ends_within_a_transaction_is_no_damage()
     {
         var path = Path.Combine(_folder.Path, "copy.db");

@@ -21,6 +21,9 @@ switch (args)
     case ["--diagnosis"]:
         DiagnosisComparison.Print(Console.Out);
         break;
+    case ["--fits"]:
+        FitSpeed.Print(Console.Out);
+        break;
     case ["--sound"]:
         SoundSpeed.Print(Console.Out);
         break;

@@ -50,6 +50,7 @@ internal static class CommandTree
             FrameCommand.Build(terminal, options),
             LevelCommand.Build(terminal, options),
             PieceCommand.Build(terminal, options),
+            BudgetCommand.Build(terminal, options),
             SchemaCommand.Build(terminal),
         };
         root.SetAction((parse, cancellation) => ServeCommand.RunWithDefaultsAsync(terminal, options.FilesOf(parse), cancellation));

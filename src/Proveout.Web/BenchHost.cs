@@ -13,6 +13,7 @@ using Proveout.Web.Pages.Acceptance;
 using Proveout.Web.Pages.Air;
 using Proveout.Web.Pages.Ask;
 using Proveout.Web.Pages.Belts;
+using Proveout.Web.Pages.Budget;
 using Proveout.Web.Pages.Check;
 using Proveout.Web.Pages.CheckList;
 using Proveout.Web.Pages.Drawings;
@@ -23,6 +24,7 @@ using Proveout.Web.Pages.Heat;
 using Proveout.Web.Pages.HeatLog;
 using Proveout.Web.Pages.Level;
 using Proveout.Web.Pages.Live;
+using Proveout.Web.Pages.Measure;
 using Proveout.Web.Pages.Motor;
 using Proveout.Web.Pages.Paper;
 using Proveout.Web.Pages.Parts;
@@ -122,7 +124,7 @@ public static class BenchHost
         EnergiseEndpoints.Map(routes);
         AskEndpoints.Map(routes);
         WalkEndpoints.Map(routes);
-        BeltsEndpoints.Map(routes);
+        BeltsEndpoints.Map(routes, measuring);
         HeatEndpoints.Map(routes);
         SettingsEndpoints.Map(routes);
         StagesEndpoints.Map(routes);
@@ -132,15 +134,17 @@ public static class BenchHost
         PaperEndpoints.Map(routes);
         WireEndpoints.Map(routes);
         DrawingsEndpoints.Map(routes);
-        TensionEndpoints.Map(routes);
-        MotorEndpoints.Map(routes);
+        TensionEndpoints.Map(routes, measuring);
+        MotorEndpoints.Map(routes, measuring);
         if (measuring is not null)
         {
+            DataFileEndpoints.Map(routes, measuring);
             FrameEndpoints.Map(routes, measuring);
             LevelEndpoints.Map(routes, measuring);
             PieceEndpoints.Map(routes, measuring);
             ResonanceEndpoints.Map(routes, measuring);
             HeatLogEndpoints.Map(routes, measuring);
+            BudgetEndpoints.Map(routes, measuring);
         }
 
         if (reports is not null)

@@ -35,6 +35,7 @@ internal static class PageAddresses
             ("level-plate", "/level"),
             ("piece", "/piece?travel-x=180&travel-y=180&travel-z=150"),
             ("resonance", "/resonance"),
+            ("error-budget", "/budget"),
             ("paper", $"/machines/{site.Build.MachineId}/paper"),
             ("wire", $"/machines/{site.Build.MachineId}/wires/W51"),
             ("energise", $"/machines/{site.Build.MachineId}/energise"),

@@ -6,6 +6,26 @@ namespace Proveout.Cli.Tests;
 public sealed class RecordTests(RecordTests.Imported imported) : IClassFixture<RecordTests.Imported>
 {
     [Fact]
+    public async Task A_measurement_is_kept_in_the_record_of_a_build_with_its_file()
+    {
+        var map = imported.Folder.Write("plate-map.csv", "x;y;z\n0;0;0\n300;0;0,1\n0;300;0,05\n300;300;0,2\n");
+        string[] words = ["level", map, "--keep", "P-1", "--title", "Plate cold", "--person", "Ida Holm", "--journal", imported.Journal];
+
+        var kept = await Run.OfAsync(words);
+        var refused = await Run.OfAsync([.. words, "--keep", "none"]);
+        var typed = await Run.OfAsync("tension", "--frequency", "110", "--keep", "nobody", "--journal", imported.Journal);
+
+        Assert.Contains("Kept in the record of P-1 as entry", kept.Output, StringComparison.Ordinal);
+        Assert.Equal(2, typed.Exit);
+        Assert.Contains("No build has `nobody`", typed.Error, StringComparison.Ordinal);
+        Assert.Equal("", typed.Output);
+        Assert.Equal(2, refused.Exit);
+        var report = await Run.OfAsync("report", "P-1", "--journal", imported.Journal, "--out", imported.Folder.At("kept"));
+        Assert.Equal(0, report.Exit);
+        Assert.Contains(Directory.EnumerateFiles(imported.Folder.At("kept"), "*.html"), file => File.ReadAllText(file).Contains("Measured: Plate cold.", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Imported_readings_with_mistakes_end_with_findings()
     {
         Assert.Equal((1, ""), (imported.Import.Exit, imported.Import.Complaints));

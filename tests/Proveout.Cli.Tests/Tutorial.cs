@@ -31,14 +31,14 @@ public sealed partial class Tutorial(string document) : IDisposable
         string[] words = [.. Word().Matches(line).Select(match => match.Value.Trim('"'))];
         foreach (var (index, word) in words.Index())
         {
-            if (index > 0 && words[index - 1] == "--out")
+            if (index > 0 && words[index - 1] is "--out" or "--drawing")
                 _written.Add(word);
-            yield return word.StartsWith("samples/", StringComparison.Ordinal) ? Path.Combine(Root, word)
+            yield return word.StartsWith("samples/", StringComparison.Ordinal) || word.StartsWith("docs/", StringComparison.Ordinal) ? Path.Combine(Root, word)
                 : _written.Contains(word) ? _folder.At(word)
                 : word;
         }
 
-        if (words[0] is "import-readings" or "report" or "verify" || (words[0] == "diagnose" && !words.Contains("--readings")))
+        if (words[0] is "import-readings" or "report" or "verify" || words.Contains("--keep") || (words[0] == "diagnose" && !words.Contains("--readings")))
         {
             yield return "--journal";
             yield return _folder.At("journal.db");

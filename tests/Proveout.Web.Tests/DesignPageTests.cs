@@ -85,6 +85,32 @@ public sealed class DesignPageTests : BenchPageTests
         Assert.Contains("does not say what moves its axes", (await Visitor.GetAsync("/machines/quarrymoor/belts")).Text, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task A_film_of_the_belts_comes_as_a_picture_of_its_own()
+    {
+        var page = await Visitor.GetAsync("/machines/alderbrook/belts");
+        Assert.Contains("src=\"/machines/alderbrook/belts/deck/x.svg\"", page.Html, StringComparison.Ordinal);
+        Assert.InRange(page.Html.Length, 1, 150_000);
+
+        var film = await Visitor.GetAsync("/machines/alderbrook/belts/deck/x.svg");
+        Assert.Equal((HttpStatusCode.OK, "image/svg+xml"), (film.Status, film.Header("Content-Type").Split(';')[0]));
+        Assert.StartsWith("default-src 'none'; style-src 'unsafe-inline'", film.Header("Content-Security-Policy"), StringComparison.Ordinal);
+        Assert.Contains("x at 0 mm", film.Html, StringComparison.Ordinal);
+        Assert.InRange(film.Html.Length, 1, 150_000);
+        Assert.Equal(HttpStatusCode.NotFound, (await Visitor.GetAsync("/machines/alderbrook/belts/deck/w.svg")).Status);
+    }
+
+    [Fact]
+    public async Task What_is_seen_of_belts_is_answered_with_suspects_and_the_next_check_and_can_be_kept()
+    {
+        var page = await Visitor.GetAsync("/machines/alderbrook/belts?seen-way%3Ax=3");
+
+        Assert.Contains("You say: another axis moves instead of x.", page.Text, StringComparison.Ordinal);
+        Assert.True(page.Text.IndexOf("Caution, before this check", StringComparison.Ordinal) is > 0 and var caution && caution < page.Text.IndexOf("Sound, it reads", StringComparison.Ordinal));
+        Assert.Contains("<option value=\"3\" selected", page.Html, StringComparison.Ordinal);
+        Assert.DoesNotContain("What can it be?", (await Visitor.GetAsync("/machines/alderbrook/belts")).Text.Replace("What can it be? Keep", "", StringComparison.Ordinal).Split("What you see")[0], StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("/machines/nowhere/belts")]
     [InlineData("/machines/nowhere/heat")]

@@ -64,6 +64,18 @@ public sealed class MotionPageTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Both_recordings_of_a_pair_are_kept_with_what_they_said()
+    {
+        var page = await SendAsync([Pluck(110), Pluck(104)], ("span", "150"), ("mass", "8.4"), ("build", _server.Build.Id), ("person", "Ida"));
+        var record = await _visitor.GetAsync(_server.Record);
+
+        Assert.Contains("Kept in the record of", page.Text, StringComparison.Ordinal);
+        Assert.Contains("Measured: Belt tension. The left belt is tighter.", record.Text, StringComparison.Ordinal);
+        Assert.Equal(2, record.Html.Split("/files/").Length - 1);
+        Assert.Contains("Measured: Belt tension, data file 2.", record.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task What_is_no_recording_is_refused_by_its_content_and_what_was_typed_stays()
     {
         var page = await SendAsync([[.. "\u0089PNG and nothing more"u8]], ("span", "147.5"));

@@ -94,4 +94,78 @@ public sealed class MeasurementSheetTests
         Assert.Contains(sheet.Findings, finding => finding.StartsWith("The plate changes its shape", StringComparison.Ordinal));
         Assert.Contains("The probe repeats well.", sheet.Findings);
     }
+
+    [Fact]
+    public void A_map_is_drawn_as_probed_without_its_tilt_and_as_it_changes()
+    {
+        const string Cold = "x,y,z\n0,0,0\n300,0,0\n0,300,0\n300,300,0\n150,150,0.1\n";
+        var sheet = LevelSheet.Of(Level(Cold, later: Cold.Replace("150,150,0.1", "150,150,0.3", StringComparison.Ordinal))).Value!;
+
+        Assert.Equal(["plate-as-probed", "plate-without-tilt", "plate-change"], sheet.Drawings.Select(drawing => drawing.Name));
+        Assert.Contains("Highest 80 µm at x 150, y 150 mm; lowest −20 µm at x 0, y 0 mm.", sheet.Drawings[0].Words, StringComparison.Ordinal);
+        Assert.Equal([["0", "0: −20; 300: −20"], ["150", "150: 80"], ["300", "0: −20; 300: −20"]], sheet.Drawings[0].Table.Rows);
+        Assert.Contains("A line every 10 µm", sheet.Drawings[0].Words, StringComparison.Ordinal);
+        Assert.All(sheet.Drawings.SelectMany(drawing => drawing.Pictures), picture => Assert.InRange(picture.Svg.Length, 500, 40_000));
+    }
+
+    [Fact]
+    public void No_line_is_closer_to_the_next_than_the_probe_can_tell()
+    {
+        var sheet = LevelSheet.Of(Level("x,y,z\n0,0,0\n300,0,0.03\n0,300,0\n300,300,0\n", typed: ("probe-error", "0.05"))).Value!;
+
+        Assert.Contains("heights differ by less than the probe's error", sheet.Drawings[1].Words, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("0.07", "keeps its shape")]
+    [InlineData("0.09", "cannot be told")]
+    [InlineData("0.13", "changes its shape")]
+    public void The_change_with_heat_is_judged_with_the_error_of_the_probe(string height, string verdict)
+    {
+        const string Cold = "x,y,z\n0,0,0\n300,0,0\n0,300,0\n300,300,0\n150,150,0\n";
+        var sheet = LevelSheet.Of(Level(Cold, later: Cold.Replace("150,150,0", $"150,150,{height}", StringComparison.Ordinal))).Value!;
+
+        Assert.Contains(sheet.Findings, finding => finding.Contains(verdict, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Two_lifts_are_told_what_they_can_mend_and_what_stays()
+    {
+        var sheet = LevelSheet.Of(Level("x,y,z\n0,0,0\n300,0,0.3\n0,300,0.6\n300,300,0.9\n", "left 0 150; right 300 150")).Value!;
+
+        Assert.Contains(sheet.Findings, finding => finding.Contains("The tilt across it stays and breaks the limit", StringComparison.Ordinal));
+        Assert.Contains(sheet.Figures, figure => figure.Name == "Tilt across the two supports, which stays");
+        Assert.False(sheet.IsFine);
+    }
+
+    // Two readings tell a standard deviation only to a factor of ten either way.
+    [Theory]
+    [InlineData("0.000 0.010", "cannot be told from so few readings")]
+    [InlineData("0.000 0.040 0.080 0.000 0.080 0.040 0.080 0.000 0.040 0.080 0.000", "scatters more than 0.01 mm")]
+    public void The_scatter_of_a_probe_is_judged_with_what_so_many_readings_can_tell(string repeats, string verdict) =>
+        Assert.Contains(LevelSheet.Of(Level("", repeats: repeats)).Value!.Findings, finding => finding.Contains(verdict, StringComparison.Ordinal));
+
+    private static NamedText Corners => new("points", "A 0 0 0\nB 400 0 0\nC 400 300 0\nD 0 300 0; E 200 150 300\n");
+
+    [Fact]
+    public void A_corner_in_space_is_named_with_the_way_back()
+    {
+        // Corner E 3 mm too high; each distance by the law of Pythagoras.
+        var slant = Math.Sqrt((200 * 200) + (150 * 150) + (303 * 303));
+        var tape = FormattableString.Invariant($"A-B 400; B-C 300; C-D 400\nD-A 300\nA-C 500\nB D 500\nA-E {slant:0.###}\nB-E {slant:0.###}\nC-E {slant:0.###}\nD-E {slant:0.###}");
+        var sheet = FrameSheet.Of(new FrameRequest(new Dictionary<string, string> { ["tape-error"] = "0.1" }, null) { Points = Corners, Distances = new("distances", tape) }).Value!;
+
+        Assert.StartsWith("Corner E is out of place: the others put it 3.0", sheet.Findings[0], StringComparison.Ordinal);
+        Assert.Contains("Loosen the joints at E, move it 3.0", sheet.Steps[0], StringComparison.Ordinal);
+        Assert.Contains(" down,", sheet.Steps[0] + ",", StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Corners_in_space_that_cannot_be_read_are_refused_with_their_line()
+    {
+        var refused = FrameSheet.Of(new FrameRequest(new Dictionary<string, string>(), null) { Points = new("points", "A 0 0 0\nB 400 0"), Distances = new("distances", "A 400") }).Diagnostics;
+
+        Assert.Equal(["points:2:1", "distances:1:1"], refused.Select(diagnostic => diagnostic.ToString().Split(": ")[0]));
+        Assert.Equal("half-given", FrameSheet.Of(new FrameRequest(new Dictionary<string, string>(), null) { Points = Corners }).Diagnostics[0].Rule);
+    }
 }

@@ -51,4 +51,33 @@ public sealed class MeasuringDeskTests
         Assert.Empty((await desk.OfBuildAsync(build.Id, default))!);
         Assert.Null(await desk.OfBuildAsync("no build", default));
     }
+
+    [Fact]
+    public async Task Further_data_files_are_kept_by_entries_of_their_own_and_once_only()
+    {
+        await using var fixture = await BenchFixture.OpenAsync();
+        var build = await fixture.StartAsync();
+        var desk = new MeasuringDesk(fixture.Journal);
+        var request = Request([1, 2, 3]) with { Further = [new MeasuredFile("hot.csv", "text/csv", new byte[] { 4, 5 })] };
+
+        await desk.KeepAsync(build.Id, request, default);
+        await desk.KeepAsync(build.Id, request, default);
+        var kept = (await desk.OfBuildAsync(build.Id, default))!;
+
+        Assert.Equal(["frame.csv", "hot.csv"], kept.Select(each => each.FileName));
+        Assert.Equal($"Belongs to entry {kept[0].Sequence}.", kept[1].Summary);
+        Assert.Equal([4, 5], (await desk.FileAsync(build.Id, kept[1].FileSha256, default))!.Bytes.ToArray());
+    }
+
+    [Fact]
+    public void A_tension_is_kept_with_its_notes_forces_and_what_to_do()
+    {
+        var view = Sounding.Of(new SoundingRequest([], new Dictionary<string, string> { ["frequency"] = "112", ["other-frequency"] = "96", ["span"] = "150", ["mass"] = "8.1" })).Value!;
+
+        var request = Measurements.Of(view, new KeepRequest("", new Dictionary<string, string>(), [Measurements.FileOf(new SoundFile("/home/ida/left.wav", [1]))], "Ida", Guid.NewGuid()));
+
+        Assert.Equal(("tension", "Belt tension", "left.wav", "audio/wav"), (request.Analysis, request.Title, request.File!.Name, request.File.ContentType));
+        Assert.Equal(["left belt: note", "left belt: force", "right belt: note", "right belt: force", "left over right, of their mean"], request.Results.Select(result => result.Name));
+        Assert.Contains("The left belt is tighter.", request.Summary, StringComparison.Ordinal);
+    }
 }

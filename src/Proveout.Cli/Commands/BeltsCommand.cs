@@ -13,16 +13,29 @@ internal static class BeltsCommand
         var command = new ExampleCommand(
             "belts",
             "Prove the paths of a machine's belts: lengths over the travel and to cut, which motor moves which axis, and the fewest hand checks that surely find a belt, pulley or plug that is not as drawn.",
-            "proveout belts samples/alderbrook")
+            "proveout belts samples/alderbrook",
+            "proveout belts samples/alderbrook --sees \"x goes aslant\" --sees \"x binds on its way by hand\"")
         {
             options.Machine, options.Json,
         };
+        var seeing = new SeenOptions();
+        seeing.AddTo(command);
+        var keeping = new KeepOptions(options);
+        keeping.AddTo(command);
         MachineRun.Of(command, terminal, options, async run =>
         {
             var view = await run.WaitAsync($"Proving the belts of {run.Machine.Design.Name} and every mistake with them", () => BeltProof.Of(run.Machine.Summary, run.Machine.Design));
-            return view is null
-                ? terminal.Refuse([NoBelts(run.Machine)], run.AsJson)
-                : run.Show(() => BeltsShape.Of(view), JsonShapes.Spread.BeltsShape, () => Show(terminal, view), view.Findings.Count > 0 ? ExitCode.Findings : ExitCode.Fine);
+            if (view is null)
+                return terminal.Refuse([NoBelts(run.Machine)], run.AsJson);
+            var answers = BeltProof.Answers(view, seeing.Sees(run.Parse), seeing.Reads(run.Parse));
+            if (answers.Value is not { } said)
+                return terminal.Refuse(answers.Diagnostics, run.AsJson);
+            var seen = said.Count > 0 ? BeltProof.Explain(view, said) : null;
+            var kept = await keeping.KeepAsync(run.Parse, keep => Measurements.Of(view, seen, keep), new Dictionary<string, string>(), [], run.Cancellation);
+            return kept.Problems.Count > 0
+                ? terminal.Refuse(kept.Problems, run.AsJson)
+                : run.Show(
+                    () => BeltsShape.Of(view, seen, kept.Entry), JsonShapes.Spread.BeltsShape, () => Show(terminal, view, seen, kept), view.Findings.Count > 0 || seen?.Suspects.Count > 0 ? ExitCode.Findings : ExitCode.Fine);
         });
         return command;
     }
@@ -33,7 +46,16 @@ internal static class BeltsCommand
         $"The machine file of {machine.Design.Name} does not say what moves its axes.",
         "Add the sections `axes`, `pulleys` and `belts`, or `screws`; docs/machine-file.md has an example.");
 
-    private static void Show(Terminal terminal, BeltsView view)
+    private static void Show(Terminal terminal, BeltsView view, SeenView? seen, Kept kept)
+    {
+        if (seen is null)
+            ShowProof(terminal, view);
+        else
+            SeenText.Show(terminal, seen);
+        kept.Say(terminal);
+    }
+
+    private static void ShowProof(Terminal terminal, BeltsView view)
     {
         foreach (var finding in view.Findings)
         {
@@ -47,6 +69,7 @@ internal static class BeltsCommand
         ShowMotors(terminal, view);
         ShowChecks(terminal, view);
         ShowHandChecks(terminal);
+        SeenText.List(terminal, view.Questions);
     }
 
     private static void ShowBelts(Terminal terminal, BeltsView view)

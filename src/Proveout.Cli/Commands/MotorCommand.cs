@@ -17,21 +17,33 @@ internal static class MotorCommand
         };
         var figures = new FigureOptions(MotorFields.All);
         figures.AddTo(command);
-        command.SetAction(parse =>
+        var keeping = new KeepOptions(options);
+        keeping.AddTo(command);
+        command.SetAction(async (parse, cancellation) =>
         {
             var asJson = parse.GetValue(options.Json);
-            var sheet = MotorSheet.Of(figures.TypedIn(parse));
-            return sheet.Value is { } view ? Show(terminal, view, asJson) : terminal.Refuse(sheet.Diagnostics, asJson);
+            var typed = figures.TypedIn(parse);
+            var sheet = MotorSheet.Of(typed);
+            if (sheet.Value is not { } view)
+                return terminal.Refuse(sheet.Diagnostics, asJson);
+            var kept = await keeping.KeepAsync(parse, keep => Measurements.Of(view, keep), typed, [], cancellation);
+            return kept.Problems.Count > 0 ? terminal.Refuse(kept.Problems, asJson) : Show(terminal, view, asJson, kept);
         });
         return command;
     }
 
-    private static int Show(Terminal terminal, MotorView view, bool asJson)
+    private static int Show(Terminal terminal, MotorView view, bool asJson, Kept kept)
     {
         if (asJson)
-            terminal.Show(MotorShape.Of(view), JsonShapes.Spread.MotorShape);
+        {
+            terminal.Show(MotorShape.Of(view, kept.Entry), JsonShapes.Spread.MotorShape);
+        }
         else
+        {
             ShowWords(terminal, view);
+            kept.Say(terminal);
+        }
+
         return view.Load is { Verdict: not "enough" } || view.Curve is { HoldsCurrent: false } ? ExitCode.Findings : ExitCode.Fine;
     }
 

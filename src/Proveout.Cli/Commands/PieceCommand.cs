@@ -25,7 +25,9 @@ internal static class PieceCommand
         };
         var figures = new FigureOptions(PieceFields.All);
         figures.AddTo(command);
-        command.SetAction(parse =>
+        var keeping = new KeepOptions(options);
+        keeping.AddTo(command);
+        command.SetAction(async (parse, cancellation) =>
         {
             var asJson = parse.GetValue(options.Json);
             var file = TextFiles.Read(parse.GetValue(readings));
@@ -37,7 +39,7 @@ internal static class PieceCommand
                 return terminal.Refuse(piece.Diagnostics, asJson);
             var written = parse.GetValue(folder) is { } path ? Write(view, path, parse.GetValue(text)) : ([], []);
             return written.Problems.Count > 0 ? terminal.Refuse(written.Problems, asJson)
-                : PieceSheet.IsAsked(request) ? Judge(terminal, request, asJson)
+                : PieceSheet.IsAsked(request) ? await JudgeAsync(terminal, request, asJson, (sheet, data) => keeping.KeepAsync(parse, keep => Measurements.Of("piece", sheet, keep), request.Typed, data, cancellation))
                 : Show(terminal, view, written.Files, asJson);
         });
         return command;
@@ -53,14 +55,17 @@ internal static class PieceCommand
         return (paths, [.. files.Zip(paths, (file, path) => SafeFile.TryWrite(path, stream => stream.Write(file.Bytes.Span))).OfType<Diagnostic>()]);
     }
 
-    private static int Judge(Terminal terminal, PieceRequest request, bool asJson)
+    private static async Task<int> JudgeAsync(Terminal terminal, PieceRequest request, bool asJson, Func<SheetView, IReadOnlyList<MeasuredFile>, Task<Kept>> keepAsync)
     {
         var answer = PieceSheet.Of(request);
         if (answer.Value is not { } found)
             return terminal.Refuse(answer.Diagnostics, asJson);
+        var kept = await keepAsync(found.Sheet, request.Readings is { } readings ? [Measurements.FileOf(readings)] : []);
+        if (kept.Problems.Count > 0)
+            return terminal.Refuse(kept.Problems, asJson);
         if (!asJson)
-            return SheetText.Show(terminal, "proveout-piece 1", found.Sheet, asJson);
-        terminal.Show(PieceShape.Of(found), JsonShapes.Spread.PieceShape);
+            return SheetText.Show(terminal, "proveout-piece 1", found.Sheet, asJson, [], kept);
+        terminal.Show(PieceShape.Of(found, kept.Entry), JsonShapes.Spread.PieceShape);
         return found.Sheet.IsFine ? ExitCode.Fine : ExitCode.Findings;
     }
 

@@ -14,20 +14,28 @@ internal static class TensionCommand
             "tension",
             "Tell the force in a belt from the sound of a plucked span, or from its note; compare a pair; say how far to turn the tensioner. Power off before a hand is at a belt.",
             "proveout tension left.wav right.wav --span 150 --mass 8.1",
+            "proveout tension left.wav --span 150 --mass 8.1 --keep P-1",
             "proveout tension --frequency 110 --span 150 --width 6 --target 10")
         {
             files, options.Json,
         };
         var figures = new FigureOptions(SoundingFields.All);
         figures.AddTo(command);
-        command.SetAction(parse =>
+        var keeping = new KeepOptions(options);
+        keeping.AddTo(command);
+        command.SetAction(async (parse, cancellation) =>
         {
             var asJson = parse.GetValue(options.Json);
             var read = (parse.GetValue(files) ?? []).Select(FileOf).ToArray();
             if (read.SelectMany(file => file.Diagnostics).ToArray() is { Length: > 0 } unreadable)
                 return terminal.Refuse(unreadable, asJson);
-            var answer = Sounding.Of(new SoundingRequest([.. read.Select(file => file.Value!)], figures.TypedIn(parse)));
-            return answer.Value is { } view ? Show(terminal, view, asJson) : terminal.Refuse(answer.Diagnostics, asJson);
+            var typed = figures.TypedIn(parse);
+            SoundFile[] recordings = [.. read.Select(file => file.Value!)];
+            var answer = Sounding.Of(new SoundingRequest(recordings, typed));
+            if (answer.Value is not { } view)
+                return terminal.Refuse(answer.Diagnostics, asJson);
+            var kept = await keeping.KeepAsync(parse, keep => Measurements.Of(view, keep), typed, [.. recordings.Select(Measurements.FileOf)], cancellation);
+            return kept.Problems.Count > 0 ? terminal.Refuse(kept.Problems, asJson) : Show(terminal, view, asJson, kept);
         });
         return command;
     }
@@ -47,12 +55,18 @@ internal static class TensionCommand
         }
     }
 
-    private static int Show(Terminal terminal, SoundingView view, bool asJson)
+    private static int Show(Terminal terminal, SoundingView view, bool asJson, Kept kept)
     {
         if (asJson)
-            terminal.Show(TensionShape.Of(view), JsonShapes.Spread.TensionShape);
+        {
+            terminal.Show(TensionShape.Of(view, kept.Entry), JsonShapes.Spread.TensionShape);
+        }
         else
+        {
             ShowWords(terminal, view);
+            kept.Say(terminal);
+        }
+
         return view.IsFine ? ExitCode.Fine : ExitCode.Findings;
     }
 

@@ -10,16 +10,20 @@ internal sealed record BeltsShape(
     IReadOnlyList<BeltShape> Belts,
     IReadOnlyList<MotorRow> Motors,
     MistakeTableShape Mistakes,
-    IReadOnlyList<IReadOnlyList<string>> Alike)
+    IReadOnlyList<IReadOnlyList<string>> Alike,
+    SeenShape? Seen,
+    long? Kept)
 {
-    public static BeltsShape Of(BeltsView view) => new(
+    public static BeltsShape Of(BeltsView view, SeenView? seen, long? kept) => new(
         "proveout-belts 1",
         view.Machine.Name,
         [.. view.Findings.Select(finding => new BeltFindingShape(finding.Rule, [.. finding.Subjects], finding.Sentence, finding.Mend, finding.Source))],
         [.. view.Belts.Select(BeltShape.Of)],
         view.Motors,
         MistakeTableShape.Of(view.Table),
-        view.Alike);
+        view.Alike,
+        seen is null ? null : SeenShape.Of(seen),
+        kept);
 }
 
 /// <summary>A finding of the path rules.</summary>

@@ -12,12 +12,15 @@ internal sealed record CheckShape(
         check.SetUp,
         check.Kind,
         check.Title,
-        check.Points[0].ToString(),
-        check.Points[1].ToString(),
+        Lead(check, 0),
+        Lead(check, 1),
         check.Unit,
         IntervalShape.Of(check.Expectation),
         CheckWords.Expected(check),
         check.Why);
+
+    // A check without leads touches nothing.
+    private static string Lead(Check check, int lead) => check.Points.Count > lead ? check.Points[lead].ToString() : "";
 }
 
 /// <summary>The checks of a plan, in the order to do them.</summary>

@@ -11,12 +11,13 @@ internal sealed record PieceShape(
     IReadOnlyList<string> Steps,
     IReadOnlyList<string> Remarks,
     IReadOnlyList<PieceLengthShape> Lengths,
-    IReadOnlyList<PieceDoubtShape> Doubts)
+    IReadOnlyList<PieceDoubtShape> Doubts,
+    long? Kept)
 {
-    public static PieceShape Of(PieceAnswer answer)
+    public static PieceShape Of(PieceAnswer answer, long? kept)
     {
-        var sheet = MeasurementShape.Of("proveout-piece 1", answer.Sheet);
-        return new(sheet.Format, sheet.IsFine, sheet.Figures, sheet.Findings, sheet.Steps, sheet.Remarks, [.. answer.Lengths.Select(PieceLengthShape.Of)], [.. answer.Doubts.Select(PieceDoubtShape.Of)]);
+        var sheet = MeasurementShape.Of("proveout-piece 1", answer.Sheet, [], kept);
+        return new(sheet.Format, sheet.IsFine, sheet.Figures, sheet.Findings, sheet.Steps, sheet.Remarks, [.. answer.Lengths.Select(PieceLengthShape.Of)], [.. answer.Doubts.Select(PieceDoubtShape.Of)], kept);
     }
 }
 

@@ -4,14 +4,15 @@ namespace Proveout.Cli;
 
 /// <summary>Tension by sound.</summary>
 internal sealed record TensionShape(
-    string Format, IReadOnlyList<SoundedBeltShape> Belts, BeltPairShape? Pair, IReadOnlyList<BeltTargetShape> Targets, IReadOnlyList<string> Turns)
+    string Format, IReadOnlyList<SoundedBeltShape> Belts, BeltPairShape? Pair, IReadOnlyList<BeltTargetShape> Targets, IReadOnlyList<string> Turns, long? Kept)
 {
-    public static TensionShape Of(SoundingView view) => new(
+    public static TensionShape Of(SoundingView view, long? kept) => new(
         "proveout-tension 1",
         [.. view.Belts.Select(SoundedBeltShape.Of)],
         view.Pair is { } pair ? new(UncertainShape.Of(pair.DifferencePercent), pair.Verdict, pair.Sentence) : null,
         [.. view.Target.Select(target => new BeltTargetShape(target.Belt, target.Newtons, UncertainShape.Of(target.Frequency), target.Verdict, target.Sentence))],
-        view.Turns);
+        view.Turns,
+        kept);
 }
 
 /// <summary>One span.</summary>

@@ -20,7 +20,10 @@ internal sealed partial class ArchiveShapes : JsonSerializerContext
 
     private static JsonSerializerOptions Layout(bool isSpread) => new()
     {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, WriteIndented = isSpread, NewLine = "\n",
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        WriteIndented = isSpread,
+        NewLine = "\n",
     };
 }
 

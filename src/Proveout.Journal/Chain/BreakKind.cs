@@ -5,6 +5,8 @@ namespace Proveout.Journal.Chain;
 /// <param name="entries">All entries, as they stand.</param>
 internal sealed class BreakKind(StoredBuild build, IReadOnlyList<StoredEntry> entries)
 {
+    private const long MostTried = 100_000;
+
     /// <summary>What was done at the entry in the given place (counted from 1), where the chain is whole before it.</summary>
     public ChainBroken At(int place, ChainPart part)
     {
@@ -50,7 +52,8 @@ internal sealed class BreakKind(StoredBuild build, IReadOnlyList<StoredEntry> en
     };
 
     private static ChainBroken Reordered(int place, ChainPart part, long number) => new(
-        place, part, $"The entries stand in another order: the one in place {place} was recorded as entry {number}.") { How = Tampering.Reordered };
+        place, part, $"The entries stand in another order: the one in place {place} was recorded as entry {number}.")
+    { How = Tampering.Reordered };
 
     /// <summary>The sequence under which the fields give the hash; null when none does, so that a field or the hash was changed.</summary>
     private long? OriginalNumber(StoredEntry entry, int place)
@@ -61,8 +64,6 @@ internal sealed class BreakKind(StoredBuild build, IReadOnlyList<StoredEntry> en
                 return number;
         return null;
     }
-
-    private const long MostTried = 100_000;
 
     private static IEnumerable<long> Range(long first, long last)
     {

@@ -48,9 +48,9 @@ internal static class ChainCheck
             _ => null,
         };
         return sentence is null ? null : new ChainBroken(entry.Sequence, ChainPart.Photo, sentence)
-            {
-                How = bytes is null ? Tampering.Removed : Tampering.Altered,
-            };
+        {
+            How = bytes is null ? Tampering.Removed : Tampering.Altered,
+        };
     }
 
     private static ChainBroken? BreakAtEnd(StoredEnd reached, StoredEnd? end)

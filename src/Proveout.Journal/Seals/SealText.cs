@@ -47,6 +47,9 @@ internal sealed partial class SealFileJson : JsonSerializerContext
 {
     public static SealFileJson Spread { get; } = new(new JsonSerializerOptions
     {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, WriteIndented = true, NewLine = "\n",
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        WriteIndented = true,
+        NewLine = "\n",
     });
 }

@@ -17,6 +17,8 @@ internal static class Addresses
 
     public const string Resonance = "/resonance";
 
+    public const string Budget = "/budget";
+
     public static string Build(string buildId) => $"/builds/{Uri.EscapeDataString(buildId)}";
 
     public static string Checks(string buildId) => $"{Build(buildId)}/checks";
@@ -33,11 +35,15 @@ internal static class Addresses
 
     public static string Photo(string buildId, string sha256) => $"{Build(buildId)}/photos/{Uri.EscapeDataString(sha256)}";
 
+    public static string DataFile(string buildId, string sha256) => $"{Build(buildId)}/files/{Uri.EscapeDataString(sha256)}";
+
     public static string Machine(string machineId) => $"/machines/{Uri.EscapeDataString(machineId)}";
 
     public static string Belts(string machineId) => $"{Machine(machineId)}/belts";
 
     public static string Air(string machineId) => $"{Machine(machineId)}/air";
+
+    public static string BeltFilm(string machineId, string plane, string axis) => $"{Belts(machineId)}/{Uri.EscapeDataString(plane)}/{Uri.EscapeDataString(axis)}.svg";
 
     public static string Heat(string machineId) => $"{Machine(machineId)}/heat";
 

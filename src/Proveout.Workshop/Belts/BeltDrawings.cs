@@ -26,6 +26,38 @@ public static class BeltDrawings
         ];
     }
 
+    /// <summary>The belts of a plane as one axis goes over its travel, the others in the middle; null when there is no such plane or axis, or nothing there moves with it.</summary>
+    public static string? Film(MotionDesign motion, string plane, string axisName)
+    {
+        ArgumentNullException.ThrowIfNull(motion);
+        if (motion.Axes.FirstOrDefault(axis => axis.Name == axisName) is not { } axis || !Movers(motion, plane).Contains(axisName, StringComparer.Ordinal))
+            return null;
+        BeltFrame[] frames = [.. Enumerable.Range(0, Pictures).Select(step => FrameAt(motion, plane, axis, axis.Low.Millimeters + (step * (axis.High - axis.Low).Millimeters / (Pictures - 1)))).OfType<BeltFrame>()];
+        return frames.Length < 2 ? null : BeltFilm.Of(
+            $"Belts in {plane} as {axisName} moves",
+            string.Create(CultureInfo.InvariantCulture, $"{axisName} goes from {axis.Low.Millimeters:0.#} to {axis.High.Millimeters:0.#} mm and back, the other axes in the middle; {frames.Length} computed pictures."),
+            frames);
+    }
+
+    /// <summary>Axes that move something in a plane.</summary>
+    public static IReadOnlyList<string> Movers(MotionDesign motion, string plane)
+    {
+        ArgumentNullException.ThrowIfNull(motion);
+        return [.. motion.Belts.Where(belt => PlaneOf(motion, belt) == plane).SelectMany(belt => AxisPlaces.RiddenBy(motion, belt)).Distinct().Order(StringComparer.Ordinal)];
+    }
+
+    // A place in which a belt has no path is left out: there the film jumps.
+    private static BeltFrame? FrameAt(MotionDesign motion, string plane, Axis axis, double place)
+    {
+        var places = Places(motion, new Dictionary<string, double> { [axis.Name] = place });
+        BeltPath?[] paths = [.. motion.Belts.Where(belt => PlaneOf(motion, belt) == plane).Select(belt => BeltPath.At(motion, belt, places))];
+        return paths.Contains(null)
+            ? null
+            : new BeltFrame(string.Create(CultureInfo.InvariantCulture, $"{axis.Name} at {place:0.#} mm"), [.. paths.Select(path => Drawn(path!))], [.. Marks(motion, plane, places)]);
+    }
+
+    private const int Pictures = 31;
+
     /// <summary>Where the axes stand, in the order of the design.</summary>
     public static ValueList<double> Places(MotionDesign motion, IReadOnlyDictionary<string, double> asked) =>
     [
@@ -60,5 +92,5 @@ public static class BeltDrawings
 
     private static BeltMark MarkOf(string name, PlaneSpot spot, double radius, bool isToothed, string motor) => new(name, spot.X, spot.Y, radius, isToothed, motor);
 
-    private static string PlaneOf(MotionDesign motion, Belt belt) => motion.FindPulley(belt.Path[0].At)?.Plane ?? motion.FindAnchor(belt.Path[0].At)!.Plane;
+    internal static string PlaneOf(MotionDesign motion, Belt belt) => motion.FindPulley(belt.Path[0].At)?.Plane ?? motion.FindAnchor(belt.Path[0].At)!.Plane;
 }

@@ -25,14 +25,29 @@ public static class BeltProof
             MotorsThatMove(motion),
             TableOf(dictionary),
             [.. AmbiguityGroup.Of(dictionary, Enumerable.Range(0, dictionary.Faults.Count)).Where(group => group.Faults.Count > 1).Select(group => (IReadOnlyList<string>)[.. group.Faults.Select(fault => dictionary.Faults[fault].Sentence)])],
-            [.. motion.Axes.Select(axis => (axis.Name, axis.Low.Millimeters, axis.High.Millimeters))]);
+            [.. motion.Axes.Select(axis => (axis.Name, axis.Low.Millimeters, axis.High.Millimeters))])
+        {
+            Dictionary = dictionary,
+            Questions = dictionary.Checks.Count > 0 ? DriveCampaign.Questions(motion) : [],
+        };
     }
 
-    /// <summary>What a reading or a symptom tells: mistakes that explain it, the likeliest first.</summary>
-    public static IReadOnlyList<(string Sentence, double Probability)> Explain(MotionDesign motion, IReadOnlyList<Reading> readings)
+    /// <summary>What was seen, or read at the hand checks, tells: mistakes that explain it, the likeliest first, and the check worth most now.</summary>
+    /// <param name="view">The proof.</param>
+    /// <param name="answers">Number of the outcome seen, or a reading, by the identifier of the check.</param>
+    public static SeenView Explain(BeltsView view, IReadOnlyDictionary<string, double> answers)
     {
-        var dictionary = DriveCampaign.Of(motion);
-        return [.. Diagnosis.Explain(dictionary, readings).Select(found => (string.Join(" ", found.Faults.Select(fault => dictionary.Faults[fault].Sentence)), found.Probability))];
+        ArgumentNullException.ThrowIfNull(view);
+        ArgumentNullException.ThrowIfNull(answers);
+        // Where a path cannot be, its finding comes first and no mistake is imagined.
+        return view.Questions.Count == 0 ? new([], [], [], 0, null, null) : SeenDiagnosis.Of(view.Dictionary, null, view.Questions, answers);
+    }
+
+    /// <summary>The outcomes that a person's words mean, and readings written as <c>check=value</c>.</summary>
+    public static Outcome<IReadOnlyDictionary<string, double>> Answers(BeltsView view, IEnumerable<string> seen, IEnumerable<string> read)
+    {
+        ArgumentNullException.ThrowIfNull(view);
+        return SeenWords.Read(view.Dictionary, view.Questions, seen, read);
     }
 
     /// <summary>True when something moves an axis.</summary>

@@ -1,3 +1,4 @@
+using Proveout.Engine.Faults;
 using Proveout.Engine.Motion;
 
 namespace Proveout.Workshop;
@@ -19,6 +20,11 @@ public sealed record BeltsView(
     IReadOnlyList<IReadOnlyList<string>> Alike,
     IReadOnlyList<(string Name, double LowMm, double HighMm)> Axes)
 {
+    /// <summary>What can be said of the machine by who sees it move.</summary>
+    public IReadOnlyList<SeenQuestion> Questions { get; init; } = [];
+
+    internal FaultDictionary Dictionary { get; init; } = new([], [], [], []);
+
     /// <summary>Cautions of everything that is done, each once; to isolate comes before all that is done by hand.</summary>
     public IReadOnlyList<string> Cautions =>
         [.. Table.SetUps.SelectMany(setUp => setUp.Cautions).Distinct().OrderByDescending(caution => caution.StartsWith("Isolate", StringComparison.Ordinal))];

@@ -34,15 +34,23 @@ public sealed class DesignDesk(MachineShelf shelf, PlanDesk desk) : IDesignDesk
         : null;
 
     /// <inheritdoc/>
-    public BeltsPageView? Belts(string machineId, IReadOnlyDictionary<string, double> places) => shelf.Find(machineId) is not { } machine ? null
+    public BeltsPageView? Belts(string machineId, IReadOnlyDictionary<string, double> asked) => shelf.Find(machineId) is not { } machine ? null
         : _belts.GetOrAdd(machine.Fingerprint, _ => new(() => BeltProof.Of(machine.Summary, machine.Design))).Value is { } view
-            ? new(machine.Summary, view, BeltDrawings.Of(machine.Design.Motion, places), BeltDrawings.Places(machine.Design.Motion, places))
+            ? new(machine.Summary, view, BeltDrawings.Of(machine.Design.Motion, asked), BeltDrawings.Places(machine.Design.Motion, asked))
+            {
+                Seen = BeltProof.Explain(view, asked),
+                Films = [.. from plane in machine.Design.Motion.Belts.Select(belt => BeltDrawings.PlaneOf(machine.Design.Motion, belt)).Distinct() from axis in BeltDrawings.Movers(machine.Design.Motion, plane) select (plane, axis)],
+            }
             : new(machine.Summary, null, [], []);
 
     /// <inheritdoc/>
     public StagesPageView? Stages(string machineId) => shelf.Find(machineId) is { } machine
         ? new(machine.Summary, _stages.GetOrAdd(machine.Fingerprint, _ => new(() => StageViews.Of(machine, desk.Of))).Value)
         : null;
+
+    /// <inheritdoc/>
+    public string? BeltFilm(string machineId, string plane, string axis) =>
+        shelf.Find(machineId) is { } machine && BeltProof.Moves(machine.Design.Motion) ? BeltDrawings.Film(machine.Design.Motion, plane, axis) : null;
 
     /// <inheritdoc/>
     public PaperView? Paper(string machineId) =>

@@ -18,7 +18,12 @@ public interface IDesignDesk
     AirView? Air(string machineId);
 
     /// <summary>What is known of a machine's belts before they are fitted; without belts when the file has none; null when there is no such machine.</summary>
-    BeltsPageView? Belts(string machineId, IReadOnlyDictionary<string, double> places);
+    /// <param name="machineId">The machine.</param>
+    /// <param name="asked">Where axes stand, in mm, by their names; and what was seen or read, by the identifiers of checks.</param>
+    BeltsPageView? Belts(string machineId, IReadOnlyDictionary<string, double> asked);
+
+    /// <summary>The belts of a plane as an axis moves, as an SVG document; null when there is no such machine, plane or axis.</summary>
+    string? BeltFilm(string machineId, string plane, string axis);
 
     /// <summary>Which checks a build in stages needs at each of them; without stages when nothing comes later; null when there is no such machine.</summary>
     StagesPageView? Stages(string machineId);

@@ -11,7 +11,7 @@ internal static class PieceShaping
     {
         TypedFigures typed = new(texts);
         var making = PieceWays.Find(texts.GetValueOrDefault(PieceWays.Name, ""), problems);
-        SpacePoint travel = new(typed.Require(PieceFields.TravelX), typed.Require(PieceFields.TravelY), typed.Require(PieceFields.TravelZ));
+        SpaceVector travel = new(typed.Require(PieceFields.TravelX), typed.Require(PieceFields.TravelY), typed.Require(PieceFields.TravelZ));
         var reach = typed.Require(PieceFields.Reach);
         var (thickness, line, layer) = (typed.Require(PieceFields.Thickness), typed.Require(PieceFields.Line), typed.Require(PieceFields.Layer));
         var ring = typed.Read(PieceFields.Ring);

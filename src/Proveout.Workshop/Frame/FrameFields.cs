@@ -52,10 +52,13 @@ public static class FrameFields
     /// <summary>What counts as a parallel and straight rail.</summary>
     public static FigureField RailLimit { get; } = new("rail-limit", "A rail counts as straight and parallel within", "mm", 0.002, 5, "Over the measured length; 0.05 mm is usual on desktop machines (common practice).", "0.05");
 
+    /// <summary>What counts as in place, for corners in space.</summary>
+    public static FigureField PlaceLimit { get; } = new("place-limit", "A corner in space counts as in place within", "mm", 0.01, 20, "0.5 mm is usual for sides of 300 to 500 mm (common practice).", "0.5");
+
     /// <summary>All of them, in the order in which a page asks.</summary>
     public static IReadOnlyList<FigureField> All { get; } =
     [
-        .. Distances, TapeError, .. Corners, Leg, SquareError, .. Heights, HeightError, LeftGap, RightGap, Span, StopError, DialError, Limit, TwistLimit, RailLimit,
+        .. Distances, TapeError, .. Corners, Leg, SquareError, .. Heights, HeightError, LeftGap, RightGap, Span, StopError, DialError, Limit, TwistLimit, RailLimit, PlaceLimit,
     ];
 
     private static FigureField Distance(string name, string label) => new(name, label, "mm", 10, 10_000, "A is front left, B front right, C back right, D back left; between the same edges throughout.");

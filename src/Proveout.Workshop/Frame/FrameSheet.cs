@@ -12,19 +12,36 @@ public static class FrameSheet
         ArgumentNullException.ThrowIfNull(request);
         var typed = new TypedFigures(request.Typed);
         List<Diagnostic> problems = [];
-        FramePart?[] parts = [FrameSquarePart.Of(typed, problems), TwistOf(typed), RackingOf(typed), request.Rail is { } rail ? FrameRailPart.Of(rail, typed, problems) : null];
+        FramePart?[] parts = [FrameSquarePart.Of(typed, problems), TwistOf(typed), RackingOf(typed), request.Rail is { } rail ? FrameRailPart.Of(rail, typed, problems) : null, SpaceOf(request, typed, problems)];
         FramePart[] known = [.. parts.OfType<FramePart>()];
         problems = [.. typed.Problems, .. problems];
-        if (problems.Count == 0 && known.Length == 0)
+        if (problems.Count == 0 && known.Length == 0 && request.Seen.Count == 0)
             problems.Add(new Diagnostic("nothing-measured", new SourcePlace("frame", 0, 0), "Nothing was measured.", "Give four sides and two diagonals, the heights of four corners, the gaps at both stops, or dial readings along a rail."));
         return problems.Count > 0
             ? Outcome.Refused<SheetView>(problems)
-            : Outcome.Of(new SheetView(
-                [.. known.SelectMany(part => part.Figures)],
-                [.. known.SelectMany(part => part.Findings)],
-                [.. known.SelectMany(part => part.Steps)],
-                [.. known.SelectMany(part => part.Remarks)],
-                known.All(part => part.IsFine)));
+            : Outcome.Of(WithSeen(FramePart.Sheet(known), typed, request.Seen));
+    }
+
+    private static FramePart? SpaceOf(FrameRequest request, TypedFigures typed, List<Diagnostic> problems)
+    {
+        if (request is { Points: { } points, Distances: { } distances })
+            return FrameSpacePart.Of(points, distances, typed, problems);
+        if (request.Points is not null || request.Distances is not null)
+            problems.Add(new Diagnostic("half-given", new SourcePlace("frame", 0, 0), "Corners in space and the distances between them belong together.", "Give both: where each corner is drawn, and what the tape reads between them."));
+        return null;
+    }
+
+    private static SheetView WithSeen(SheetView sheet, TypedFigures typed, IReadOnlyDictionary<string, double> answers)
+    {
+        if (answers.Count == 0)
+            return sheet;
+        var seen = FrameSeen.Of(typed, answers);
+        return sheet with
+        {
+            Seen = seen,
+            IsFine = sheet.IsFine && seen.Suspects.Count == 0,
+            Remarks = FrameSeen.HasSides(typed) ? sheet.Remarks : [.. sheet.Remarks, "The sides of the frame were not given: what the next check should read is said for a frame of 300 × 300 mm."],
+        };
     }
 
     private static FramePart? TwistOf(TypedFigures typed)

@@ -19,7 +19,7 @@ public static class LevelSheet
             parts.Add(PlatePart(map, typed.Require(LevelFields.Limit), typed.Require(LevelFields.ProbeError)));
         if (map is not null && request.Supports.Trim().Length > 0 && Moves(map, request, typed, problems) is { } moves)
             parts.Add(moves);
-        if (map is not null && request.Later is { } later && MapOf(later, typed, problems) is { } hot && ChangePart(map, hot, later, problems) is { } change)
+        if (map is not null && request.Later is { } later && MapOf(later, typed, problems) is { } hot && HeatPart.Of(map, hot, later, typed, problems) is { } change)
             parts.Add(change);
         if (request.Repeats is { } repeats && ProbePart.Of(repeats, typed.Require(LevelFields.MeanWithin), problems) is { } probe)
             parts.Add(probe);
@@ -28,7 +28,7 @@ public static class LevelSheet
             problems.Add(new Diagnostic("nothing-measured", new SourcePlace("level", 0, 0), "Nothing was measured.", "Give a table of x, y and height, a grid of heights, or repeated readings at one place."));
         return problems.Count > 0
             ? Outcome.Refused<SheetView>(problems)
-            : Outcome.Of(new SheetView([.. parts.SelectMany(part => part.Figures)], [.. parts.SelectMany(part => part.Findings)], [.. parts.SelectMany(part => part.Steps)], [.. parts.SelectMany(part => part.Remarks)], parts.All(part => part.IsFine)));
+            : Outcome.Of(FramePart.Sheet(parts));
     }
 
     private static PlateMap? MapOf(NamedText text, TypedFigures typed, List<Diagnostic> problems)
@@ -59,8 +59,21 @@ public static class LevelSheet
             figures,
             [Verdict(map, limit, 2 * error)],
             [],
-            map.Twist is null ? ["The points do not tell twist from tilt: probe all four corners."] : map.Crown is null ? ["The points do not tell sag: probe the middle too."] : [],
-            map.Range + (2 * error) <= limit);
+            [.. Untold(map)],
+            map.Range + (2 * error) <= limit)
+        {
+            Drawings = [.. new[] { PlateDrawings.AsProbed(map, error), PlateDrawings.WithoutTilt(map, error) }.OfType<SheetDrawing>()],
+        };
+    }
+
+    private static IEnumerable<string> Untold(PlateMap map)
+    {
+        if (map.Twist is null)
+            yield return "The points do not tell twist from tilt: probe all four corners.";
+        else if (map.Crown is null)
+            yield return "The points do not tell sag: probe the middle too.";
+        if (HeightField.Of(map.Points) is null)
+            yield return "The map is not drawn: its points are scattered and too many. Probe a grid of rows and columns.";
     }
 
     // Two readings may differ by the errors of both.
@@ -91,12 +104,20 @@ public static class LevelSheet
                 .. advice.Minimax.Select(move => SheetFigures.Of($"Raise at {move.Support.Name}, for the smallest greatest deviation", move.Raise.Value, "mm")),
                 SheetFigures.Of("Left after levelling, least squares", advice.LeftByLeastSquares, "mm"),
                 SheetFigures.Of("Left after levelling, smallest greatest deviation", advice.LeftByMinimax, "mm"),
+                .. advice.TiltAcross is { } across ? (SheetFigure[])[SheetFigures.Of("Tilt across the two supports, which stays", across, "mm")] : [],
             ],
-            [],
+            advice.TiltAcross is { } stays ? [TiltWords(stays, typed.Require(LevelFields.Limit))] : [],
             [.. advice.LeastSquares.Select(move => Words(move, pitch, !request.ClockwiseLowers))],
             advice.BendsPlate ? ["These moves bend the plate to take its twist out: turn in small steps around the plate, and stop when a screw goes stiff."] : [],
-            true);
+            advice.TiltAcross is not { } tilt || Judged.Of(tilt, typed.Require(LevelFields.Limit)) == true);
     }
+
+    private static string TiltWords(Uncertain across, double limit) => Judged.Of(across, limit) switch
+    {
+        true => "Two supports level along the line between them; across it the tilt is within the limit.",
+        false => "Two supports level only along the line between them. The tilt across it stays and breaks the limit: set it where the gantry or the plate is held across that line.",
+        _ => "Two supports level only along the line between them. Whether the tilt across it keeps the limit cannot be told: probe more points, or more exactly.",
+    };
 
     private static string Words(SupportMove move, double? pitch, bool clockwiseRaises)
     {
@@ -109,27 +130,5 @@ public static class LevelSheet
         return pitch is { } thread
             ? $"Turn {move.Support.Name} {ScrewTurn.Words(ScrewTurn.Turns(move.Raise.Value, thread, clockwiseRaises))}, seen from the side where you turn: that will {way} the plate there by {amount}."
             : string.Create(CultureInfo.InvariantCulture, $"{char.ToUpperInvariant(way[0])}{way[1..]} {move.Support.Name} by {amount}.");
-    }
-
-    private static FramePart? ChangePart(PlateMap cold, PlateMap hot, NamedText later, List<Diagnostic> problems)
-    {
-        var result = cold.ChangeTo(hot);
-        if (result.Map is not { } change)
-        {
-            problems.Add(new Diagnostic("no-common-points", new SourcePlace(later.Name, 0, 0), $"The two maps share too few places. {result.Problem}", "Probe the same places twice."));
-            return null;
-        }
-
-        var mean = change.Points.Average(point => point.HeightMillimetres);
-        return new FramePart(
-            [
-                SheetFigures.Of("Change: mean height", mean, "mm"),
-                SheetFigures.Of("Change: shape, highest less lowest", change.Range, "mm"),
-                .. change.Crown is { } crown ? (SheetFigure[])[SheetFigures.Of("Change: middle above the corners", crown, "mm")] : [],
-            ],
-            [change.Range <= 0.1 ? "The plate keeps its shape as it warms (change below 0.1 mm, common practice)." : "The plate changes its shape as it warms: see that one screw holds it and the others let it grow, and wait longer before probing."],
-            [],
-            [],
-            change.Range <= 0.1);
     }
 }

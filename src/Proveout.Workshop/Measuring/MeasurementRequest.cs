@@ -1,7 +1,7 @@
 namespace Proveout.Workshop;
 
 /// <summary>A measurement to keep in the record of a build.</summary>
-/// <param name="Analysis">Which analysis: <c>tension</c>, <c>frame</c>, <c>level</c>.</param>
+/// <param name="Analysis">Which analysis: <c>tension</c>, <c>frame</c>, <c>level</c>, <c>motor</c>, <c>belts</c>, <c>budget</c>.</param>
 /// <param name="Title">What was measured, in a few words.</param>
 /// <param name="Summary">What came of it, in a sentence or two.</param>
 /// <param name="Results">The figures that matter.</param>
@@ -17,7 +17,11 @@ public sealed record MeasurementRequest(
     IReadOnlyDictionary<string, string> Typed,
     MeasuredFile? File,
     string Person,
-    Guid Key);
+    Guid Key)
+{
+    /// <summary>Further data files, such as the hot map beside the cold one; each is kept by an entry of its own.</summary>
+    public IReadOnlyList<MeasuredFile> Further { get; init; } = [];
+}
 
 /// <summary>A figure with its expanded uncertainty (coverage factor 2).</summary>
 /// <param name="Name">What it is, in words.</param>

@@ -18,7 +18,10 @@ public sealed class MeasuringDesk(IJournal journal) : IMeasuringDesk
             return Outcome.Refused<KeptMeasurement>([Refusals.Empty("The name", "Say who you are.")]);
         try
         {
-            return Outcome.Of(Of(await journal.AppendAsync(build, DraftOf(request), cancellation))!);
+            var kept = Of(await journal.AppendAsync(build, DraftOf(request), cancellation))!;
+            foreach (var (index, file) in request.Further.Index())
+                await journal.AppendAsync(build, FurtherOf(request, kept.Sequence, file, index + 1), cancellation);
+            return Outcome.Of(kept);
         }
         catch (JournalException refusal)
         {
@@ -37,6 +40,22 @@ public sealed class MeasuringDesk(IJournal journal) : IMeasuringDesk
         Guid.TryParse(buildId, out var build) && await journal.ReadDataFileAsync(build, sha256, cancellation) is { } file
             ? new MeasuredFile(file.About.FileName, file.About.ContentType, file.Bytes)
             : null;
+
+    // The key follows from the form's, so that a form that is sent twice is still entered once.
+    private static EntryDraft FurtherOf(MeasurementRequest request, long sequence, MeasuredFile file, int number)
+    {
+        var key = request.Key.ToByteArray();
+        key[^1] ^= (byte)number;
+        return DraftOf(request with
+        {
+            Title = $"{request.Title}, data file {number + 1}",
+            Summary = $"Belongs to entry {sequence}.",
+            Results = [],
+            Typed = new Dictionary<string, string>(),
+            File = file,
+            Key = new Guid(key),
+        });
+    }
 
     private static EntryDraft DraftOf(MeasurementRequest request) => EntryDraft.OfMeasurement(
         request.Key,

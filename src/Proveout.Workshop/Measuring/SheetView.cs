@@ -7,7 +7,17 @@ namespace Proveout.Workshop;
 /// <param name="Remarks">What to mind about the measurements themselves.</param>
 /// <param name="IsFine">True when everything that was measured is surely as it should be.</param>
 public sealed record SheetView(
-    IReadOnlyList<SheetFigure> Figures, IReadOnlyList<string> Findings, IReadOnlyList<string> Steps, IReadOnlyList<string> Remarks, bool IsFine);
+    IReadOnlyList<SheetFigure> Figures, IReadOnlyList<string> Findings, IReadOnlyList<string> Steps, IReadOnlyList<string> Remarks, bool IsFine)
+{
+    /// <summary>What was seen besides, and what explains it; null when nobody said anything.</summary>
+    public SeenView? Seen { get; init; }
+
+    /// <summary>Drawings of it; empty for most.</summary>
+    public IReadOnlyList<SheetDrawing> Drawings { get; init; } = [];
+
+    /// <summary>Plots of it; empty for most.</summary>
+    public IReadOnlyList<PlotView> Plots { get; init; } = [];
+}
 
 /// <summary>A figure with a name.</summary>
 /// <param name="Name">What it is.</param>

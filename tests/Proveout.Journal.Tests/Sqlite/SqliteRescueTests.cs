@@ -117,8 +117,12 @@ public sealed class SqliteRescueTests : IDisposable
         Assert.IsType<ChainWhole>(await after.VerifyAsync(Build));
     }
 
-    [Fact]
-    public async Task Entries_that_lie_behind_damage_in_the_file_written_ahead_are_neither_dropped_nor_lost()
+    [Theory]
+    [InlineData(0)]
+    [InlineData(18)]
+    [InlineData(40)]
+    [InlineData(60_000)]
+    public async Task Entries_that_lie_behind_damage_in_the_file_written_ahead_are_neither_dropped_nor_lost(int place)
     {
         var (path, ahead) = (Path.Combine(_folder.Path, "copy.db"), Path.Combine(_folder.Path, "copy.db-wal"));
         await using (var journal = await SqliteJournal.OpenAsync(_folder.Journal, new SteppingClock()))
@@ -129,7 +133,7 @@ public sealed class SqliteRescueTests : IDisposable
             File.Copy(_folder.Journal + "-wal", ahead);
         }
         var bytes = await File.ReadAllBytesAsync(ahead);
-        bytes[bytes.Length / 2] ^= 1;
+        bytes[place] ^= 1;
         await File.WriteAllBytesAsync(ahead, bytes);
 
         var refusal = await Assert.ThrowsAsync<JournalDamagedException>(() => SqliteJournal.OpenAsync(path, TimeProvider.System));

@@ -3,8 +3,8 @@ namespace Proveout.Engine.Machine;
 /// <summary>Finds what a person meant to write.</summary>
 internal static class Spelling
 {
-    // A longer list than this helps no one in a sentence.
-    private const int LongestList = 16;
+    // All sections of a machine file, and a few more; a longer list helps no one in a sentence.
+    private const int LongestList = 20;
 
     // Nobody mistypes a longer word; it is rubbish, and comparing it would take long.
     private const int LongestWord = 100;

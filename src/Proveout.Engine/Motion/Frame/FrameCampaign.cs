@@ -21,7 +21,7 @@ public sealed class FrameCampaign : IFaultSimulator
     private FrameCampaign(FrameMistake[] mistakes, Check[] checks)
     {
         (_mistakes, _checks) = (mistakes, checks);
-        Dictionary = new FaultDictionary([Unplugged], checks, [.. mistakes.Select(mistake => mistake.ToFault())], [.. mistakes.Select(ResponseOf)]);
+        Dictionary = new FaultDictionary([Unplugged, FrameSymptoms.InUse], checks, [.. mistakes.Select(mistake => mistake.ToFault())], [.. mistakes.Select(ResponseOf)]);
     }
 
     /// <summary>What every check shows under every mistake.</summary>
@@ -48,7 +48,8 @@ public sealed class FrameCampaign : IFaultSimulator
                 (low, high) = (low + effect.Low, high + effect.High);
         }
 
-        return new ReadingInterval(low, high);
+        // Two mistakes that both show are seen as one.
+        return Symptom.Is(_checks[check]) ? new ReadingInterval(Math.Max(0, low), Math.Max(0, high)) : new ReadingInterval(low, high);
     }
 
     private FaultResponse ResponseOf(FrameMistake mistake)

@@ -6,12 +6,13 @@ namespace Proveout.Engine.Motion;
 /// <remarks>
 /// A rigid plate follows its supports as a plane. With four supports or more and enough points the twist is taken out too,
 /// which bends the plate; leave that out where a plate must not be bent. All supports raised alike change nothing, so one is left as it is.
+/// Two supports take away the tilt along the line that joins them; the tilt across it stays.
 /// </remarks>
 public static class Levelling
 {
     /// <summary>The advice.</summary>
     /// <param name="map">What was probed.</param>
-    /// <param name="supports">Where the plate can be set; three or more that do not lie on one line, or two for a gantry with two lifts.</param>
+    /// <param name="supports">Where the plate can be set: three or more that do not lie on one line; or two lifts, which only roll it.</param>
     /// <param name="probeStandardMillimetres">Standard uncertainty of one probed height.</param>
     /// <param name="leave">Name of the support to leave; null to leave the one that keeps the others' turns few.</param>
     /// <param name="mayBend">True when a twist may be taken out by bending the plate.</param>
@@ -37,20 +38,25 @@ public static class Levelling
             new LevellingAdvice(
                 Moves(supports, row, fit, fit.Values, scale, left),
                 Moves(supports, row, fit, zone.Values, scale, left),
-                fit.Residuals.Max() - fit.Residuals.Min(),
-                2 * zone.Largest,
-                bends),
+                supports.Count == 2 ? Roll.RangeAfter(map, frame, supports, fit.Values) : fit.Residuals.Max() - fit.Residuals.Min(),
+                supports.Count == 2 ? Roll.RangeAfter(map, frame, supports, zone.Values) : 2 * zone.Largest,
+                bends)
+            {
+                TiltAcross = supports.Count == 2 ? Roll.TiltAcross(map, frame, supports, fit, scale) : null,
+            },
             null);
     }
 
     private static string? ProblemWith(IReadOnlyList<Support> supports, string? leave)
     {
-        if (supports.Count < 3)
-            return "A plate needs at least three supports to be levelled both ways. Give the place of each screw or lift.";
+        if (supports.Count < 2)
+            return "One support cannot level anything. Give the place of each screw or lift: three or more to level both ways, or two lifts to level along the line between them.";
         if (supports.GroupBy(support => support.Name, StringComparer.Ordinal).FirstOrDefault(group => group.Count() > 1) is { } twice)
             return $"Two supports are called `{twice.Key}`. Give each its own name.";
         if (leave is not null && supports.All(support => support.Name != leave))
             return $"There is no support `{leave}` to leave. The supports are {string.Join(", ", supports.Select(support => $"`{support.Name}`"))}.";
+        if (supports.Count == 2)
+            return Roll.Length(supports) > 0 ? null : "Both supports are at the same place. See that their places are right.";
         return PointsSpread.Of([.. supports.Select(support => new ProbePoint(support.XMillimetres, support.YMillimetres, 0))]) is null
             ? null
             : "The supports lie on one line: across it they cannot level the plate. See that their places are right.";

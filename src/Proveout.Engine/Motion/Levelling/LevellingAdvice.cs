@@ -7,4 +7,8 @@ namespace Proveout.Engine.Motion;
 /// <param name="LeftByMinimax">Highest less lowest point after the second, in mm.</param>
 /// <param name="BendsPlate">True when more than three supports take a twist out by bending the plate.</param>
 public sealed record LevellingAdvice(
-    IReadOnlyList<SupportMove> LeastSquares, IReadOnlyList<SupportMove> Minimax, double LeftByLeastSquares, double LeftByMinimax, bool BendsPlate);
+    IReadOnlyList<SupportMove> LeastSquares, IReadOnlyList<SupportMove> Minimax, double LeftByLeastSquares, double LeftByMinimax, bool BendsPlate)
+{
+    /// <summary>With two supports: rise across the line that joins them, over the width of the points, in mm, which they cannot take away; null with more.</summary>
+    public Uncertain? TiltAcross { get; init; }
+}

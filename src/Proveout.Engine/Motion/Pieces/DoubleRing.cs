@@ -72,7 +72,7 @@ internal static class DoubleRing
         foreach (var (share, grip, words) in Sizes)
             foreach (var (angle, way) in Ways)
             {
-                SpacePoint facing = new(Math.Cos(angle), Math.Sin(angle), 0);
+                SpaceVector facing = new(Math.Cos(angle), Math.Sin(angle), 0);
                 var half = share * ring / 2;
                 yield return new(
                     number++, $"{words}, {way}", grip, PieceGrowth.Walls, facing, share * ring,

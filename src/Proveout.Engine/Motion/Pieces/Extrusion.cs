@@ -7,10 +7,10 @@ internal static class Extrusion
     /// <param name="shape">The shape.</param>
     /// <param name="levels">Where it passes, rising, and by how much its walls have grown there.</param>
     /// <param name="place">Turns what lies across, up and along into a place; keeps right-handedness.</param>
-    public static SolidMesh Of(FlatShape shape, IReadOnlyList<(double Along, double Growth)> levels, Func<double, double, double, SpacePoint> place)
+    public static SolidMesh Of(FlatShape shape, IReadOnlyList<(double Along, double Growth)> levels, Func<double, double, double, SpaceVector> place)
     {
         var count = shape.Lines.Sum(line => line.Points.Count);
-        List<SpacePoint> corners = [];
+        List<SpaceVector> corners = [];
         foreach (var (along, growth) in levels)
             corners.AddRange(shape.Grown(growth).Lines.SelectMany(line => line.Points).Select(point => place(point.Across, point.Up, along)));
         var top = (levels.Count - 1) * count;

@@ -5,7 +5,7 @@ internal static class FingerRow
 {
     public static readonly int[] Leans = [30, 40, 50, 60, 70];
 
-    public static PiecePart Of(TestPieceSize size, SpacePoint at)
+    public static PiecePart Of(TestPieceSize size, SpaceVector at)
     {
         var side = size.UprightMm;
         var (width, bar, thick, reach, pitch) = (0.2 * side, 0.075 * side, 0.1 * side, 0.25 * side, 0.44 * side);

@@ -10,7 +10,7 @@ namespace Proveout.Engine.Motion;
 public sealed record PieceDistortion(double ScaleX = 1, double ScaleY = 1, double ScaleZ = 1, double SkewXY = 0, double SkewXZ = 0, double SkewYZ = 0)
 {
     /// <summary>Where a point comes to lie.</summary>
-    public SpacePoint Placed(SpacePoint told)
+    public SpaceVector Placed(SpaceVector told)
     {
         var (y, z) = (ScaleY * told.Y, ScaleZ * told.Z);
         return new((ScaleX * told.X) + (SkewXY * y) + (SkewXZ * z), y + (SkewYZ * z), z);
@@ -19,12 +19,12 @@ public sealed record PieceDistortion(double ScaleX = 1, double ScaleY = 1, doubl
     /// <summary>Distance between two parallel sides after it; a calliper reads it square to them, whichever way they then face.</summary>
     /// <param name="facing">Direction square to them as drawn, of length 1.</param>
     /// <param name="distance">Distance as drawn.</param>
-    public double Between(SpacePoint facing, double distance)
+    public double Between(SpaceVector facing, double distance)
     {
         // Sides x·n = d go to sides x'·m = d, where n is the transposed map of m.
         var x = facing.X / ScaleX;
         var y = (facing.Y / ScaleY) - (SkewXY * x);
         var z = (facing.Z / ScaleZ) - (SkewXZ * x) - (SkewYZ * y);
-        return distance / new SpacePoint(x, y, z).Length;
+        return distance / new SpaceVector(x, y, z).Length;
     }
 }

@@ -10,7 +10,7 @@ namespace Proveout.Engine.Motion;
 /// <param name="From">Where it is taken on one side, in the plane of its part.</param>
 /// <param name="To">Where on the other.</param>
 public sealed record PieceMeasure(
-    int Number, string Words, PieceGrip Grip, PieceGrowth Growth, SpacePoint Facing, double NominalMm, (double Across, double Up) From, (double Across, double Up) To)
+    int Number, string Words, PieceGrip Grip, PieceGrowth Growth, SpaceVector Facing, double NominalMm, (double Across, double Up) From, (double Across, double Up) To)
 {
     /// <summary>1 when growth lengthens it, -1 when growth shortens it.</summary>
     public int GrowthSign => Grip == PieceGrip.Outside ? 1 : -1;

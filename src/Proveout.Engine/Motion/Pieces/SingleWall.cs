@@ -3,7 +3,7 @@ namespace Proveout.Engine.Motion;
 /// <summary>A square tube whose wall is one laid line.</summary>
 internal static class SingleWall
 {
-    public static PiecePart Of(TestPieceSize size, SpacePoint at, double height)
+    public static PiecePart Of(TestPieceSize size, SpaceVector at, double height)
     {
         var side = 0.5 * size.UprightMm;
         var outer = Outline.Rectangle(0, 0, side, side);

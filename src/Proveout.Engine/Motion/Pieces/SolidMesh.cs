@@ -3,7 +3,7 @@ namespace Proveout.Engine.Motion;
 /// <summary>A solid by its skin of triangles, anticlockwise seen from outside.</summary>
 /// <param name="Corners">Points, in mm.</param>
 /// <param name="Triangles">Triangles by index of their corners.</param>
-public sealed record SolidMesh(IReadOnlyList<SpacePoint> Corners, IReadOnlyList<(int First, int Second, int Third)> Triangles)
+public sealed record SolidMesh(IReadOnlyList<SpaceVector> Corners, IReadOnlyList<(int First, int Second, int Third)> Triangles)
 {
     /// <summary>Volume within, in mm³, by the divergence theorem; positive when the triangles face outward.</summary>
     public double CubicMillimetres
@@ -34,7 +34,7 @@ public sealed record SolidMesh(IReadOnlyList<SpacePoint> Corners, IReadOnlyList<
         + Triangles.Count;
 
     /// <summary>Each corner moved.</summary>
-    public SolidMesh Moved(Func<SpacePoint, SpacePoint> move) => this with { Corners = [.. Corners.Select(move)] };
+    public SolidMesh Moved(Func<SpaceVector, SpaceVector> move) => this with { Corners = [.. Corners.Select(move)] };
 
     private static IEnumerable<(int From, int To)> SidesOf((int First, int Second, int Third) triangle) =>
         [(triangle.First, triangle.Second), (triangle.Second, triangle.Third), (triangle.Third, triangle.First)];

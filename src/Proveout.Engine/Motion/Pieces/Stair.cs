@@ -11,7 +11,7 @@ internal static class Stair
     /// <summary>Height of its last step.</summary>
     public static double HeightOf(TestPieceSize size) => size.Making == PieceMaking.Milled ? Math.Min(MostMilledMm, size.UprightMm) : size.UprightMm;
 
-    public static PiecePart Of(TestPieceSize size, SpacePoint at, int number)
+    public static PiecePart Of(TestPieceSize size, SpaceVector at, int number)
     {
         var (side, width) = (size.UprightMm, 0.3 * size.UprightMm);
         var (run, rise) = (side / Steps, HeightOf(size) / Steps);

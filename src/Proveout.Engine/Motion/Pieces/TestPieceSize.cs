@@ -23,7 +23,7 @@ public sealed record TestPieceSize(PieceMaking Making, double RingMm, double Upr
     private const double EdgeMm = 5;
 
     /// <summary>Room that the piece takes.</summary>
-    public SpacePoint Room => Making switch
+    public SpaceVector Room => Making switch
     {
         PieceMaking.Printed => new(Math.Max(RingMm, (1.8 * UprightMm) + (2 * GapMm)), RingMm + GapMm + (0.2 * UprightMm) + GapMm + Math.Max(UprightMm, (0.6 * UprightMm) + GapMm), UprightMm),
         PieceMaking.Milled => new(RingMm, RingMm + GapMm + (0.3 * UprightMm), Math.Max(ThicknessMm, Stair.HeightOf(this))),
@@ -44,7 +44,7 @@ public sealed record TestPieceSize(PieceMaking Making, double RingMm, double Upr
     /// <param name="thicknessMm">Thickness of the double ring.</param>
     /// <param name="lineMm">Width of one laid line.</param>
     /// <param name="layerMm">Height of a layer: heights are whole layers.</param>
-    public static (TestPieceSize? Size, string? Problem) Largest(PieceMaking making, SpacePoint travel, double reachMm, double thicknessMm, double lineMm, double layerMm)
+    public static (TestPieceSize? Size, string? Problem) Largest(PieceMaking making, SpaceVector travel, double reachMm, double thicknessMm, double lineMm, double layerMm)
     {
         for (var ring = Math.Floor(Math.Min(MostRingMm, reachMm - 10) / 10) * 10; ring >= LeastRingMm; ring -= 10)
         {

@@ -8,7 +8,7 @@ internal static class UprightPart
 {
     private static readonly double Half = Math.Sqrt(0.5);
 
-    public static PiecePart AlongX(TestPieceSize size, SpacePoint at, int number)
+    public static PiecePart AlongX(TestPieceSize size, SpaceVector at, int number)
     {
         var (side, thickness) = (size.UprightMm, 0.3 * size.UprightMm);
         var shape = ShapeOf(side, 1);
@@ -16,7 +16,7 @@ internal static class UprightPart
         return new("upright along X", "from the front", "squareness of Z to X, and height", shape, mesh, [.. MeasuresOf(side, number, "X", PieceGrowth.SlantsAlongX, (across, up) => new(across, 0, up))]);
     }
 
-    public static PiecePart AlongY(TestPieceSize size, SpacePoint at, int number)
+    public static PiecePart AlongY(TestPieceSize size, SpaceVector at, int number)
     {
         var (side, thickness) = (size.UprightMm, 0.3 * size.UprightMm);
         var shape = ShapeOf(side, 2);
@@ -36,7 +36,7 @@ internal static class UprightPart
             ]);
     }
 
-    private static IEnumerable<PieceMeasure> MeasuresOf(double side, int number, string axis, PieceGrowth slants, Func<double, double, SpacePoint> place)
+    private static IEnumerable<PieceMeasure> MeasuresOf(double side, int number, string axis, PieceGrowth slants, Func<double, double, SpaceVector> place)
     {
         var middle = side / 2;
         (double Across, double Up) OnSide(double across, double up, double half) => (middle + (half * across), middle + (half * up));

@@ -18,6 +18,13 @@ public static class DriveCampaign
         return new(DriveSetUps.All, checks, [.. mistakes.Select(mistake => mistake.ToFault())], [.. mistakes.Select(mistake => ResponseOf(DriveState.Of(motion, mistake.Built), made, checks))]);
     }
 
+    /// <summary>What a person can say of the machine in use, as the symptoms of the same dictionary.</summary>
+    public static IReadOnlyList<SeenQuestion> Questions(MotionDesign motion)
+    {
+        ArgumentNullException.ThrowIfNull(motion);
+        return [.. new MoveSymptoms(motion, DriveState.Of(motion, BuiltDrives.AsDesigned(motion)).Drive).Questions()];
+    }
+
     private static FaultResponse ResponseOf(DriveState state, DriveCheck[] made, Check[] checks)
     {
         var changed = made.Index()

@@ -7,7 +7,6 @@ namespace Proveout.Publish.Drawings;
 /// <summary>Draws the belts of one plane with the axes in one place; in the colours of the page, so light and dark.</summary>
 public static class BeltDrawing
 {
-    private const double Margin = 40;
     private const double Line = 3;
     private static readonly string[] Dashes = ["none", "14 6", "3 5", "14 5 3 5"];
     private static readonly TextStyle Name = new(11);
@@ -21,21 +20,29 @@ public static class BeltDrawing
     {
         ArgumentNullException.ThrowIfNull(belts);
         ArgumentNullException.ThrowIfNull(marks);
-        var (left, right) = (marks.Min(mark => mark.X - mark.Radius) - Margin, marks.Max(mark => mark.X + mark.Radius) + Margin);
-        var (low, high) = (marks.Min(mark => mark.Y - mark.Radius) - Margin, marks.Max(mark => mark.Y + mark.Radius) + Margin);
-        var drawing = Shape.Element(
-            "svg", ("viewBox", string.Create(CultureInfo.InvariantCulture, $"{left:0.##} {-high:0.##} {right - left:0.##} {high - low + (20 * belts.Count):0.##}")), ("role", "img"), ("class", "plot"));
+        var drawing = Shape.Element("svg", ("role", "img"), ("class", "plot"));
+        var extent = BeltExtent.Of(marks, belts.Count, Margin);
+        drawing.SetAttributeValue("viewBox", extent.ViewBox);
         drawing.Add(Shape.Title(title), new XElement(drawing.Name.Namespace + "desc", PlainText.Clean(description)));
+        drawing.Add(Content(belts, marks), Legend(belts, extent));
+        return drawing.ToString(SaveOptions.DisableFormatting);
+    }
+
+    /// <summary>Room around a drawing, in millimetres of the machine.</summary>
+    internal const double Margin = 40;
+
+    /// <summary>Belts and what they run over, in place.</summary>
+    internal static IEnumerable<XElement> Content(IReadOnlyList<DrawnBelt> belts, IReadOnlyList<BeltMark> marks) =>
+        [.. belts.Index().Select(belt => Stroke(PathOf(belt.Item), belt.Index)), .. marks.Select(MarkOf)];
+
+    /// <summary>The name of each belt with its dashes, below.</summary>
+    internal static IEnumerable<XElement> Legend(IReadOnlyList<DrawnBelt> belts, BeltExtent extent)
+    {
         foreach (var (index, belt) in belts.Index())
         {
-            drawing.Add(Stroke(PathOf(belt), index));
-            drawing.Add(Stroke(string.Create(CultureInfo.InvariantCulture, $"M{left + 10:0.##} {-low + 10 + (20 * index):0.##}h40"), index));
-            drawing.Add(Shape.Text(belt.Name, left + 58, -low + 14 + (20 * index), Name, right - left - 70));
+            yield return Stroke(string.Create(CultureInfo.InvariantCulture, $"M{extent.Left + 10:0.##} {-extent.Low + 10 + (20 * index):0.##}h40"), index);
+            yield return Shape.Text(belt.Name, extent.Left + 58, -extent.Low + 14 + (20 * index), Name, extent.Right - extent.Left - 70);
         }
-
-        foreach (var mark in marks)
-            drawing.Add(MarkOf(mark));
-        return drawing.ToString(SaveOptions.DisableFormatting);
     }
 
     private static XElement Stroke(string path, int index)

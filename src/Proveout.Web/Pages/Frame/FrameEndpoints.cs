@@ -12,6 +12,8 @@ internal static class FrameEndpoints
 {
     public const string Form = "frame";
     public const string Rail = "rail";
+    public const string Points = "points";
+    public const string Distances = "distances";
 
     private static readonly Dictionary<string, string> Nothing = [];
 
@@ -25,14 +27,17 @@ internal static class FrameEndpoints
     {
         var form = await PostedForm.ReadAsync(context);
         var builds = await bench.BuildsAsync(context.RequestAborted);
-        var typed = MeasureForm.Typed(form, [.. FrameFields.All.Select(field => field.Name), Rail]);
+        var typed = MeasureForm.Typed(form, [.. FrameFields.All.Select(field => field.Name), Rail, Points, Distances, .. FrameSeen.Ids]);
         if (form.Problems.Count > 0)
             return Page(typed, builds, context, null, null, form.Refuse(form.Problems));
         var rail = await MeasureForm.TextAsync(form, Rail, context.RequestAborted);
-        var answer = FrameSheet.Of(new FrameRequest(typed, rail));
+        var points = await MeasureForm.TextAsync(form, Points, context.RequestAborted);
+        var distances = await MeasureForm.TextAsync(form, Distances, context.RequestAborted);
+        var answer = FrameSheet.Of(new FrameRequest(typed, rail) { Points = points, Distances = distances, Seen = MeasureForm.Seen(typed.Where(pair => FrameSeen.Ids.Contains(pair.Key))) });
         if (answer.Value is not { } sheet)
             return Page(typed, builds, context, null, null, form.Refuse([.. answer.Diagnostics.Select(diagnostic => diagnostic.ToString())]));
-        var kept = await MeasureForm.KeepAsync(form, Form, sheet, rail, typed, builds, desk, context.RequestAborted);
+        var kept = await MeasureForm.KeepAsync(
+            form, keep => Measurements.Of(Form, sheet, keep), [.. new[] { rail, points, distances }.OfType<NamedText>().Select(Measurements.FileOf)], typed, builds, desk, context.RequestAborted);
         return Page(typed, builds, context, sheet, kept?.Value, kept is { Value: null } ? form.Refuse([.. kept.Diagnostics.Select(Refusal.Sentence)]) : null);
     }
 

@@ -45,7 +45,7 @@ internal static class HeatLogEndpoints
         var answer = designs.HeatLog(machineId, new(LogSource.Of(log), before is null ? null : LogSource.Of(before), typed[Body], typed[Sensor], typed[Output], typed))!;
         if (answer.Value is not { } view)
             return Page(heat, typed, builds, context, null, null, form.Refuse([.. answer.Diagnostics.Select(diagnostic => diagnostic.ToString())]));
-        var kept = await MeasureForm.KeepAsync(form, Form, view.Sheet, log, typed, builds, measuring, context.RequestAborted);
+        var kept = await MeasureForm.KeepAsync(form, keep => Measurements.Of(Form, view.Sheet, keep), [.. new[] { log, before }.OfType<NamedText>().Select(Measurements.FileOf)], typed, builds, measuring, context.RequestAborted);
         return Page(heat, typed, builds, context, view, kept?.Value, kept is { Value: null } ? form.Refuse([.. kept.Diagnostics.Select(Refusal.Sentence)]) : null);
     }
 

@@ -38,11 +38,13 @@ internal static class LevelEndpoints
             return Page(typed, builds, context, null, null, form.Refuse(form.Problems));
         var map = await MeasureForm.TextAsync(form, Heights, context.RequestAborted);
         var repeats = await MeasureForm.TextAsync(form, Repeats, context.RequestAborted);
+        var later = await MeasureForm.TextAsync(form, Later, context.RequestAborted);
         var answer = LevelSheet.Of(new LevelRequest(
-            map, await MeasureForm.TextAsync(form, Later, context.RequestAborted), typed[Supports], repeats, typed[Leave], typed[Clockwise] == Lowers, typed[Bend] == May, typed));
+            map, later, typed[Supports], repeats, typed[Leave], typed[Clockwise] == Lowers, typed[Bend] == May, typed));
         if (answer.Value is not { } sheet)
             return Page(typed, builds, context, null, null, form.Refuse([.. answer.Diagnostics.Select(diagnostic => diagnostic.ToString())]));
-        var kept = await MeasureForm.KeepAsync(form, Form, sheet, map ?? repeats, typed, builds, desk, context.RequestAborted);
+        var kept = await MeasureForm.KeepAsync(
+            form, keep => Measurements.Of(Form, sheet, keep), [.. new[] { map, later, repeats }.OfType<NamedText>().Select(Measurements.FileOf)], typed, builds, desk, context.RequestAborted);
         return Page(typed, builds, context, sheet, kept?.Value, kept is { Value: null } ? form.Refuse([.. kept.Diagnostics.Select(Refusal.Sentence)]) : null);
     }
 

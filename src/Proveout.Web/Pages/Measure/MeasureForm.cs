@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using Microsoft.AspNetCore.Http;
 using Proveout.Engine.Machine;
@@ -31,34 +32,27 @@ internal static class MeasureForm
     public static Dictionary<string, string> Typed(PostedForm form, params IEnumerable<string> fields) =>
         fields.Append(Build).Append(Title).Append("person").ToDictionary(field => field, form.Text, StringComparer.Ordinal);
 
-    /// <summary>Keeps the result in the record of the chosen build, with the data behind it; the build, or why it was not kept.</summary>
+    /// <summary>What was said to be seen or read, by the identifiers of checks; what is no number is left out.</summary>
+    public static Dictionary<string, double> Seen(IEnumerable<KeyValuePair<string, string>> typed) => typed
+        .Select(pair => (pair.Key, Number: double.TryParse(pair.Value.Trim().Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number) ? number : (double?)null))
+        .Where(pair => pair.Number is not null)
+        .ToDictionary(pair => pair.Key, pair => pair.Number!.Value, StringComparer.Ordinal);
+
+    /// <summary>Builds in whose record a result can be kept; none without a desk.</summary>
+    public static async Task<IReadOnlyList<BuildSummary>> BuildsAsync(HttpContext context, IBench bench, IMeasuringDesk? desk) =>
+        desk is null ? [] : await bench.BuildsAsync(context.RequestAborted);
+
+    /// <summary>Keeps a result in the record of the chosen build, with the data behind it; the build, or why it was not kept; null when no build was chosen.</summary>
     public static async Task<Outcome<BuildSummary>?> KeepAsync(
-        PostedForm form, string analysis, SheetView sheet, NamedText? data, IReadOnlyDictionary<string, string> typed, IReadOnlyList<BuildSummary> builds, IMeasuringDesk desk, CancellationToken cancellation)
+        PostedForm form, Func<KeepRequest, MeasurementRequest> result, IReadOnlyList<MeasuredFile> files, IReadOnlyDictionary<string, string> typed, IReadOnlyList<BuildSummary> builds, IMeasuringDesk? desk, CancellationToken cancellation)
     {
-        if (form.Text(Build) is not { Length: > 0 } id)
+        if (desk is null || form.Text(Build) is not { Length: > 0 } id)
             return null;
         if (builds.FirstOrDefault(build => build.Id == id) is not { } build)
             return Outcome.Refused<BuildSummary>([new Diagnostic("no-such-build", new SourcePlace("record", 0, 0), "There is no such build.", "Choose one of the list.")]);
-        var kept = await desk.KeepAsync(
-            id,
-            new MeasurementRequest(
-                analysis,
-                form.Text(Title) is { Length: > 0 } title ? title : TitleOf(analysis),
-                string.Join(" ", sheet.Findings),
-                [.. sheet.Figures.Select(figure => new KeptFigure(figure.Name, figure.Figure.Value, figure.Figure.Expanded, figure.Unit))],
-                typed,
-                data is null ? null : new MeasuredFile(data.Name, "text/csv", Encoding.UTF8.GetBytes(data.Text)),
-                form.Person(build.Builder),
-                form.Key),
-            cancellation);
+        // Where it is kept and by whom the entry says by itself.
+        var measured = typed.Where(pair => pair.Key is not (Build or Title or "person")).ToDictionary(pair => pair.Key, pair => pair.Value, StringComparer.Ordinal);
+        var kept = await desk.KeepAsync(id, result(new KeepRequest(form.Text(Title), measured, files, form.Person(build.Builder), form.Key)), cancellation);
         return kept.Value is null ? Outcome.Refused<BuildSummary>(kept.Diagnostics) : Outcome.Of(build);
     }
-
-    private static string TitleOf(string analysis) => analysis switch
-    {
-        "level" => "Plate",
-        "piece" => "First piece",
-        "heat-log" => "Log of a heater",
-        _ => $"{char.ToUpperInvariant(analysis[0])}{analysis[1..]}",
-    };
 }

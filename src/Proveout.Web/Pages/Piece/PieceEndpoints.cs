@@ -50,7 +50,7 @@ internal static class PieceEndpoints
         var answer = PieceSheet.Of(new PieceRequest(typed, readings));
         if (answer.Value is not { } found)
             return Page(typed, builds, context, null, null, form.Refuse([.. answer.Diagnostics.Select(diagnostic => diagnostic.ToString())]));
-        var kept = await MeasureForm.KeepAsync(form, Form, found.Sheet, readings, typed, builds, desk, context.RequestAborted);
+        var kept = await MeasureForm.KeepAsync(form, keep => Measurements.Of(Form, found.Sheet, keep), readings is null ? [] : [Measurements.FileOf(readings)], typed, builds, desk, context.RequestAborted);
         return Page(typed, builds, context, found, kept?.Value, kept is { Value: null } ? form.Refuse([.. kept.Diagnostics.Select(Refusal.Sentence)]) : null);
     }
 

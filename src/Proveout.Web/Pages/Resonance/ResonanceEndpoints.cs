@@ -39,20 +39,24 @@ internal static class ResonanceEndpoints
         var answer = ResonanceStudy.Of(new ResonanceRequest(Given(files[..2]), Given(files[2..]), typed, typed));
         if (answer.Value is not { } study)
             return Page(typed, builds, context, null, null, form.Refuse([.. answer.Diagnostics.Select(diagnostic => diagnostic.ToString())]));
-        var kept = await MeasureForm.KeepAsync(form, Form, study.Sheet, await DataAsync(files, context.RequestAborted), typed, builds, desk, context.RequestAborted);
+        var kept = await MeasureForm.KeepAsync(form, keep => Measurements.Of(Form, study.Sheet, keep), await DataAsync(files, context.RequestAborted), typed, builds, desk, context.RequestAborted);
         return Page(typed, builds, context, study, kept?.Value, kept is { Value: null } ? form.Refuse([.. kept.Diagnostics.Select(Refusal.Sentence)]) : null);
     }
 
     private static ShakeFile[] Given(IFormFile?[] files) =>
         [.. files.Where(file => file is { Length: > 0 }).Select(file => new ShakeFile(Path.GetFileName(file!.FileName), file.OpenReadStream))];
 
-    // One file goes with an entry: the first.
-    private static async Task<NamedText?> DataAsync(IFormFile?[] files, CancellationToken cancellation)
+    // The record does not grow by recordings of any length.
+    private static async Task<IReadOnlyList<MeasuredFile>> DataAsync(IFormFile?[] files, CancellationToken cancellation)
     {
-        if (files.FirstOrDefault(file => file is { Length: > 0 }) is not { Length: <= MostKept } file)
-            return null;
-        using var reader = new StreamReader(file.OpenReadStream(), Encoding.UTF8);
-        return new NamedText(Path.GetFileName(file.FileName), await reader.ReadToEndAsync(cancellation));
+        List<MeasuredFile> kept = [];
+        foreach (var file in files.OfType<IFormFile>().Where(file => file.Length is > 0 and <= MostKept))
+        {
+            using var reader = new StreamReader(file.OpenReadStream(), Encoding.UTF8);
+            kept.Add(Measurements.FileOf(new NamedText(Path.GetFileName(file.FileName), await reader.ReadToEndAsync(cancellation))));
+        }
+
+        return kept;
     }
 
     private static IResult Page(IReadOnlyDictionary<string, string> typed, IReadOnlyList<BuildSummary> builds, HttpContext context, ResonanceStudyView? study, BuildSummary? kept, Refusal? refusal) =>

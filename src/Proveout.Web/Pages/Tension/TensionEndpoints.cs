@@ -2,11 +2,12 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Proveout.Web.Hosting;
+using Proveout.Web.Pages.Measure;
 using Proveout.Workshop;
 
 namespace Proveout.Web.Pages.Tension;
 
-/// <summary>Tension of a belt from its sound. Nothing is kept: the answer comes with the form.</summary>
+/// <summary>Tension of a belt from its sound. The answer comes with the form, and is kept where a build is chosen.</summary>
 internal static class TensionEndpoints
 {
     public const string Form = "tension";
@@ -15,30 +16,34 @@ internal static class TensionEndpoints
 
     private static readonly Dictionary<string, string> Nothing = [];
 
-    public static void Map(IEndpointRouteBuilder routes)
+    public static void Map(IEndpointRouteBuilder routes, IMeasuringDesk? desk)
     {
-        routes.MapGet(Addresses.Tension, () => PageResult.Of<TensionPage>(new TensionPageView(Nothing, null, null)));
-        routes.MapPost(Addresses.Tension, (Delegate)AnswerAsync);
+        routes.MapGet(Addresses.Tension, async (HttpContext context, IBench bench) => Page(Nothing, await MeasureForm.BuildsAsync(context, bench, desk), context, null, null, null));
+        routes.MapPost(Addresses.Tension, (HttpContext context, IBench bench) => AnswerAsync(context, bench, desk));
     }
 
-    private static async Task<IResult> AnswerAsync(HttpContext context)
+    private static async Task<IResult> AnswerAsync(HttpContext context, IBench bench, IMeasuringDesk? desk)
     {
         var form = await PostedForm.ReadAsync(context);
-        var typed = SoundingFields.All.ToDictionary(field => field.Name, field => form.Text(field.Name), StringComparer.Ordinal);
+        var builds = await MeasureForm.BuildsAsync(context, bench, desk);
+        var typed = MeasureForm.Typed(form, SoundingFields.All.Select(field => field.Name));
         if (form.Problems.Count > 0)
-            return Refused(typed, form.Refuse(form.Problems));
+            return Page(typed, builds, context, null, null, form.Refuse(form.Problems));
         List<SoundFile> recordings = [];
         foreach (var field in new[] { Left, Right })
             if (form.File(field) is { Length: > 0 } file)
                 recordings.Add(await ReadAsync(file, context.RequestAborted));
         var answer = Sounding.Of(new SoundingRequest(recordings, typed));
-        return answer.Value is { } view
-            ? PageResult.Of<TensionPage>(new TensionPageView(typed, view, null))
-            : Refused(typed, form.Refuse([.. answer.Diagnostics.Select(diagnostic => diagnostic.ToString())]));
+        if (answer.Value is not { } view)
+            return Page(typed, builds, context, null, null, form.Refuse([.. answer.Diagnostics.Select(diagnostic => diagnostic.ToString())]));
+        var kept = await MeasureForm.KeepAsync(form, keep => Measurements.Of(view, keep), [.. recordings.Select(Measurements.FileOf)], typed, builds, desk, context.RequestAborted);
+        return Page(typed, builds, context, view, kept?.Value, kept is { Value: null } ? form.Refuse([.. kept.Diagnostics.Select(Refusal.Sentence)]) : null);
     }
 
-    private static IResult Refused(IReadOnlyDictionary<string, string> typed, Refusal refusal) =>
-        PageResult.Of<TensionPage>(new TensionPageView(typed, null, refusal), StatusCodes.Status422UnprocessableEntity);
+    private static IResult Page(IReadOnlyDictionary<string, string> typed, IReadOnlyList<BuildSummary> builds, HttpContext context, SoundingView? sounding, BuildSummary? kept, Refusal? refusal) =>
+        PageResult.Of<TensionPage>(
+            new TensionPageView(new MeasurePageView(typed, builds, PersonCookie.Read(context, ""), null, kept, refusal), sounding),
+            refusal is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity);
 
     // One byte more than is taken shows that a file is too large; what it is, its content tells and not its name.
     private static async Task<SoundFile> ReadAsync(IFormFile file, CancellationToken cancellation)

@@ -69,6 +69,16 @@ public sealed class DriveCampaignTests
     }
 
     [Fact]
+    public void Every_symptom_can_be_asked_and_a_sound_machine_gives_the_first_answer()
+    {
+        var questions = DriveCampaign.Questions(Repository.Design("alderbrook").Motion);
+
+        Assert.Equal(Dictionary.Checks.Where(Symptom.Is).Select(check => check.Id).Order(), questions.Select(question => question.CheckId).Order());
+        Assert.All(questions, question => Assert.Equal(new ReadingInterval(question.Outcomes[0].Value, question.Outcomes[0].Value), Dictionary.Checks[Dictionary.IndexOfCheck(question.CheckId)!.Value].Expectation));
+        Assert.Equal(questions.Sum(question => question.Outcomes.Count), questions.SelectMany(question => question.Outcomes).Select(outcome => outcome.Words).Distinct().Count());
+    }
+
+    [Fact]
     public void A_reversed_lift_motor_settles_no_jog_and_is_left_to_its_own_output()
     {
         var fault = Faults.Single(index => Dictionary.Faults[index].Id == "coil-reversed:M4");

@@ -53,4 +53,39 @@ public sealed class FrameCampaignTests
 
     [Fact]
     public void The_same_thing_cannot_be_wrong_both_ways() => Assert.Null(Campaign.Shown([0, 1], 0));
+
+    [Theory]
+    [InlineData("seen-wave", "rail-crowned")]
+    [InlineData("seen-map-twist", "frame-twisted")]
+    public void A_symptom_alone_ranks_the_mistakes_that_show_it(string symptom, string kind)
+    {
+        var found = Diagnosis.Of(Campaign.Dictionary, [new Reading(symptom, 0)], Campaign);
+
+        Assert.True(found.IsOff);
+        Assert.Equal(kind, Campaign.Dictionary.Faults[found.Hypotheses[0].Faults[0]].Kind);
+    }
+
+    [Fact]
+    public void A_gantry_that_touches_one_stop_first_while_squares_are_square_has_a_stop_or_a_base_to_blame()
+    {
+        var found = Diagnosis.Of(Campaign.Dictionary, [new Reading("seen-touch", 0), new Reading("seen-skew", 1)], Campaign);
+
+        Assert.DoesNotContain(found.Hypotheses.Take(4), hypothesis => hypothesis.Faults.Any(fault => Campaign.Dictionary.Faults[fault].Kind == "gantry-racked"));
+    }
+
+    [Fact]
+    public void Two_mistakes_that_both_show_are_seen_as_one()
+    {
+        var dictionary = Campaign.Dictionary;
+        var (corner, stop) = (Index("corner-not-square:wide"), Index("stop-not-touched:right"));
+
+        Assert.Equal(new ReadingInterval(0, 0), Campaign.Shown([corner, stop], dictionary.IndexOfCheck("seen-touch")!.Value));
+        Assert.Equal(new ReadingInterval(0, 1), Campaign.Shown([corner, stop], dictionary.IndexOfCheck("seen-skew")!.Value));
+
+        int Index(string id) => Enumerable.Range(0, dictionary.Faults.Count).Single(fault => dictionary.Faults[fault].Id == id);
+    }
+
+    [Fact]
+    public void The_plan_finds_every_mistake_without_a_symptom() =>
+        Assert.Empty(CheckPlan.Of(Campaign.Dictionary, mayUse: check => !Symptom.Is(Campaign.Dictionary.Checks[check])).Uncaught);
 }

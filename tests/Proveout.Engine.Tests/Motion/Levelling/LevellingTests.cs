@@ -177,4 +177,45 @@ public sealed class LevellingTests
         Assert.Equal(3, groups.ReproducibilityMillimetres, 12);
         Assert.Null(ProbeGroups.Of([[1, 3]]));
     }
+
+    private static readonly Support[] Two = [new("left", 0, 150), new("right", 300, 150)];
+
+    [Fact]
+    public void Two_lifts_take_the_roll_away_and_say_what_pitch_stays()
+    {
+        var advice = Levelling.Of(Map((x, y) => (0.001 * x) + (0.002 * y)), Two, 0.005, leave: "left").Advice!;
+
+        Assert.Equal(-0.3, advice.LeastSquares[1].Raise.Value, 9);
+        Assert.Equal(0.6, advice.TiltAcross!.Value.Value, 9);
+        Assert.Equal(0.6, advice.LeftByLeastSquares, 9);
+        Assert.Equal(0.6, advice.LeftByMinimax, 9);
+    }
+
+    [Fact]
+    public void Two_lifts_aslant_level_along_their_own_line()
+    {
+        // Tilt of 0.002 along the diagonal from front left to back right, nothing across.
+        var slope = 0.002 / Math.Sqrt(2);
+        var advice = Levelling.Of(Map((x, y) => slope * (x + y)), [new("near", 0, 0), new("far", 300, 300)], 0.005, leave: "near").Advice!;
+
+        Assert.Equal(-0.002 * 300 * Math.Sqrt(2), advice.LeastSquares[1].Raise.Value, 9);
+        Assert.Equal(0, advice.TiltAcross!.Value.Value, 9);
+        Assert.Equal(0, advice.LeftByLeastSquares, 9);
+    }
+
+    [Fact]
+    public void What_stays_across_two_lifts_has_the_uncertainty_of_the_slope()
+    {
+        // 25 points, u from −1 to 1 in five steps: Σ v² = 12.5, so that the slope over 300 mm is known to 2 s / √12.5.
+        var advice = Levelling.Of(Map((x, _) => 0.001 * x), Two, 0.005).Advice!;
+
+        Assert.Equal(2 * 0.005 / Math.Sqrt(12.5), advice.TiltAcross!.Value.Standard, 9);
+    }
+
+    [Fact]
+    public void One_support_or_two_at_one_place_are_refused()
+    {
+        Assert.Contains("One support cannot level", Levelling.Of(Map((x, _) => x), [Two[0]], 0.005).Problem!, StringComparison.Ordinal);
+        Assert.Contains("at the same place", Levelling.Of(Map((x, _) => x), [Two[0], Two[0] with { Name = "other" }], 0.005).Problem!, StringComparison.Ordinal);
+    }
 }

@@ -33,8 +33,8 @@ public sealed class PieceFitTests
         var random = new Random(5);
         for (var trial = 0; trial < 50; trial++)
         {
-            SpacePoint drawn = new(PieceSample.Normal(random, 1), PieceSample.Normal(random, 1), PieceSample.Normal(random, 1));
-            SpacePoint facing = new(drawn.X / drawn.Length, drawn.Y / drawn.Length, drawn.Z / drawn.Length);
+            SpaceVector drawn = new(PieceSample.Normal(random, 1), PieceSample.Normal(random, 1), PieceSample.Normal(random, 1));
+            SpaceVector facing = new(drawn.X / drawn.Length, drawn.Y / drawn.Length, drawn.Z / drawn.Length);
             PieceDistortion distortion = new(1.1, 0.9, 1.05, 0.1, -0.05, 0.07);
 
             Assert.Equal(Planes(distortion.Placed, facing, new(3, 4, 5), 17), distortion.Between(facing, 17), 9);
@@ -188,7 +188,7 @@ public sealed class PieceFitTests
         var shape = part.Shape.Grown(growth);
         var ways = part.Name switch
         {
-            "double ring" => (Func<double, double, double, SpacePoint>)((across, up, along) => new(across, up, along)),
+            "double ring" => (Func<double, double, double, SpaceVector>)((across, up, along) => new(across, up, along)),
             "upright along Y" => (across, up, along) => new(along, across, up),
             _ => (across, up, along) => new(across, -along, up),
         };
@@ -200,18 +200,18 @@ public sealed class PieceFitTests
         return Math.Abs(sides[0][0].Less(sides[1][0]).Dot(normal)) / normal.Length;
     }
 
-    private static double Planes(Func<SpacePoint, SpacePoint> placed, SpacePoint facing, SpacePoint at, double distance)
+    private static double Planes(Func<SpaceVector, SpaceVector> placed, SpaceVector facing, SpaceVector at, double distance)
     {
         var one = facing.Cross(Math.Abs(facing.X) < 0.5 ? new(1, 0, 0) : new(0, 1, 0));
         var other = facing.Cross(one);
-        SpacePoint[] side = [placed(at), placed(Sum(at, one, 1)), placed(Sum(at, other, 1))];
+        SpaceVector[] side = [placed(at), placed(Sum(at, one, 1)), placed(Sum(at, other, 1))];
         var normal = Normal(side);
         return Math.Abs(placed(Sum(at, facing, distance)).Less(side[0]).Dot(normal)) / normal.Length;
     }
 
-    private static SpacePoint Sum(SpacePoint at, SpacePoint way, double share) => new(at.X + (share * way.X), at.Y + (share * way.Y), at.Z + (share * way.Z));
+    private static SpaceVector Sum(SpaceVector at, SpaceVector way, double share) => new(at.X + (share * way.X), at.Y + (share * way.Y), at.Z + (share * way.Z));
 
     // Of the largest triangle that the points make with the first.
-    private static SpacePoint Normal(SpacePoint[] points) =>
+    private static SpaceVector Normal(SpaceVector[] points) =>
         (from one in points from other in points select one.Less(points[0]).Cross(other.Less(points[0]))).MaxBy(normal => normal.Length);
 }

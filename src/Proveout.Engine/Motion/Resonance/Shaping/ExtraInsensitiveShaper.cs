@@ -5,7 +5,8 @@ namespace Proveout.Engine.Motion;
 /// <summary>
 /// The extra-insensitive shaper: the tolerance at the design frequency, nothing on both sides of it, the last impulse a damped period after the first
 /// (W. Singhose, W. Seering and N. Singer, Residual vibration reduction using vector diagrams to generate shaped inputs, ASME J. Mechanical Design 116 (1994) 654-659; from memory).
-/// Closed form without damping; with it the same conditions are solved by Newton's method, from weaker to stronger damping.
+/// Closed form without damping; with it the same conditions are solved by Newton's method, from weaker to stronger damping. Where damping and tolerance are both so large that the conditions cannot be
+/// met, the closed form weighted by the damping, as the kinds with humps are.
 /// </summary>
 internal static class ExtraInsensitiveShaper
 {
@@ -24,25 +25,30 @@ internal static class ExtraInsensitiveShaper
         double[] unknowns = [undamped[0], undamped[1], 0.5, zero, 2 - zero];
         var steps = (int)Math.Ceiling(dampingRatio / DampingStep);
         for (var step = 1; step <= steps; step++)
-            unknowns = Solve(unknowns, dampingRatio * step / steps, tolerance);
+        {
+            if (Solve(unknowns, dampingRatio * step / steps, tolerance) is not { } solved)
+                return InputShapers.Weighted(ShaperKind.ExtraInsensitive, hertz, dampingRatio, tolerance, undamped);
+            unknowns = solved;
+        }
+
         return Shaper(unknowns, dampingRatio, tolerance, hertz);
     }
 
-    private static double[] Solve(double[] unknowns, double dampingRatio, double tolerance)
+    // Null where strong damping leaves no second frequency without vibration.
+    private static double[]? Solve(double[] unknowns, double dampingRatio, double tolerance)
     {
         for (var step = 0; step < MostSteps; step++)
         {
             var off = Conditions(unknowns, dampingRatio, tolerance);
             if (off.Max(Math.Abs) < Closed)
-                return unknowns;
+                break;
             if (LeastSquares.Fit(Slopes(unknowns, dampingRatio, tolerance), off) is not { } fit)
                 break;
             unknowns = [.. unknowns.Zip(fit.Values, (value, change) => value - change)];
         }
 
-        return Conditions(unknowns, dampingRatio, tolerance).Max(Math.Abs) < 1e-9
-            ? unknowns
-            : throw new InvalidOperationException($"No extra-insensitive shaper was found for damping ratio {dampingRatio} and tolerance {tolerance}.");
+        var isFrequency = unknowns[3] > 0 && unknowns[4] > unknowns[3];
+        return isFrequency && Conditions(unknowns, dampingRatio, tolerance).Max(Math.Abs) < 1e-9 ? unknowns : null;
     }
 
     private static List<double[]> Slopes(double[] unknowns, double dampingRatio, double tolerance)

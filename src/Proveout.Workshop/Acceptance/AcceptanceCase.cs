@@ -7,4 +7,5 @@ namespace Proveout.Workshop;
 /// <param name="Design">The machine.</param>
 /// <param name="Live">The machine energised.</param>
 /// <param name="Heat">What is predicted of its heat.</param>
-internal sealed record AcceptanceCase(MachineDesign Design, LiveModel Live, HeatView Heat);
+/// <param name="Air">What is predicted of the air in its bays.</param>
+internal sealed record AcceptanceCase(MachineDesign Design, LiveModel Live, HeatView Heat, AirView Air);

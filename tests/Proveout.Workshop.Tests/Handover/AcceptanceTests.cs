@@ -33,6 +33,17 @@ public sealed class AcceptanceTests
     }
 
     [Fact]
+    public void Air_leaves_a_bay_at_most_as_warm_as_predicted()
+    {
+        var machine = Samples.Load("alderbrook");
+        var predicted = AirPrediction.Of(machine.Summary, machine.Design).Bays[0].Rise.WorkMost!.Value;
+
+        var item = Of("alderbrook").Items.Single(item => item.Id == "bay-air");
+
+        Assert.Contains(FormattableString.Invariant($"at most {Math.Ceiling(predicted):0} K warmer"), item.Good, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_machine_without_mains_is_not_asked_for_its_residual_current_device() =>
         Assert.DoesNotContain(Of("pennywort").Items, item => item.Id is "residual-button" or "insulation-again" or "earth-again");
 

@@ -36,7 +36,7 @@ public sealed record MainsSource(
     /// External loop impedance 0.8 ohm (TN-S) and 0.35 ohm (TN-C-S): usual declared maxima of network operators, from memory; each conductor of the
     /// final circuit 0.15 ohm (20 m of 2.5 mm²). Electrodes: 100 ohm for a TT or IT installation and 10 ohm for a source, common practice.
     /// An IT source has about 10 kohm of leakage to earth, from memory. Circuit-breaker B 16 A. A residual-current device of 30 mA is counted on
-    /// only where the earthing needs one (TT, IEC 60364-4-41 clause 411.5.3): in a TN system it may be missing.
+    /// only where the earthing needs one (TT, IEC 60364-4-41 clause 411.5.3), or where the machine file says that it is there: in a TN system it may be missing.
     /// </remarks>
     public static MainsSource Of(MainsSupply mains)
     {
@@ -60,6 +60,6 @@ public sealed record MainsSource(
             sourceEarth,
             16,
             FuseCurve.BreakerB,
-            mains.Earthing == SystemEarthing.TT ? 0.03 : null);
+            mains.ResidualCurrent?.Amperes ?? (mains.Earthing == SystemEarthing.TT ? 0.03 : null));
     }
 }

@@ -8,8 +8,9 @@ internal sealed class LiveView
     // A device that takes longer may still be in when a person looks.
     private const double SlowSeconds = 5;
 
-    // A residual-current device of 30 mA may trip from half its rated current (IEC 61008-1, from memory).
-    private const double MayTripAmperes = 0.015;
+    // A residual-current device may trip from half its rated current (IEC 61008-1, from memory); 30 mA where it is not known which, or whether, one is there.
+    private const double MayTripShare = 0.5;
+    private const double UsualResidualAmperes = 0.03;
 
     private readonly Lazy<bool> _isLimiting;
     private readonly Lazy<bool> _mayLosePower;
@@ -62,6 +63,6 @@ internal sealed class LiveView
         if (solution.Changed.Circuit.Mains is not { } mains)
             return false;
         var looked = mains.ResidualAmperes is null ? solution.AtFirst ?? solution : solution;
-        return looked.ResidualAmperes >= MayTripAmperes;
+        return looked.ResidualAmperes >= MayTripShare * (mains.ResidualAmperes ?? UsualResidualAmperes);
     }
 }

@@ -41,11 +41,16 @@ internal static class MachineShapes
             Key<MainsSupply>.Needed("voltage", "Nominal line-to-neutral voltage, rms.", Shapes.Voltage, mains => mains.Voltage),
             Key<MainsSupply>.Needed("frequency", "Nominal frequency.", Shapes.Frequency, mains => mains.Frequency),
             Key<MainsSupply>.Needed("earthing", "Type of system earthing, IEC 60364-1.", Earthing, mains => mains.Earthing),
+            Key<MainsSupply>.Optional(
+                "residual-current", "Rated residual current of the device that is known to guard the outlet, IEC 61008-1.", Shapes.AnyCurrent, mains => mains.ResidualCurrent),
         ],
         fields => new(
             fields.Get<ElectricPotential>("voltage"),
             fields.Get<Frequency>("frequency"),
-            fields.Get<SystemEarthing>("earthing")));
+            fields.Get<SystemEarthing>("earthing"))
+        {
+            ResidualCurrent = fields.Get<ElectricCurrent?>("residual-current"),
+        });
 
     public static readonly RecordShape<MachineHead> Head = new(
         "machine",

@@ -52,13 +52,29 @@ public sealed class TouchVoltageTests
         Assert.InRange(Frame(model, solution), 0, 5);
     }
 
+    // 230 V over a leak of 1 kilohm is 0.23 A: no breaker of 16 A sees it, a device of 30 mA trips (IEC 61008-1: at its rated residual current at the latest).
+    [Fact]
+    public void A_residual_current_device_that_the_machine_file_names_is_counted_on_in_a_TN_system_too()
+    {
+        var supply = Repository.Design("alderbrook").Mains!;
+        var guarded = Model(MainsSource.Of(supply with { ResidualCurrent = UnitsNet.ElectricCurrent.FromMilliamperes(30) }));
+        var unguarded = Model(MainsSource.Of(supply));
+
+        Assert.Empty(unguarded.Solve(Idle(unguarded), Leak(unguarded)).Trips);
+        Assert.True(Assert.Single(guarded.Solve(Idle(guarded), Leak(guarded)).Trips).IsResidual);
+    }
+
     private static LiveModel Model(MainsSource mains) =>
         new(new WiringContext(WiringNetworkBuilder.Build(Repository.Design("alderbrook"))), mains);
 
     private static ControlState Idle(LiveModel model) => LiveSamples.State(model, ControlStateKind.Idle);
 
-    private static ElementChange[] LineToFrame(LiveModel model) =>
-        [new Join(model.Context.Wiring.TerminalNode(new("X2", "5")), model.Context.Wiring.TerminalNode(new("U1", "METAL")), 0.001, 0.001)];
+    private static ElementChange[] LineToFrame(LiveModel model) => LineToFrame(model, 0.001);
+
+    private static ElementChange[] Leak(LiveModel model) => LineToFrame(model, 1000);
+
+    private static ElementChange[] LineToFrame(LiveModel model, double ohms) =>
+        [new Join(model.Context.Wiring.TerminalNode(new("X2", "5")), model.Context.Wiring.TerminalNode(new("U1", "METAL")), ohms, ohms)];
 
     private static double Frame(LiveModel model, LiveSolution solution) =>
         solution.AcVolts(model.Context.Wiring.TerminalNode(new("U1", "METAL"))).Magnitude;

@@ -22,7 +22,7 @@ internal sealed class RandomMachine(int seed)
         var routes = Many(0, 3, number => Route(Name(number), surfaces));
         var parts = Many(1, 5, number => Part(number, Pick(types), surfaces, rails));
         var terminals = parts.SelectMany(part => part.Type.Terminals.Select(terminal => new TerminalReference(part.Designation, terminal.Name))).ToList();
-        var mains = Chance() ? new MainsSupply(ElectricPotential.FromVolts(Number()), Frequency.FromHertz(Number()), Any<SystemEarthing>()) : null;
+        var mains = Chance() ? new MainsSupply(ElectricPotential.FromVolts(Number()), Frequency.FromHertz(Number()), Any<SystemEarthing>()) { ResidualCurrent = Chance() ? ElectricCurrent.FromAmperes(Number()) : null } : null;
         return new(Text(), TextOrNone(), mains, parts, Many(0, 6, number => Conductor(number, terminals, routes)), routes)
         {
             Surfaces = surfaces,

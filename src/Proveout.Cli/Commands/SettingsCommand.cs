@@ -79,5 +79,22 @@ internal static class SettingsCommand
                 sheet.Add(setting.Name, setting.Value, SettingWords.Of(setting.State), setting.Later);
             terminal.Show(sheet);
         }
+
+        ShowMistakes(terminal, view.Mistakes);
+    }
+
+    private static void ShowMistakes(Terminal terminal, MistakeTable table)
+    {
+        terminal.Say();
+        terminal.Say($"When they are entered, try them: {table.Checks.Count} trials surely show {table.Mistakes.Count(row => row.CaughtBy.Count > 0)} of {table.Mistakes.Count} wrong settings that were thought of.");
+        foreach (var setUp in table.SetUps)
+        {
+            foreach (var caution in setUp.Cautions)
+                terminal.Say($"CAUTION: {caution}", Meaning.Caution);
+            terminal.Say($"{setUp.Title}. {string.Join(" ", setUp.Instructions)}");
+        }
+
+        foreach (var check in table.Checks)
+            terminal.Say($"{check.Check.Title}: {check.Check.Instruction}{(check.Check.Unit.Length > 0 ? $" Right: {check.Expected}." : "")}");
     }
 }

@@ -3,10 +3,10 @@ using Proveout.Workshop;
 namespace Proveout.Cli;
 
 /// <summary>Everything that a machine's controllers have to be told.</summary>
-internal sealed record SettingsShape(string Format, string Machine, string Fingerprint, string Build, IReadOnlyList<SettingGroupShape> Groups)
+internal sealed record SettingsShape(string Format, string Machine, string Fingerprint, string Build, IReadOnlyList<SettingGroupShape> Groups, MistakeTableShape Mistakes)
 {
     public static SettingsShape Of(SettingsView view) => new(
-        "proveout-settings 1", view.Machine.Name, view.Fingerprint, view.Build, [.. view.Groups.Select(SettingGroupShape.Of)]);
+        "proveout-settings 1", view.Machine.Name, view.Fingerprint, view.Build, [.. view.Groups.Select(SettingGroupShape.Of)], MistakeTableShape.Of(view.Mistakes));
 }
 
 /// <summary>Settings that belong together.</summary>

@@ -18,7 +18,10 @@ public static class SettingsSheet
         var design = machine.Design;
         var live = new LiveModel(new WiringContext(WiringNetworkBuilder.Build(design)));
         var known = new SettingsCase(design, live, HeatPrediction.Of(machine.Summary, design), BeltProof.MotorsThatMove(design.Motion));
-        return new(machine.Summary, machine.Fingerprint, "", [.. Sources.Select(source => source.Of(known)).Where(group => group.Settings.Count > 0)]);
+        return new(machine.Summary, machine.Fingerprint, "", [.. Sources.Select(source => source.Of(known)).Where(group => group.Settings.Count > 0)])
+        {
+            Mistakes = MistakeTables.Of(SettingTrials.Of(known)),
+        };
     }
 
     /// <summary>The sheet of one build: what was measured on it takes the place of what was open.</summary>

@@ -15,6 +15,9 @@ public sealed record SettingsView(MachineSummary Machine, string Fingerprint, st
         "A guard is a program. An independent thermal cut-off is what stops a heater whose switch has failed.",
     ];
 
+    /// <summary>Wrong settings, and the fewest trials that surely show all of them that can be shown.</summary>
+    public required MistakeTable Mistakes { get; init; }
+
     /// <summary>How many are not known yet.</summary>
     public int Open => Groups.Sum(group => group.Settings.Count(setting => setting.State == SettingState.Open));
 }

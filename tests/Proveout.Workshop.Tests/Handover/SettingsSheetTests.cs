@@ -46,6 +46,32 @@ public sealed class SettingsSheetTests
             });
     }
 
+    [Theory]
+    [MemberData(nameof(Machines))]
+    public void Every_wrong_setting_is_surely_shown_by_a_trial(string name)
+    {
+        var table = Of(name).Mistakes;
+
+        Assert.NotEmpty(table.Mistakes);
+        Assert.All(table.Mistakes, row => Assert.True(row.CaughtBy.Count > 0, row.Fault.Id));
+        Assert.All(table.SetUps, setUp => Assert.NotEmpty(setUp.Cautions));
+    }
+
+    [Fact]
+    public void A_factor_of_steps_is_told_from_another_by_the_same_jog()
+    {
+        var table = Of("alderbrook").Mistakes;
+        var jog = table.Checks.Single(check => check.Check.Id == "jog-x").Check;
+
+        Assert.Equal((99, 101), (jog.Expectation.Low, jog.Expectation.High));
+        Assert.Contains(table.Mistakes, row => row.Fault.Id == "steps-x-0-8" && row.CaughtBy.Contains(jog.Title));
+        Assert.Contains(table.Mistakes, row => row.Fault.Id == "reversed-x" && row.Fault.Severity == Proveout.Engine.Faults.Severity.Damage);
+    }
+
+    [Fact]
+    public void Outputs_exchanged_with_a_heater_are_a_fire() =>
+        Assert.All(Of("pennywort").Mistakes.Mistakes.Where(row => row.Fault.Kind == "outputs-exchanged" && row.Fault.Sentence.Contains("OUT0", StringComparison.Ordinal)), row => Assert.Equal(Proveout.Engine.Faults.Severity.Fire, row.Fault.Severity));
+
     [Fact]
     public void A_measurement_takes_the_place_of_what_was_open()
     {

@@ -134,7 +134,11 @@ internal sealed class SettingTrials
 
     private void Add(string kind, string what, string instruction, string right, ReadingInterval expectation, Dictionary<string, ReadingInterval> wrongBy, string unit = "") =>
         _trials.Add(new(
-            new Check(SettingWords.Slug($"{kind} {what}"), kind, SettingSetUps.Id, $"{Title(kind)} {what}", $"{instruction} {right}", [], unit, expectation, right, 30),
+            new Check(SettingWords.Slug($"{kind} {what}"), kind, SettingSetUps.Id, $"{Title(kind)} {what}", $"{instruction} {right}", [], unit, expectation, right, 30)
+            {
+                // Nothing is heated, or driven to its end, before outputs, inputs and the way of the axes are right.
+                DoLast = kind is "guard" or "travel",
+            },
             wrongBy));
 
     private static string Title(string kind) => kind switch

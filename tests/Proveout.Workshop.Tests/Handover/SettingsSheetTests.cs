@@ -57,6 +57,15 @@ public sealed class SettingsSheetTests
         Assert.All(table.SetUps, setUp => Assert.NotEmpty(setUp.Cautions));
     }
 
+    [Theory]
+    [MemberData(nameof(Machines))]
+    public void Nothing_is_heated_or_driven_to_its_end_before_outputs_and_inputs_are_right(string name)
+    {
+        var kinds = Of(name).Mistakes.Checks.Select(check => check.Check.Kind).ToArray();
+
+        Assert.DoesNotContain(kinds.SkipWhile(kind => kind is not ("guard" or "travel")), kind => kind is "output" or "input" or "jog");
+    }
+
     [Fact]
     public void A_factor_of_steps_is_told_from_another_by_the_same_jog()
     {

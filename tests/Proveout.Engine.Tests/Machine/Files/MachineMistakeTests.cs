@@ -7,7 +7,7 @@ public sealed class MachineMistakeTests
     [InlineData("place: rear", "^plcae: rear", "plcae", "`place`")]
     [InlineData("section: 1.0", "^color: red, section: 1.0", "color", "`colour`")]
     [InlineData("summary:", "^sumary:", "sumary", "`summary`")]
-    [InlineData("earthing: TN-S}", "earthing: TN-S, ^phases: 3}", "phases", "`voltage`, `frequency` and `earthing`")]
+    [InlineData("earthing: TN-S}", "earthing: TN-S, ^phases: 3}", "phases", "`voltage`, `frequency`, `earthing` and `residual-current`")]
     [InlineData("routes:", "^extras: {}\nroutes:", "extras", "`conductors`")]
     public void An_unknown_key_is_reported_with_the_nearest(string right, string wrong, string offending, string mend) =>
         Mistake.IsReported(Sample.MachineText, right, wrong, "unknown-key", offending, mend);

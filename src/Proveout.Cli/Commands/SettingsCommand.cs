@@ -74,9 +74,11 @@ internal static class SettingsCommand
         {
             terminal.Say();
             terminal.Say($"{group.Title}. {group.Purpose}");
-            var sheet = new Sheet("Setting", "Value", "Known", "What would change it");
-            foreach (var setting in group.Settings)
-                sheet.Add(setting.Name, setting.Value, SettingWords.Of(setting.State), setting.Later);
+            foreach (var sentence in group.Common)
+                terminal.Say(sentence);
+            var sheet = new Sheet([.. group.Headings]);
+            foreach (var row in group.Rows)
+                sheet.Add([.. row]);
             terminal.Show(sheet);
         }
 

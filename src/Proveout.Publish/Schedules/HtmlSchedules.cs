@@ -9,11 +9,11 @@ public static class HtmlSchedules
 {
     /// <summary>The page. Equal input gives equal output.</summary>
     public static string Write(ScheduleBook book) =>
-        HtmlPage.Write($"{book.Machine}: schedules", [Head(book), Cautions(book), Contents(book), .. book.Schedules.Select(SectionOf)]);
+        HtmlPage.Write($"{book.Machine}: {book.Kind.ToLowerInvariant()}", [Head(book), Cautions(book), Contents(book), .. book.Schedules.Select(SectionOf)]);
 
     private static XElement Head(ScheduleBook book) => new(
         "header",
-        Text("p", "Schedules"),
+        Text("p", book.Kind),
         Text("h1", book.Machine),
         Classed("p", "summary", new XText(PlainText.Clean(book.Summary))),
         Facts(("Fingerprint of the machine file", book.Fingerprint)));
@@ -26,16 +26,19 @@ public static class HtmlSchedules
 
     private static XElement Contents(ScheduleBook book) => new(
         "nav",
-        new XAttribute("aria-label", "Schedules"),
+        new XAttribute("aria-label", book.Kind),
         new XElement("ul", book.Schedules.Select(schedule => new XElement("li", new XElement("a", new XAttribute("href", $"#{schedule.Id}"), schedule.Title)))));
 
     private static XElement SectionOf(Schedule schedule) => Section(
         schedule.Id,
         schedule.Title,
-        Text("p", schedule.Purpose),
-        schedule.Rows.Count == 0
-            ? Text("p", "None.")
-            : Table(schedule.Total.Length > 0 ? schedule.Total : schedule.Title, [.. schedule.Columns.Select(column => column.Heading)], schedule.Rows.Select(RowOf)));
+        [
+            Text("p", schedule.Purpose),
+            .. schedule.Cautions.Count == 0 ? Array.Empty<XElement>() : [new XElement("div", new XAttribute("class", "cautions"), List(schedule.Cautions))],
+            schedule.Rows.Count == 0
+                ? Text("p", "None.")
+                : Table(schedule.Total.Length > 0 ? schedule.Total : schedule.Title, [.. schedule.Columns.Select(column => column.Heading)], schedule.Rows.Select(RowOf)),
+        ]);
 
     private static XElement[] RowOf(IReadOnlyList<string> row) =>
     [

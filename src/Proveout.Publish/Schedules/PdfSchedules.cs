@@ -10,7 +10,7 @@ public static class PdfSchedules
     /// <param name="written">Moment that the document bears.</param>
     /// <param name="destination">Where to.</param>
     public static void Write(ScheduleBook book, DateTimeOffset written, Stream destination) => PdfBook.Write(
-        new BookTitle($"{book.Machine}: schedules", book.Machine, "Schedules", "", $"Machine file {book.Fingerprint}", written),
+        new BookTitle($"{book.Machine}: {book.Kind.ToLowerInvariant()}", book.Machine, book.Kind, "", $"Machine file {book.Fingerprint}", written),
         destination,
         document =>
         {
@@ -22,7 +22,7 @@ public static class PdfSchedules
 
     private static void WriteHead(PdfSheet sheet, ScheduleBook book)
     {
-        sheet.Write("Schedules", PdfStyle.Note);
+        sheet.Write(book.Kind, PdfStyle.Note);
         sheet.Write(book.Machine, PdfStyle.Title);
         sheet.Write(book.Summary, PdfStyle.Body);
         sheet.Space(8);
@@ -41,6 +41,8 @@ public static class PdfSchedules
         if (schedule.Total.Length > 0)
             sheet.Write(schedule.Total, PdfStyle.Strong);
         sheet.Space(4);
+        foreach (var caution in schedule.Cautions)
+            PdfCaution.Write(sheet, caution);
         if (schedule.Rows.Count == 0)
             sheet.Write("None.", PdfStyle.Body);
         new PdfTable(sheet, schedule.Title, ColumnsOf(schedule)).Write(schedule.Rows.Select(RowOf));

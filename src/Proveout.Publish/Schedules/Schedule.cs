@@ -10,6 +10,9 @@ namespace Proveout.Publish.Schedules;
 public sealed record Schedule(
     string Id, string Title, string Purpose, IReadOnlyList<ScheduleColumn> Columns, IReadOnlyList<IReadOnlyList<string>> Rows, string Total = "")
 {
+    /// <summary>What can hurt when it is worked through; shown before it.</summary>
+    public IReadOnlyList<string> Cautions { get; init; } = [];
+
     /// <summary>An empty box to tick.</summary>
     public const string Box = "☐";
 }

@@ -8,4 +8,8 @@ namespace Proveout.Publish.Schedules;
 /// <param name="Schedules">The schedules.</param>
 /// <param name="Labels">The labels.</param>
 public sealed record ScheduleBook(
-    string Machine, string Summary, string Fingerprint, IReadOnlyList<string> Cautions, IReadOnlyList<Schedule> Schedules, IReadOnlyList<WireLabel> Labels);
+    string Machine, string Summary, string Fingerprint, IReadOnlyList<string> Cautions, IReadOnlyList<Schedule> Schedules, IReadOnlyList<WireLabel> Labels)
+{
+    /// <summary>What kind of lists they are, in a word or two.</summary>
+    public string Kind { get; init; } = "Schedules";
+}

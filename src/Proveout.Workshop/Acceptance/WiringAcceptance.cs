@@ -16,8 +16,10 @@ internal sealed class WiringAcceptance : IAcceptanceSource
         foreach (var stop in StopActions.Of(machine.Live))
             yield return new(
                 SettingWords.Slug($"stop {stop.Part} {stop.Position}"), AcceptancePhase.Protection, $"{stop.Part} {stop.Position}",
-                $"With everything at work, operate {stop.Part} once, then release it.",
-                $"{string.Join(", ", stop.Stops)} stop at once and stay off when it is released.",
+                stop.StaysOff.Count > 0
+                    ? $"With everything at work, operate {stop.Part} once, then release it."
+                    : $"With everything at work, operate {stop.Part} once; command everything off before you release it, for nothing else keeps it off.",
+                $"{string.Join(", ", stop.Stops)} stop at once{(stop.StaysOff.Count > 0 ? $"; {string.Join(", ", stop.StaysOff)} stay off when it is released, until started again" : "")}.",
                 "Do not use the machine: its stop does not stop.", "IEC 60204-1 clauses 9.2.2 and 9.2.3.4.2, from memory.");
         if (machine.Design.Mains is not null)
             foreach (var item in Mains(machine.Design))
@@ -25,7 +27,7 @@ internal sealed class WiringAcceptance : IAcceptanceSource
         if (Warmest(machine.Live) is { Count: > 0 } warm)
             yield return new(
                 "joints-warm", AcceptancePhase.Soak, "Joints that carry most",
-                $"After an hour with everything at work, pull the plug and feel, or measure at once: {string.Join("; ", warm)}.",
+                $"After an hour with everything at work pull the plug and keep it in sight. Open, touch nothing, and look at once with a contactless thermometer; without one, wait five minutes, prove dead, then feel: {string.Join("; ", warm)}.",
                 "None is more than 20 K warmer than its neighbours; nothing smells or is discoloured.",
                 "A poor joint: cut it off and make it anew.", Practice);
         if (machine.Design.Parts.Any(part => part.Type.ClassLetter == "G"))

@@ -4,4 +4,5 @@ namespace Proveout.Engine.Electrical;
 /// <param name="Part">The stop.</param>
 /// <param name="Position">How it is operated, such as <c>pressed</c>.</param>
 /// <param name="Stops">Designations of what then rests though every output is commanded.</param>
-public sealed record StopAction(string Part, string Position, IReadOnlyList<string> Stops);
+/// <param name="StaysOff">Which of these still rest when it is released; empty for a machine without a start button, where all come back at once.</param>
+public sealed record StopAction(string Part, string Position, IReadOnlyList<string> Stops, IReadOnlyList<string> StaysOff);

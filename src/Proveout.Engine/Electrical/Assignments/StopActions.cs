@@ -14,7 +14,14 @@ public static class StopActions
                where state.Kind == ControlStateKind.Stopped
                let stopped = StopTakesPower.Stopped(checks, state)
                where stopped.Count > 0
-               select new StopAction(state.Positions[0].Part, state.Positions[0].Position, [.. stopped.Select(load => load.Part.Designation).Distinct(StringComparer.Ordinal)]),
+               let released = model.States.FirstOrDefault(after => after.Kind == ControlStateKind.Released && after.After == state)
+               select new StopAction(
+                   state.Positions[0].Part,
+                   state.Positions[0].Position,
+                   Designations(stopped),
+                   released is null ? [] : Designations(StopTakesPower.Stopped(checks, released).Where(stopped.Contains))),
         ];
     }
+
+    private static string[] Designations(IEnumerable<ILoad> loads) => [.. loads.Select(load => load.Part.Designation).Distinct(StringComparer.Ordinal)];
 }

@@ -90,6 +90,17 @@ public sealed class ControllerAssignmentsTests
         Assert.Empty(new[] { "E1", "E2", "M1", "M2", "M3", "M4", "M5", "M6", "M7" }.Except(stop.Stops));
     }
 
+    [Fact]
+    public void What_stays_off_after_a_stop_is_what_a_start_button_must_start_again()
+    {
+        // quarrymoor's contactor holds itself by its start button; pennywort has no stop that takes power.
+        var stop = Assert.Single(StopActions.Of(LiveSamples.Model("quarrymoor")), action => action.Part == "S2");
+
+        Assert.NotEmpty(stop.StaysOff);
+        Assert.Empty(stop.StaysOff.Except(stop.Stops));
+        Assert.Empty(StopActions.Of(LiveSamples.Model("pennywort")).SelectMany(action => action.StaysOff));
+    }
+
     [Theory]
     [MemberData(nameof(Machines))]
     public void What_a_supply_gives_its_conductors_carry(string sample)

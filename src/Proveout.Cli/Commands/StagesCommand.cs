@@ -12,7 +12,7 @@ internal static class StagesCommand
     {
         var command = new ExampleCommand(
             "stages",
-            "For a machine that is built in stages: the checks of the first stage, and after each later fitting which checks are new, which to repeat, and which readings still hold.",
+            "For a machine that is built in stages: the first stage, and after each later fitting the fewest checks that surely catch what its fitting can bring.",
             "proveout stages samples/alderbrook")
         {
             options.Machine, options.Json,

@@ -51,10 +51,7 @@ internal static class AcceptanceEndpoints
             [
                 .. (await desk.AcceptAsync(buildId, form.Name, form.Text("found"), form.Text("note"), person, form.Key, context.RequestAborted)).Diagnostics.Select(Refusal.Sentence),
             ];
-        if (problems.Count > 0)
-            return PageResult.Of<AcceptancePage>(view with { Refusal = form.Refuse(problems) }, StatusCodes.Status422UnprocessableEntity);
-        PersonCookie.Remember(context, person);
-        return new SeeOther($"{view.Address}#item-{form.Name}");
+        return FormAnswer.Of<AcceptancePage>(context, form, problems, refusal => view with { Refusal = refusal }, person, $"{view.Address}#item-{form.Name}");
     }
 
     private static async Task<AcceptancePageView?> ViewAsync(string buildId, HttpContext context, IBench bench, IHandoverDesk desk) =>

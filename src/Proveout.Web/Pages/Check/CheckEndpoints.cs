@@ -37,10 +37,7 @@ internal static class CheckEndpoints
         var form = await PostedForm.ReadAsync(context);
         var forms = new CheckForms(bench, view, form, context.RequestAborted);
         var problems = await forms.EnterAsync();
-        if (problems.Count > 0)
-            return PageResult.Of<CheckPage>(view with { Refusal = form.Refuse(problems) }, StatusCodes.Status422UnprocessableEntity);
-        PersonCookie.Remember(context, form.Person(view.Person));
-        return new SeeOther(forms.NextAddress);
+        return FormAnswer.Of<CheckPage>(context, form, problems, refusal => view with { Refusal = refusal }, view.Person, forms.NextAddress);
     }
 
     private static async Task<CheckView?> ViewAsync(string buildId, string checkId, HttpContext context, IBench bench)

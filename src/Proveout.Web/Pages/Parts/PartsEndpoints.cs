@@ -32,10 +32,7 @@ internal static class PartsEndpoints
             problems = [.. (await desk.NoteAsync(buildId, request, context.RequestAborted)).Diagnostics.Select(Refusal.Sentence)];
         }
 
-        if (problems.Count > 0)
-            return PageResult.Of<PartsPage>(view with { Refusal = form.Refuse(problems) }, StatusCodes.Status422UnprocessableEntity);
-        PersonCookie.Remember(context, person);
-        return new SeeOther($"{view.Address}#part-{form.Name}");
+        return FormAnswer.Of<PartsPage>(context, form, problems, refusal => view with { Refusal = refusal }, person, $"{view.Address}#part-{form.Name}");
     }
 
     private static async Task<PartsView?> ViewAsync(string buildId, HttpContext context, IBench bench, IReceivingDesk desk) =>

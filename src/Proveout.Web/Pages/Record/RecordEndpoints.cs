@@ -28,10 +28,8 @@ internal static class RecordEndpoints
             return TroubleEndpoints.Missing("There is no such build.");
         var form = await PostedForm.ReadAsync(context);
         var problems = form.Problems.Count > 0 ? form.Problems : await HandOverAsync(buildId, form, view, bench, context.RequestAborted);
-        if (problems.Count > 0)
-            return PageResult.Of<RecordPage>(view with { Refusal = form.Refuse(problems) }, StatusCodes.Status422UnprocessableEntity);
-        PersonCookie.Remember(context, form.Person(view.Person));
-        return new SeeOther($"{view.Address}#{(form.Name == "deviation" ? "notes" : "sign-off")}");
+        return FormAnswer.Of<RecordPage>(
+            context, form, problems, refusal => view with { Refusal = refusal }, view.Person, $"{view.Address}#{(form.Name == "deviation" ? "notes" : "sign-off")}");
     }
 
     private static async Task<IReadOnlyList<string>> HandOverAsync(

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text;
 using Proveout.Engine.Machine;
 using Proveout.Publish.Report;
+using Proveout.Workshop;
 
 namespace Proveout.Cli;
 
@@ -54,9 +55,5 @@ internal static class ReportCommand
         return ExitCode.Fine;
     }
 
-    // Lower case with hyphens, so that the name is the same on every system.
-    private static string FileNameOf(string text) =>
-        string.Join('-', new string([.. text.Select(letter => char.IsAsciiLetterOrDigit(letter) ? char.ToLowerInvariant(letter) : ' ')]).Split(' ', StringSplitOptions.RemoveEmptyEntries)) is { Length: > 0 } name
-            ? name
-            : "record";
+    private static string FileNameOf(string text) => PlainNames.Of(text) is { Length: > 0 } name ? name : "record";
 }

@@ -16,5 +16,5 @@ public static class AcceptanceWords
     };
 
     /// <summary>Name in data and addresses.</summary>
-    public static string Id(AcceptancePhase phase) => SettingWords.Slug(string.Concat(phase.ToString().Select(letter => char.IsUpper(letter) ? $" {letter}" : letter.ToString())));
+    public static string Id(AcceptancePhase phase) => PlainNames.Of(string.Concat(phase.ToString().Select(letter => char.IsUpper(letter) ? $" {letter}" : letter.ToString())));
 }

@@ -33,5 +33,5 @@ internal sealed class HeatAcceptance : IAcceptanceSource
             "A poor joint, a loose sensor, insulation that has come off: the dead checks of its circuit first.", Practice);
     }
 
-    private static string Id(HeatedView body, string what) => SettingWords.Slug($"{body.Name} {what}");
+    private static string Id(HeatedView body, string what) => PlainNames.Of($"{body.Name} {what}");
 }

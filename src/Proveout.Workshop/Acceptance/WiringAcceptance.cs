@@ -15,11 +15,11 @@ internal sealed class WiringAcceptance : IAcceptanceSource
     {
         foreach (var stop in StopActions.Of(machine.Live))
             yield return new(
-                SettingWords.Slug($"stop {stop.Part} {stop.Position}"), AcceptancePhase.Protection, $"{stop.Part} {stop.Position}",
+                PlainNames.Of($"stop {stop.Part} {stop.Position}"), AcceptancePhase.Protection, $"{stop.Part} {stop.Position}",
                 stop.StaysOff.Count > 0
                     ? $"With everything at work, operate {stop.Part} once, then release it."
                     : $"With everything at work, operate {stop.Part} once; command everything off before you release it, for nothing else keeps it off.",
-                $"{string.Join(", ", stop.Stops)} stop at once{(stop.StaysOff.Count > 0 ? $"; {string.Join(", ", stop.StaysOff)} stay off when it is released, until started again" : "")}.",
+                $"{string.Join(", ", stop.Stops)} stop at once{StayOff(stop)}.",
                 "Do not use the machine: its stop does not stop.", "IEC 60204-1 clauses 9.2.2 and 9.2.3.4.2, from memory.");
         if (machine.Design.Mains is not null)
             foreach (var item in Mains(machine.Design))
@@ -47,6 +47,10 @@ internal sealed class WiringAcceptance : IAcceptanceSource
             "No flattened, bright or brittle spot; ties hold.",
             "Replace the lead, and find what rubbed.", Practice);
     }
+
+    private static string StayOff(StopAction stop) =>
+        stop.StaysOff.Count == 0 ? ""
+        : $"{(stop.StaysOff.Count == stop.Stops.Count ? " and" : $"; {string.Join(", ", stop.StaysOff)}")} stay off when it is released, until started again";
 
     private static IEnumerable<AcceptanceItem> Mains(MachineDesign design)
     {

@@ -16,7 +16,7 @@ internal sealed class AxisSettings : ISettingSource
         ]);
 
     private static Setting TravelOf(Axis axis) => new(
-        SettingWords.Slug($"travel {axis.Name}"),
+        PlainNames.Of($"travel {axis.Name}"),
         $"Travel of {axis.Name}",
         string.Create(CultureInfo.InvariantCulture, $"{axis.Low.Millimeters:0.###} mm to {axis.High.Millimeters:0.###} mm"),
         SettingState.Designed,
@@ -28,7 +28,7 @@ internal sealed class AxisSettings : ISettingSource
     };
 
     private static Setting StepsOf(MotorRow motor, MotorShare share) => new(
-        SettingWords.Slug($"steps {motor.Motor} {share.Axis}"),
+        PlainNames.Of($"steps {motor.Motor} {share.Axis}"),
         $"Full steps of {motor.Motor} for 1 mm of {share.Axis}",
         string.Create(CultureInfo.InvariantCulture, $"{Math.Sign(share.TurnsPerMm) / share.MmPerFullStep:+0.####;-0.####} ({(share.TurnsPerMm > 0 ? "as" : "against")} its positive turn{(motor.IsTied ? ", together with the others" : "")})"),
         SettingState.Computed,

@@ -53,5 +53,5 @@ internal sealed class HeatSettings : ISettingSource
     private static Setting Number(HeatedView view, string what, string name, double number, string unit, string words, SettingState state, string from, string later) =>
         new(Id(view, what), name, words, state, from, later) { Number = number, Unit = unit };
 
-    private static string Id(HeatedView view, string what) => SettingWords.Slug($"{view.Name} {what}");
+    private static string Id(HeatedView view, string what) => PlainNames.Of($"{view.Name} {what}");
 }

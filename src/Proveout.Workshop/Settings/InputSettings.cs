@@ -10,10 +10,10 @@ internal sealed class InputSettings : ISettingSource
         "inputs",
         "Inputs",
         "What hangs on each input, and what it then reads. An input whose voltage rises when its contact is operated also reads a broken wire as operated: the safe way round.",
-        [.. ControllerAssignments.Inputs(machine.Live).Select(SettingOf)]);
+        [.. machine.Inputs.Select(SettingOf)]);
 
     private static Setting SettingOf(InputAssignment input) => new(
-        SettingWords.Slug($"input {input.Part} {input.Terminal} {input.Sensor}"),
+        PlainNames.Of($"input {input.Part} {input.Terminal} {input.Sensor}"),
         $"Input {input.Terminal} of {input.Part}",
         $"{input.Sensor} ({input.SensorName}): {Reads(input)}",
         SettingState.Computed,

@@ -16,7 +16,7 @@ internal static class MeasuredSettings
         from measurement in measurements.GroupBy(kept => (kept.Analysis, kept.Title)).Select(alike => alike.Last())
         from figure in measurement.Results.Index()
         select new Setting(
-            SettingWords.Slug($"{measurement.Analysis} {measurement.Sequence} {figure.Index}"),
+            PlainNames.Of($"{measurement.Analysis} {measurement.Sequence} {figure.Index}"),
             $"{measurement.Title}: {figure.Item.Name}",
             Words(figure.Item),
             SettingState.Measured,

@@ -12,12 +12,12 @@ internal sealed class MotorSettings : ISettingSource
         "motors",
         "Motors",
         "The least of what the motor's terminals and the driver's terminals bear for long, taken as the peak of the sine to be safe. See whether your controller asks for the root mean square or the peak.",
-        [.. ControllerAssignments.Outputs(machine.Live).Where(output => output.IsMotor).SelectMany(output => output.Loads.Select(load => SettingOf(machine.Design, output, load.Part)))]);
+        [.. machine.Outputs.Where(output => output.IsMotor).SelectMany(output => output.Loads.Select(load => SettingOf(machine.Design, output, load.Part)))]);
 
     private static Setting SettingOf(MachineDesign design, OutputAssignment output, string motor)
     {
         var name = $"Current in each winding of {motor} ({design.FindPart(motor)!.Name}), at most";
-        var id = SettingWords.Slug($"current {motor}");
+        var id = PlainNames.Of($"current {motor}");
         double[] limits = [.. Limits(design, output, motor)];
         // Rounded down: more burns, less only loses torque.
         var (peak, rms) = limits.Length > 0 ? (RoundDown(limits.Min()), RoundDown(limits.Min() / PeakOverRms)) : (0, 0);

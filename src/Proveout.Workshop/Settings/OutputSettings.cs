@@ -11,10 +11,10 @@ internal sealed class OutputSettings : ISettingSource
         "outputs",
         "Outputs",
         "What works when each output alone is commanded, found by running the sound machine live. Give each output this job and no other.",
-        [.. ControllerAssignments.Outputs(machine.Live).Select(output => SettingOf(machine.Design, output))]);
+        [.. machine.Outputs.Select(output => SettingOf(machine.Design, output))]);
 
     private static Setting SettingOf(MachineDesign design, OutputAssignment output) => new(
-        SettingWords.Slug($"output {output.Part} {output.Command}"),
+        PlainNames.Of($"output {output.Part} {output.Command}"),
         $"Output {output.Command} of {output.Part} ({string.Join(", ", output.Terminals)})",
         Drives(design, output),
         SettingState.Computed,

@@ -51,12 +51,12 @@ internal sealed class SettingTrials
 
     private void AddOutputs(SettingsCase machine)
     {
-        OutputAssignment[] outputs = [.. ControllerAssignments.Outputs(machine.Live).Where(output => output.Loads.Count > 0)];
+        OutputAssignment[] outputs = [.. machine.Outputs.Where(output => output.Loads.Count > 0)];
         var exchanged = new List<(string Fault, OutputAssignment One, OutputAssignment Other)>();
         foreach (var (one, other) in outputs.Zip(outputs.Skip(1)).Where(pair => pair.First.Part == pair.Second.Part && pair.First.IsMotor == pair.Second.IsMotor))
         {
             var heats = one.Loads.Concat(other.Loads).Any(load => load.AtWork == "gets warm");
-            var id = SettingWords.Slug($"outputs exchanged {one.Part} {one.Command} {other.Command}");
+            var id = PlainNames.Of($"outputs exchanged {one.Part} {one.Command} {other.Command}");
             exchanged.Add((id, one, other));
             AddFault(
                 id, "outputs-exchanged", $"Outputs {one.Command} and {other.Command} of {one.Part} are set for each other's loads.", [one.Part],
@@ -74,16 +74,16 @@ internal sealed class SettingTrials
 
     private void AddInputs(SettingsCase machine)
     {
-        var inputs = ControllerAssignments.Inputs(machine.Live);
+        var inputs = machine.Inputs;
         foreach (var input in inputs)
         {
-            var id = SettingWords.Slug($"{input.Part} {input.Terminal} {input.Sensor}");
+            var id = PlainNames.Of($"{input.Part} {input.Terminal} {input.Sensor}");
             var shows = new Dictionary<string, ReadingInterval>();
             if (input.IsContact)
                 AddFault($"inverted-{id}", "input-inverted", $"Input {input.Terminal} of {input.Part} is set the wrong way round for {input.Sensor}.", [input.Part, input.Sensor], Severity.Damage, "An axis does not stop at its stop, or never starts: it crashes.", shows);
             foreach (var other in inputs.Where(other => other.Part == input.Part && other.Terminal != input.Terminal && other.IsContact == input.IsContact))
                 AddFault(
-                    SettingWords.Slug($"inputs exchanged {id} {other.Terminal} {other.Sensor}"), "inputs-exchanged",
+                    PlainNames.Of($"inputs exchanged {id} {other.Terminal} {other.Sensor}"), "inputs-exchanged",
                     $"Input {input.Terminal} of {input.Part} is read as what hangs on {other.Terminal}, {other.Sensor}.", [input.Part, input.Sensor, other.Sensor],
                     input.IsContact ? Severity.Damage : Severity.Fire,
                     input.IsContact ? "The wrong axis stops: another crashes." : "A heater is governed by another's sensor and heats without an end.", shows);
@@ -100,21 +100,21 @@ internal sealed class SettingTrials
     {
         var jog = new Dictionary<string, ReadingInterval>();
         foreach (var (ratio, cause) in Ratios)
-            AddFault(SettingWords.Slug(string.Create(CultureInfo.InvariantCulture, $"steps {axis.Name} {ratio}")), "steps-wrong", $"Steps of {axis.Name} are off: {cause}.", [axis.Name], ratio > 1 ? Severity.Damage : Severity.DoesNotWork, ratio > 1 ? "It goes farther than it is told, and crashes at its end." : "All lengths come out short.", jog, Jog(ratio));
-        AddFault(SettingWords.Slug($"reversed {axis.Name}"), "direction-reversed", $"Axis {axis.Name} is set the wrong way round.", [axis.Name], Severity.Damage, "It runs away from its stop into its other end.", jog, Jog(-1));
+            AddFault(PlainNames.Of(string.Create(CultureInfo.InvariantCulture, $"steps {axis.Name} {ratio}")), "steps-wrong", $"Steps of {axis.Name} are off: {cause}.", [axis.Name], ratio > 1 ? Severity.Damage : Severity.DoesNotWork, ratio > 1 ? "It goes farther than it is told, and crashes at its end." : "All lengths come out short.", jog, Jog(ratio));
+        AddFault(PlainNames.Of($"reversed {axis.Name}"), "direction-reversed", $"Axis {axis.Name} is set the wrong way round.", [axis.Name], Severity.Damage, "It runs away from its stop into its other end.", jog, Jog(-1));
         Add("jog", axis.Name, string.Create(CultureInfo.InvariantCulture, $"From the middle, a hand at the stop, jog {axis.Name} by {JogMillimetres:0} mm and measure with a rule; minus when it goes the other way."), "It goes as far as told, the way it should.", Jog(1), jog, "mm");
         var limits = new Dictionary<string, ReadingInterval>();
-        AddFault(SettingWords.Slug($"travel {axis.Name} too long"), "travel-too-long", $"The travel of {axis.Name} is set longer than it is.", [axis.Name], Severity.Damage, "It crashes at its end at full speed.", limits);
+        AddFault(PlainNames.Of($"travel {axis.Name} too long"), "travel-too-long", $"The travel of {axis.Name} is set longer than it is.", [axis.Name], Severity.Damage, "It crashes at its end at full speed.", limits);
         Add("travel", axis.Name, $"Drive {axis.Name} slowly to both ends of its set travel, a hand at the stop.", "A millimetre or more is left before anything touches (1 for yes, 0 for no).", Right, limits);
     }
 
     private void AddHeated(HeatedView body)
     {
         var guard = new Dictionary<string, ReadingInterval>();
-        AddFault(SettingWords.Slug($"guard off {body.Name}"), "guard-off", $"The guard of {body.Name} is off, or loosened until it no longer acts.", [body.Name], Severity.Fire, "A sensor that falls out is not noticed: it heats without an end.", guard, new(double.BitIncrement(GuardSeconds), double.PositiveInfinity));
+        AddFault(PlainNames.Of($"guard off {body.Name}"), "guard-off", $"The guard of {body.Name} is off, or loosened until it no longer acts.", [body.Name], Severity.Fire, "A sensor that falls out is not noticed: it heats without an end.", guard, new(double.BitIncrement(GuardSeconds), double.PositiveInfinity));
         Add("guard", body.Name, $"With {body.Name} at 60 °C, a hand at the plug: pull its sensor's plug where that is outside every space with mains; elsewhere isolate, pull it, close the space, switch on and command heat.", "Seconds until the heater is off for good; 0 when it never comes on.", new(0, GuardSeconds), guard, "s");
         var limit = new Dictionary<string, ReadingInterval>();
-        AddFault(SettingWords.Slug($"limit {body.Name} too high"), "limit-too-high", $"The temperature above which {body.Name} is switched off is higher than what something at it bears.", [body.Name], Severity.Fire, "Liner, bond or magnet gives way first, and fumes.", limit);
+        AddFault(PlainNames.Of($"limit {body.Name} too high"), "limit-too-high", $"The temperature above which {body.Name} is switched off is higher than what something at it bears.", [body.Name], Severity.Fire, "Liner, bond or magnet gives way first, and fumes.", limit);
         Add("limit", body.Name, $"Read the temperature at which {body.Name} is switched off from the controller itself, and compare with the least that anything at it bears.", "It is lower (1 for yes, 0 for no).", Right, limit);
     }
 
@@ -134,7 +134,7 @@ internal sealed class SettingTrials
 
     private void Add(string kind, string what, string instruction, string right, ReadingInterval expectation, Dictionary<string, ReadingInterval> wrongBy, string unit = "") =>
         _trials.Add(new(
-            new Check(SettingWords.Slug($"{kind} {what}"), kind, SettingSetUps.Id, $"{Title(kind)} {what}", $"{instruction} {right}", [], unit, expectation, right, 30)
+            new Check(PlainNames.Of($"{kind} {what}"), kind, SettingSetUps.Id, $"{Title(kind)} {what}", $"{instruction} {right}", [], unit, expectation, right, 30)
             {
                 // Nothing is heated, or driven to its end, before outputs, inputs and the way of the axes are right.
                 DoLast = kind is "guard" or "travel",

@@ -14,10 +14,6 @@ public static class SettingWords
         _ => "measured",
     };
 
-    /// <summary>Letters and digits in lower case, hyphens between.</summary>
-    internal static string Slug(string words) =>
-        string.Join('-', new string([.. words.Select(letter => char.IsAsciiLetterOrDigit(letter) ? char.ToLowerInvariant(letter) : ' ')]).Split(' ', StringSplitOptions.RemoveEmptyEntries));
-
     /// <summary>A number in the digits that it is worth, with its unit.</summary>
     internal static string Figure(double value, string unit) => $"{SensibleDigits.Of(value)} {unit}".TrimEnd();
 }

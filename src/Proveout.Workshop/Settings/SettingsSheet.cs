@@ -17,7 +17,7 @@ public static class SettingsSheet
         ArgumentNullException.ThrowIfNull(machine);
         var design = machine.Design;
         var live = new LiveModel(new WiringContext(WiringNetworkBuilder.Build(design)));
-        var known = new SettingsCase(design, live, HeatPrediction.Of(machine.Summary, design), BeltProof.MotorsThatMove(design.Motion));
+        var known = new SettingsCase(design, ControllerAssignments.Outputs(live), ControllerAssignments.Inputs(live), HeatPrediction.Of(machine.Summary, design), BeltProof.MotorsThatMove(design.Motion));
         return new(machine.Summary, machine.Fingerprint, "", [.. Sources.Select(source => source.Of(known)).Where(group => group.Settings.Count > 0)])
         {
             Mistakes = MistakeTables.Of(SettingTrials.Of(known)),

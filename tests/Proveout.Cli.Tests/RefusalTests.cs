@@ -29,6 +29,21 @@ public sealed class RefusalTests(TemporaryFolder folder) : IClassFixture<Tempora
     }
 
     [Theory]
+    [InlineData("heat-log")]
+    [InlineData("resonance")]
+    [InlineData("level")]
+    public async Task A_file_that_is_no_text_is_refused_without_letting_its_bytes_steer_the_screen(string command)
+    {
+        var file = folder.At("hostile.csv");
+        await File.WriteAllTextAsync(file, "\u001B[2J\u001B]0;owned\u0007time;\u202Ex\n1;2\n");
+
+        var run = await Run.OfAsync(command, file);
+
+        Assert.Equal((2, ""), (run.Exit, run.Output));
+        Assert.DoesNotContain(run.Error, letter => (char.IsControl(letter) && letter is not ('\n' or '\r')) || letter == '\u202E');
+    }
+
+    [Theory]
     [InlineData("heat", "`heated`")]
     [InlineData("air", "`bays`")]
     public async Task A_machine_that_says_nothing_of_a_matter_is_told_which_section_to_add(string command, string section)

@@ -10,7 +10,7 @@ internal sealed class Sheet(params string[] heads)
 
     private readonly List<string[]> _rows = [];
 
-    public void Add(params string[] cells) => _rows.Add(cells);
+    public void Add(params string[] cells) => _rows.Add([.. cells.Select(ShownText.Of)]);
 
     /// <summary>The table in lines of text, each row on one line, so that other programs can read it.</summary>
     public void WritePlain(TextWriter writer)

@@ -30,15 +30,15 @@ internal sealed class Terminal(TextWriter output, TextWriter error, TextReader i
         !Console.IsInputRedirected);
 
     /// <summary>Shows a line.</summary>
-    public void Say(string line = "") => output.WriteLine(line);
+    public void Say(string line = "") => output.WriteLine(ShownText.Of(line));
 
     /// <summary>Shows a line, with its meaning in colour where there is a screen.</summary>
     public void Say(string line, Meaning meaning)
     {
         if (isPlain || meaning == Meaning.Plain)
-            output.WriteLine(line);
+            Say(line);
         else
-            Screen.WriteLine(line, StyleOf(meaning));
+            Screen.WriteLine(ShownText.Of(line), StyleOf(meaning));
     }
 
     /// <summary>Shows a table.</summary>
@@ -54,7 +54,7 @@ internal sealed class Terminal(TextWriter output, TextWriter error, TextReader i
     public void Show<T>(T data, JsonTypeInfo<T> shape) => output.WriteLine(JsonText.Of(data, shape));
 
     /// <summary>Says on the error stream what is wrong.</summary>
-    public void Complain(string sentence) => error.WriteLine(sentence);
+    public void Complain(string sentence) => error.WriteLine(ShownText.Of(sentence));
 
     /// <summary>Asks for a line; null at the end of the input.</summary>
     public async Task<string?> AskAsync(string prompt, CancellationToken cancellation)

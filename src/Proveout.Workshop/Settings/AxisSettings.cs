@@ -6,14 +6,15 @@ namespace Proveout.Workshop;
 /// <summary>Travel of the axes, and the steps of each motor for a millimetre.</summary>
 internal sealed class AxisSettings : ISettingSource
 {
-    public SettingGroup Of(SettingsCase machine) => new(
-        "axes",
-        "Axes",
-        "Travel from the machine file; steps from teeth, pitch and lead along the way from motor to axis. Multiply full steps by the microsteps that the driver makes.",
-        [
-            .. machine.Design.Motion.Axes.Select(TravelOf),
-            .. machine.Motors.SelectMany(motor => motor.Axes.Select(share => StepsOf(motor, share))),
-        ]);
+    public IEnumerable<SettingGroup> Of(SettingsCase machine) =>
+    [
+        new("travel", "Travel", "How far each axis goes.", [.. machine.Design.Motion.Axes.Select(TravelOf)]),
+        new(
+            "steps",
+            "Steps",
+            "Full steps from teeth, pitch and lead along the way from motor to axis. Multiply them by the microsteps that the driver makes.",
+            [.. machine.Motors.SelectMany(motor => motor.Axes.Select(share => StepsOf(motor, share)))]),
+    ];
 
     private static Setting TravelOf(Axis axis) => new(
         PlainNames.Of($"travel {axis.Name}"),

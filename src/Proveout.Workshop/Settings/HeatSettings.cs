@@ -9,11 +9,14 @@ internal sealed class HeatSettings : ISettingSource
     private const double MostAboveTargetKelvin = 15;
     private const string ByLog = "A log of this heater's own warm-up and hold.";
 
-    public SettingGroup Of(SettingsCase machine) => new(
-        "heat",
-        "Heat",
-        "What to tell the controller of each heater before it is first heated. Gains stand for an output from 0 to 1; multiply them by 100 or 255 where the controller counts so.",
-        [.. machine.Design.Heated.Zip(machine.Heat.Bodies).SelectMany(pair => OfBody(pair.First, pair.Second))]);
+    public IEnumerable<SettingGroup> Of(SettingsCase machine) =>
+    [
+        new(
+            "heat",
+            "Heat",
+            "What to tell the controller of each heater before it is first heated. Gains stand for an output from 0 to 1; multiply them by 100 or 255 where the controller counts so.",
+            [.. machine.Design.Heated.Zip(machine.Heat.Bodies).SelectMany(pair => OfBody(pair.First, pair.Second))]),
+    ];
 
     private static IEnumerable<Setting> OfBody(Engine.Machine.HeatedBody body, HeatedView view)
     {

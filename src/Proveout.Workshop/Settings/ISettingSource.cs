@@ -1,8 +1,8 @@
 namespace Proveout.Workshop;
 
-/// <summary>Makes one group of settings.</summary>
+/// <summary>Makes settings of one kind, in groups whose settings come from the same.</summary>
 internal interface ISettingSource
 {
-    /// <summary>The group; without settings when the machine has none of the kind.</summary>
-    SettingGroup Of(SettingsCase machine);
+    /// <summary>The groups; without settings when the machine has none of the kind.</summary>
+    IEnumerable<SettingGroup> Of(SettingsCase machine);
 }

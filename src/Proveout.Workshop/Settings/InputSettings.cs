@@ -6,11 +6,15 @@ namespace Proveout.Workshop;
 /// <summary>What each input of the controllers reads, and which way round.</summary>
 internal sealed class InputSettings : ISettingSource
 {
-    public SettingGroup Of(SettingsCase machine) => new(
-        "inputs",
-        "Inputs",
-        "What hangs on each input, and what it then reads. An input whose voltage rises when its contact is operated also reads a broken wire as operated: the safe way round.",
-        [.. machine.Inputs.Select(SettingOf)]);
+    public IEnumerable<SettingGroup> Of(SettingsCase machine) =>
+    [
+        new(
+            "contacts",
+            "Inputs for contacts",
+            "What hangs on each input, and which way round. An input whose voltage rises when its contact is operated also reads a broken wire as operated: the safe way round.",
+            [.. machine.Inputs.Where(input => input.IsContact).Select(SettingOf)]),
+        new("sensors", "Inputs for sensors", "What hangs on each input, and of which kind.", [.. machine.Inputs.Where(input => !input.IsContact).Select(SettingOf)]),
+    ];
 
     private static Setting SettingOf(InputAssignment input) => new(
         PlainNames.Of($"input {input.Part} {input.Terminal} {input.Sensor}"),

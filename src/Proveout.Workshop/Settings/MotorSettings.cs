@@ -8,11 +8,14 @@ internal sealed class MotorSettings : ISettingSource
 {
     private static readonly double PeakOverRms = Math.Sqrt(2);
 
-    public SettingGroup Of(SettingsCase machine) => new(
-        "motors",
-        "Motors",
-        "The least of what the motor's terminals and the driver's terminals bear for long, taken as the peak of the sine to be safe. See whether your controller asks for the root mean square or the peak.",
-        [.. machine.Outputs.Where(output => output.IsMotor).SelectMany(output => output.Loads.Select(load => SettingOf(machine.Design, output, load.Part)))]);
+    public IEnumerable<SettingGroup> Of(SettingsCase machine) =>
+    [
+        new(
+            "motors",
+            "Motors",
+            "The least of what the motor's terminals and the driver's terminals bear for long, taken as the peak of the sine to be safe. See whether your controller asks for the root mean square or the peak.",
+            [.. machine.Outputs.Where(output => output.IsMotor).SelectMany(output => output.Loads.Select(load => SettingOf(machine.Design, output, load.Part)))]),
+    ];
 
     private static Setting SettingOf(MachineDesign design, OutputAssignment output, string motor)
     {

@@ -17,13 +17,16 @@ internal sealed class OpenSettings : ISettingSource
     /// <summary>Identifier of the setting that an analysis settles.</summary>
     public static string IdOf(string analysis) => $"open-{analysis}";
 
-    public SettingGroup Of(SettingsCase machine) => new(
-        "open",
-        "To be measured",
-        "What no drawing tells. Each line goes when its measurement is kept in the record of the build.",
-        [
-            .. Expected
-                .Where(expected => expected.Applies(machine))
-                .Select(expected => new Setting(IdOf(expected.Analysis), expected.Name, "", SettingState.Open, "Not measured yet.", expected.How)),
-        ]);
+    public IEnumerable<SettingGroup> Of(SettingsCase machine) =>
+    [
+        new(
+            "open",
+            "To be measured",
+            "What no drawing tells. Each line goes when its measurement is kept in the record of the build.",
+            [
+                .. Expected
+                    .Where(expected => expected.Applies(machine))
+                    .Select(expected => new Setting(IdOf(expected.Analysis), expected.Name, "", SettingState.Open, "Not measured yet.", expected.How)),
+            ]),
+    ];
 }

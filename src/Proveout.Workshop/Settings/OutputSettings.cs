@@ -7,11 +7,14 @@ namespace Proveout.Workshop;
 /// <summary>What each output of the controllers drives.</summary>
 internal sealed class OutputSettings : ISettingSource
 {
-    public SettingGroup Of(SettingsCase machine) => new(
-        "outputs",
-        "Outputs",
-        "What works when each output alone is commanded, found by running the sound machine live. Give each output this job and no other.",
-        [.. machine.Outputs.Select(output => SettingOf(machine.Design, output))]);
+    public IEnumerable<SettingGroup> Of(SettingsCase machine) =>
+    [
+        new(
+            "outputs",
+            "Outputs",
+            "What works when each output alone is commanded, found by running the sound machine live. Give each output this job and no other.",
+            [.. machine.Outputs.Select(output => SettingOf(machine.Design, output))]),
+    ];
 
     private static Setting SettingOf(MachineDesign design, OutputAssignment output) => new(
         PlainNames.Of($"output {output.Part} {output.Command}"),

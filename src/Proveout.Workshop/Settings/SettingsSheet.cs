@@ -18,7 +18,7 @@ public static class SettingsSheet
         var design = machine.Design;
         var live = new LiveModel(new WiringContext(WiringNetworkBuilder.Build(design)));
         var known = new SettingsCase(design, ControllerAssignments.Outputs(live), ControllerAssignments.Inputs(live), HeatPrediction.Of(machine.Summary, design), BeltProof.MotorsThatMove(design.Motion));
-        return new(machine.Summary, machine.Fingerprint, "", [.. Sources.Select(source => source.Of(known)).Where(group => group.Settings.Count > 0)])
+        return new(machine.Summary, machine.Fingerprint, "", [.. Sources.SelectMany(source => source.Of(known)).Where(group => group.Settings.Count > 0)])
         {
             Mistakes = MistakeTables.Of(SettingTrials.Of(known)),
         };

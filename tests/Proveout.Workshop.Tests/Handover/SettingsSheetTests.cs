@@ -26,7 +26,7 @@ public sealed class SettingsSheetTests
     public void Steps_of_a_toothed_pulley_are_those_of_teeth_and_pitch()
     {
         // 20 teeth of 2 mm: 40 mm for a turn; both crossed belts of 200 full steps: 200 / 40 = 5 steps for 1 mm (common practice).
-        var steps = Of("alderbrook").Groups.Single(group => group.Id == "axes").Settings.Single(setting => setting.Id == "steps-m1-x");
+        var steps = Of("alderbrook").Groups.Single(group => group.Id == "steps").Settings.Single(setting => setting.Id == "steps-m1-x");
 
         Assert.Equal(5, Math.Abs(steps.Number!.Value), 6);
     }

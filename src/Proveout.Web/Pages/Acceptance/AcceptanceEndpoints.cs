@@ -18,7 +18,7 @@ internal static class AcceptanceEndpoints
     public static void Map(IEndpointRouteBuilder routes)
     {
         routes.MapGet("/machines/{machineId}/acceptance", (string machineId, IHandoverDesk desk) => desk.AcceptanceOfMachine(machineId) is { } list
-            ? PageResult.Of<AcceptancePage>(new AcceptancePageView(list, Addresses.Acceptance(machineId), null, Nothing, "", null))
+            ? PageResult.Of<AcceptancePage>(new AcceptancePageView(new(list, Nothing), Addresses.Acceptance(machineId), null, "", null))
             : TroubleEndpoints.Missing("There is no such machine."));
         routes.MapGet("/machines/{machineId}/acceptance/{name}", File);
         routes.MapGet("/builds/{buildId}/acceptance", ShowAsync);
@@ -56,6 +56,6 @@ internal static class AcceptanceEndpoints
 
     private static async Task<AcceptancePageView?> ViewAsync(string buildId, HttpContext context, IBench bench, IHandoverDesk desk) =>
         await bench.StateAsync(buildId, context.RequestAborted) is { } state && await desk.AcceptanceOfBuildAsync(buildId, context.RequestAborted) is { } acceptance
-            ? new(acceptance.List, Addresses.BuildAcceptance(buildId), state, acceptance.Found, PersonCookie.Read(context, state.Build.Builder), null)
+            ? new(acceptance, Addresses.BuildAcceptance(buildId), state, PersonCookie.Read(context, state.Build.Builder), null)
             : null;
 }

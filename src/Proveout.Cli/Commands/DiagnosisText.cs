@@ -35,7 +35,7 @@ internal static class DiagnosisText
     {
         terminal.Say(suspects.Count > 0
             ? "What explains the readings, most likely first"
-            : "No mistake that Proveout knows explains every reading, nor do four together. Read the checks that are off again, zero the leads, then look at these places.");
+            : "No mistake that Proveout knows explains every reading, nor do four together. Read the checks that are off again, a meter with its leads zeroed, then look at these places.");
         foreach (var suspect in suspects)
         {
             terminal.Say($"- {ShareWords.Of(suspect.Probability)}: {suspect.Sentence}");

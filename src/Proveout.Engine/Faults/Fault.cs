@@ -19,4 +19,8 @@ public sealed record Fault(
     Severity Severity,
     string Consequence,
     double Prior,
-    string OtherEvidence);
+    string OtherEvidence)
+{
+    /// <summary>True for another fault of the same kind in the same place: the thing is wrong in one way or in the other, never in both.</summary>
+    public bool IsAlternativeTo(Fault other) => other is not null && Kind == other.Kind && Subjects.Equals(other.Subjects);
+}

@@ -7,7 +7,7 @@ namespace Proveout.Workshop;
 /// <summary>Reads what a person types at a check.</summary>
 public static class ReadingText
 {
-    private static readonly string[] OverRangeWords = ["ol", "0l", "o.l", "0.l", "o.l.", "open", "over", "over range", "-", "--", "---", "----", "∞", "inf"];
+    private static readonly string[] OverRangeWords = ["ol", "0l", "o.l", "0.l", "o.l.", "open", "over", "over range", "-", "--", "---", "----", "∞", "inf", "never"];
     private static readonly string[] GoodWords = ["1", "yes", "y", "good", "ok", "right", "as it should be", "as it should"];
     private static readonly string[] BadWords = ["0", "no", "n", "bad", "not", "wrong", "not ok", "not as it should be"];
 
@@ -21,6 +21,7 @@ public static class ReadingText
         "Ω" => Help,
         "V" => "Type the volts that the meter shows, such as 0.58, 24,1 or 580 mV, with a minus sign where it shows one; when it shows over range, type OL.",
         "A" => "Type the amperes that the meter shows, such as 1.2 or 350 mA, with a minus sign where it shows one.",
+        "s" => "Type the seconds, such as 12.5, or never when it does not come.",
         "" => "Type yes when it is as it should be, no when it is not.",
         _ => $"Type the number that it shows in {unit}, such as 12.5.",
     };

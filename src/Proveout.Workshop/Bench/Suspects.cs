@@ -43,7 +43,7 @@ internal static class Suspects
     private static string Again(FaultDictionary dictionary, IReadOnlyList<string> checks) =>
         checks.All(id => Symptom.Is(dictionary.Checks[dictionary.IndexOfCheck(id)!.Value]))
             ? "Nothing is wrong then: look at it again."
-            : "No mistake that Proveout knows shows it: zero the leads and measure it again.";
+            : "No mistake that Proveout knows shows it: measure it again, a meter with its leads zeroed.";
 
     private static string Misreading(FaultDictionary dictionary, IReadOnlyList<string> checks) => string.Concat(
         checks.Select(id => dictionary.Checks[dictionary.IndexOfCheck(id)!.Value])

@@ -10,7 +10,7 @@ public static class BudgetFields
     public static FigureField TravelY { get; } = new("travel-y", "Travel of y, along the rails", "mm", 10, 5000, "The same for y.");
 
     /// <summary>Squareness.</summary>
-    public static FigureField Square { get; } = new("square", "Beam out of square to the rails by, in 200 mm", "mm", 0, 10, "The frame page tells it: its figure and uncertainty together.");
+    public static FigureField Square { get; } = new("square", "Beam out of square to the rails, over 200 mm, by", "mm", 0, 10, "The frame page tells it: its figure and uncertainty together.");
 
     /// <summary>Straightness of the beam from above.</summary>
     public static FigureField BeamSideways { get; } = new("beam-sideways", "Beam's guide straight within, seen from above", "mm", 0, 10, "Straightness by dial along the beam.");

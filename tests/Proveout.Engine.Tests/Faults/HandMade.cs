@@ -24,7 +24,7 @@ internal static class HandMade
         return new FaultDictionary(
             [new SetUp("bench", "On the bench", [], [], 5), new SetUp("apart", "All plugs apart", [], [], 120)],
             all,
-            [.. faults.Select((_, index) => new Fault($"f{index}", "kind", $"Fault {index}.", [], Severity.Damage, "", 0.01, ""))],
+            [.. faults.Select((_, index) => new Fault($"f{index}", "kind", $"Fault {index}.", [$"place {index}"], Severity.Damage, "", 0.01, ""))],
             [.. faults.Select(fault => ResponseOf(all, fault))]);
     }
 

@@ -26,7 +26,7 @@ public sealed record OrderCase(OrderedCheck[] Checks)
     {
         SetUp[] setUps = [new("s0", "", [], [], 20), new("s1", "", [], [], 30)];
         Check[] checks = [.. Checks.Select((check, index) => check.Check(index))];
-        Fault[] faults = [.. Checks.Select((check, index) => new Fault($"f{index}", "kind", "", [], check.Severity, "", 0.01, ""))];
+        Fault[] faults = [.. Checks.Select((check, index) => new Fault($"f{index}", "kind", "", [$"place {index}"], check.Severity, "", 0.01, ""))];
         FaultResponse[] responses = [.. Checks.Select((_, index) => new FaultResponse([index], [SmallDictionary.Bad]))];
         return new FaultDictionary(setUps, checks, faults, responses);
     }

@@ -31,7 +31,7 @@ public sealed record PlanCase(int Faults, int[] CatchMasks, int[] SetUps, int[] 
             .. CatchMasks.Select((_, index) => new Check(
                 $"c{index}", "resistance", $"s{SetUps[index]}", "", "", [], "Ω", SmallDictionary.Good, "", CheckSeconds[index])),
         ];
-        Fault[] faults = [.. Enumerable.Range(0, Faults).Select(index => new Fault($"f{index}", "kind", "", [], Severity.Damage, "", 0.01, ""))];
+        Fault[] faults = [.. Enumerable.Range(0, Faults).Select(index => new Fault($"f{index}", "kind", "", [$"place {index}"], Severity.Damage, "", 0.01, ""))];
         FaultResponse[] responses =
         [
             .. Enumerable.Range(0, Faults).Select(fault => Enumerable.Range(0, checks.Length).Where(check => (CatchMasks[check] >> fault & 1) == 1).ToArray())

@@ -15,7 +15,7 @@ internal static class SmallDictionary
     {
         var setUp = new SetUp("bench", "On the bench", [], [], 5);
         Check[] checks = [.. caughtByCheck.Select((_, index) => new Check($"c{index}", "resistance", "bench", "", "", [], "Ω", Good, "", costs[index]))];
-        Fault[] all = [.. Enumerable.Range(0, faults).Select(index => new Fault($"f{index}", "kind", $"Fault {index}.", [], Severity.Damage, "", 0.01, ""))];
+        Fault[] all = [.. Enumerable.Range(0, faults).Select(index => new Fault($"f{index}", "kind", $"Fault {index}.", [$"place {index}"], Severity.Damage, "", 0.01, ""))];
         FaultResponse[] responses =
         [
             .. Enumerable.Range(0, faults).Select(fault =>

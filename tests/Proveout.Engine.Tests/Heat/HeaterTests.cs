@@ -1,3 +1,4 @@
+using Proveout.Engine.Electrical;
 using Proveout.Engine.Faults;
 using Proveout.Engine.Heat;
 
@@ -104,6 +105,30 @@ public sealed class HeaterTests
             dictionary,
             [new("rise-while-off", 0), new("early-rise", curve.ShownAt(84) - curve.Shown[0]), new("rise-of-others", 1), new("time-to-end", curve.SecondsTo(96.3)), new("hold-share", 100 * heater.HoldShare(100))])[0];
         Assert.Equal("power-double", dictionary.Faults[Assert.Single(first.Faults)].Id);
+    }
+
+    // Found on reading: twice the power AND half the power together explained a log that neither explains.
+    [Fact]
+    public void A_heater_is_never_suspected_of_two_powers_at_once()
+    {
+        var dictionary = HeaterCampaign.Of(Plate);
+        double Of(string mistake, int check)
+        {
+            var shown = dictionary.ResponseOf(dictionary.Faults.Index().Single(item => item.Item.Id == mistake).Index).At(check)!.Value;
+            return (shown.Low + shown.High) / 2;
+        }
+
+        var explanations = Diagnosis.Explain(dictionary, [new("early-rise", Of("power-double", 1)), new("hold-share", Of("power-half", 4))]);
+        Assert.DoesNotContain(explanations, found => found.Faults.Count(fault => dictionary.Faults[fault].Kind == "other-power") > 1);
+    }
+
+    [Theory]
+    [InlineData("time-to-end", "never")]
+    [InlineData("hold-share", "beyond what can be read")]
+    public void A_reading_without_end_is_not_told_as_a_meter_tells_it(string check, string words)
+    {
+        var dictionary = HeaterCampaign.Of(Plate);
+        Assert.Equal(words, CheckWords.Shown(dictionary.Checks[dictionary.IndexOfCheck(check)!.Value], ReadingInterval.OverRange));
     }
 
     [Fact]

@@ -15,7 +15,7 @@ public static class CheckWords
         { Unit: "" } => Answer(value),
         { Unit: "Ω" } => ReadingWords.Of(value),
         { Kind: "diode-test" } => DiodeWords.Of(value),
-        _ when double.IsPositiveInfinity(value) => "OL",
+        _ when double.IsPositiveInfinity(value) => Beyond(check),
         _ => $"{Write(value, Math.Round)} {check.Unit}",
     };
 
@@ -26,10 +26,18 @@ public static class CheckWords
         { Kind: "diode-test" } => DiodeWords.Of(interval),
         _ when interval == ReadingInterval.Anything => "anything: this says nothing",
         { Unit: "" } => interval.Low < interval.High ? "either" : Answer(interval.Low),
-        _ when interval.IsOverRangeOnly => "OL (over range)",
-        _ when double.IsPositiveInfinity(interval.High) => $"{Write(interval.Low, Math.Ceiling)} {check.Unit} or more, or OL",
+        _ when interval.IsOverRangeOnly => Beyond(check),
+        _ when double.IsPositiveInfinity(interval.High) => $"{Write(interval.Low, Math.Ceiling)} {check.Unit} or more, or {Beyond(check)}",
         _ when interval.Low == 0 => $"{Write(interval.High, Math.Floor)} {check.Unit} or less",
         _ => $"{Write(interval.Low, Math.Ceiling)} to {Write(interval.High, Math.Floor)} {check.Unit}",
+    };
+
+    // A meter has a range, a stopwatch runs on, and a log or a rule ends.
+    private static string Beyond(Check check) => check.Unit switch
+    {
+        "V" or "A" => "OL (over range)",
+        "s" => "never",
+        _ => "beyond what can be read",
     };
 
     private static string Answer(double value) => value switch

@@ -54,6 +54,9 @@ internal sealed class Evidence
     /// <summary>The faults that change any of the items.</summary>
     public IReadOnlyList<int> Touching { get; }
 
+    /// <summary>True when only one of the two can be made.</summary>
+    public bool AreAlternatives(int one, int other) => _dictionary.Faults[one].IsAlternativeTo(_dictionary.Faults[other]);
+
     /// <summary>The items that a fault changes.</summary>
     public ReadOnlySpan<ulong> Changed(int fault) => _changed.AsSpan(fault * Words, Words);
 

@@ -51,7 +51,7 @@ internal sealed class ExplanationSearch(Evidence evidence, int together)
             Keep(chosen);
         else if (chosen.Length < together)
             foreach (var fault in _explainers[open.MinBy(item => _explainers[item].Length)])
-                if (!chosen.Contains(fault))
+                if (!chosen.Contains(fault) && !chosen.Any(other => evidence.AreAlternatives(fault, other)))
                     Extend([.. chosen, fault]);
     }
 

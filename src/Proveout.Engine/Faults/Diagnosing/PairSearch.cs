@@ -17,7 +17,7 @@ internal sealed class PairSearch(Evidence evidence, IFaultSimulator? simulator)
     {
         var found = Candidates();
         if (simulator is null)
-            return [.. found.Select(pair => Weigh(pair.One, pair.Other))];
+            return [.. found.Where(pair => !evidence.AreAlternatives(pair.One, pair.Other)).Select(pair => Weigh(pair.One, pair.Other))];
         found.Sort((one, other) => Prior(other).CompareTo(Prior(one)));
         return
         [

@@ -30,7 +30,7 @@ public static class HeaterCampaign
         return new FaultDictionary(
             [Off, Full],
             Checks(design, readings, sound),
-            [.. mistakes.Select(mistake => new Fault(mistake.Id, mistake.Id, mistake.Sentence, [design.Name], mistake.Severity, mistake.Consequence, mistake.Prior, mistake.OtherEvidence))],
+            [.. mistakes.Select(mistake => new Fault(mistake.Id, mistake.Kind, mistake.Sentence, [design.Name], mistake.Severity, mistake.Consequence, mistake.Prior, mistake.OtherEvidence))],
             [.. mistakes.Select(mistake => ResponseOf(readings.Of(mistake.Left, mistake.HeatsWhenOff, mistake.IsSeenElsewhere), sound))]);
     }
 
@@ -47,8 +47,8 @@ public static class HeaterCampaign
             Make(0, "temperature-rise", Off, "Rise while told to stay off", $"Wait {Seconds(readings.EarlySeconds)} and take by how much the temperature shown rose.", "K", "Nothing heats.", readings.EarlySeconds),
             Make(1, "temperature-rise", Full, "Rise at full output", $"Take by how much the temperature shown rose in the first {Seconds(readings.EarlySeconds)}.", "K", FromModel, readings.EarlySeconds),
             Make(2, "temperature-rise", Full, "Rise of the other channels", $"Take the largest rise of any other channel in the same {Seconds(readings.EarlySeconds)}.", "K", "A body nearby is warmed by a few kelvin at most.", readings.EarlySeconds),
-            Make(3, "time", Full, $"Time to {Celsius(readings.EndCelsius)}", $"Take the time until {Celsius(readings.EndCelsius)} are shown; over range when that is not so after {Seconds(readings.PatienceSeconds)}.", "s", FromModel, WarmUp.SlowestSeconds(design)),
-            Make(4, "share", Full, $"Output that holds {Celsius(design.TargetCelsius)}", "Once it is steady, take the mean output over some minutes, in percent; over range when it is 100 and the target is not held.", "%", "Loss at the target over power.", 2 * WarmUp.SlowestSeconds(design)),
+            Make(3, "time", Full, $"Time to {Celsius(readings.EndCelsius)}", $"Take the time until {Celsius(readings.EndCelsius)} are shown; say never when that is not so after {Seconds(readings.PatienceSeconds)}.", "s", FromModel, WarmUp.SlowestSeconds(design)),
+            Make(4, "share", Full, $"Output that holds {Celsius(design.TargetCelsius)}", "Once it is steady, take the mean output over some minutes, in percent; say over when it is 100 and the target is not held.", "%", "Loss at the target over power.", 2 * WarmUp.SlowestSeconds(design)),
         ];
     }
 

@@ -5,16 +5,17 @@ namespace Proveout.Engine.Heat;
 /// <summary>Every plausible mistake with a heater that a warm-up shows.</summary>
 internal static class HeaterMistakes
 {
+    private const string OtherPower = "other-power";
     private const string Print = "the print on the heater; its resistance, measured dead";
 
     public static IEnumerable<HeaterMistake> Of(HeaterDesign design) => [.. OfPower(design), .. OfSensor(design), .. OfLoss(design), .. OfSwitch(design)];
 
     private static IEnumerable<HeaterMistake> OfPower(HeaterDesign design)
     {
-        yield return new("power-fourfold", "The heater gives four times its power: one for half the voltage is fitted.", Severity.Fire, "It glows, and outruns the controller.", 0.01, Print, WithPower(design, 4));
-        yield return new("power-double", "A heater of twice the power is fitted.", Severity.Damage, "Supply and switch are overloaded, and it overshoots.", 0.01, Print, WithPower(design, 2));
-        yield return new("power-half", "A heater of half the power is fitted.", Severity.DoesNotWork, "It warms up too slowly, or not to its target.", 0.01, Print, WithPower(design, 0.5));
-        yield return new("power-quarter", "The heater gives a quarter of its power: one for twice the voltage is fitted.", Severity.DoesNotWork, "It never reaches its target.", 0.01, Print, WithPower(design, 0.25));
+        yield return new("power-fourfold", "The heater gives four times its power: one for half the voltage is fitted.", Severity.Fire, "It glows, and outruns the controller.", 0.01, Print, WithPower(design, 4)) { Kind = OtherPower };
+        yield return new("power-double", "A heater of twice the power is fitted.", Severity.Damage, "Supply and switch are overloaded, and it overshoots.", 0.01, Print, WithPower(design, 2)) { Kind = OtherPower };
+        yield return new("power-half", "A heater of half the power is fitted.", Severity.DoesNotWork, "It warms up too slowly, or not to its target.", 0.01, Print, WithPower(design, 0.5)) { Kind = OtherPower };
+        yield return new("power-quarter", "The heater gives a quarter of its power: one for twice the voltage is fitted.", Severity.DoesNotWork, "It never reaches its target.", 0.01, Print, WithPower(design, 0.25)) { Kind = OtherPower };
         yield return new("heater-open", "The heater's circuit is open.", Severity.DoesNotWork, "It stays cold.", 0.02, "its resistance, measured dead", design with { Watts = new(0, 0) });
         yield return new(
             "heater-off-body", "The heater has come off what it heats, or its screw is loose.", Severity.Fire, "It gets far hotter than what it heats, and burns out or burns.", 0.02, "tug at it when cold",

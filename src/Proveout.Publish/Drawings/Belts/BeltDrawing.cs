@@ -9,6 +9,9 @@ public static class BeltDrawing
 {
     private const double Line = 3;
     private static readonly string[] Dashes = ["none", "14 6", "3 5", "14 5 3 5"];
+    private const double LegendIndent = 58;
+    private const double LegendEnd = 12;
+
     private static readonly TextStyle Name = new(11);
 
     /// <summary>The drawing, as an SVG element.</summary>
@@ -21,7 +24,7 @@ public static class BeltDrawing
         ArgumentNullException.ThrowIfNull(belts);
         ArgumentNullException.ThrowIfNull(marks);
         var drawing = Shape.Element("svg", ("role", "img"), ("class", "plot"));
-        var extent = BeltExtent.Of(marks, belts.Count, Margin);
+        var extent = BeltExtent.Of(marks, belts);
         drawing.SetAttributeValue("viewBox", extent.ViewBox);
         drawing.Add(Shape.Title(title), new XElement(drawing.Name.Namespace + "desc", PlainText.Clean(description)));
         drawing.Add(Content(belts, marks), Legend(belts, extent));
@@ -35,13 +38,17 @@ public static class BeltDrawing
     internal static IEnumerable<XElement> Content(IReadOnlyList<DrawnBelt> belts, IReadOnlyList<BeltMark> marks) =>
         [.. belts.Index().Select(belt => Stroke(PathOf(belt.Item), belt.Index)), .. marks.Select(MarkOf)];
 
+    /// <summary>Width that the names of the belts need, with their dashes.</summary>
+    internal static double LegendWidth(IReadOnlyList<DrawnBelt> belts) =>
+        LegendIndent + LegendEnd + belts.Select(belt => Name.Width(PlainText.Clean(belt.Name))).DefaultIfEmpty(0).Max();
+
     /// <summary>The name of each belt with its dashes, below.</summary>
     internal static IEnumerable<XElement> Legend(IReadOnlyList<DrawnBelt> belts, BeltExtent extent)
     {
         foreach (var (index, belt) in belts.Index())
         {
             yield return Stroke(string.Create(CultureInfo.InvariantCulture, $"M{extent.Left + 10:0.##} {-extent.Low + 10 + (20 * index):0.##}h40"), index);
-            yield return Shape.Text(belt.Name, extent.Left + 58, -extent.Low + 14 + (20 * index), Name, extent.Right - extent.Left - 70);
+            yield return Shape.Text(belt.Name, extent.Left + LegendIndent, -extent.Low + 14 + (20 * index), Name, extent.Right - extent.Left - LegendIndent - LegendEnd);
         }
     }
 

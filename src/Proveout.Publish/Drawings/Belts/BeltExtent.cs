@@ -15,10 +15,15 @@ internal readonly record struct BeltExtent(double Left, double Right, double Low
 
     public double Height => High - Low + (20 * Belts);
 
-    public static BeltExtent Of(IReadOnlyList<BeltMark> marks, int belts, double margin) => new(
-        marks.Min(mark => mark.X - mark.Radius) - margin,
-        marks.Max(mark => mark.X + mark.Radius) + margin,
-        marks.Min(mark => mark.Y - mark.Radius) - margin,
-        marks.Max(mark => mark.Y + mark.Radius) + margin,
-        belts);
+    /// <summary>Room for all marks and, below them, for the names of the belts.</summary>
+    public static BeltExtent Of(IReadOnlyList<BeltMark> marks, IReadOnlyList<DrawnBelt> belts)
+    {
+        var left = marks.Min(mark => mark.X - mark.Radius) - BeltDrawing.Margin;
+        return new(
+            left,
+            Math.Max(marks.Max(mark => mark.X + mark.Radius) + BeltDrawing.Margin, left + BeltDrawing.LegendWidth(belts)),
+            marks.Min(mark => mark.Y - mark.Radius) - BeltDrawing.Margin,
+            marks.Max(mark => mark.Y + mark.Radius) + BeltDrawing.Margin,
+            belts.Count);
+    }
 }

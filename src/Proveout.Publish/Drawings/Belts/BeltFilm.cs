@@ -21,7 +21,7 @@ public static class BeltFilm
     {
         ArgumentNullException.ThrowIfNull(frames);
         ArgumentOutOfRangeException.ThrowIfLessThan(frames.Count, 2);
-        var extent = BeltExtent.Of([.. frames.SelectMany(frame => frame.Marks)], frames[0].Belts.Count, BeltDrawing.Margin);
+        var extent = BeltExtent.Of([.. frames.SelectMany(frame => frame.Marks)], frames[0].Belts);
         var film = Shape.Element("svg", ("viewBox", extent.ViewBox), ("role", "img"), ("font-family", "system-ui, sans-serif"));
         var style = Shape.Element("style");
         style.Add(StyleOf(frames.Count, extent.Right - extent.Left));

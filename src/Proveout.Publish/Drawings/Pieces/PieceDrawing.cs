@@ -13,7 +13,7 @@ public static class PieceDrawing
     private const double Arrow = 3.2;
     private const double Disc = 2.9;
     private const double Margin = 14;
-    private const double RowGap = 4;
+    private const double RowGap = 9;
 
     private static readonly TextStyle Number = new(3.8, "middle");
     private static readonly TextStyle Name = new(4.2, "middle");

@@ -15,6 +15,6 @@ internal static class PlateTicks
             yield return index * step;
     }
 
-    /// <summary>A figure without digits that say nothing.</summary>
-    public static string Words(double value) => Math.Round(value, 6).ToString("0.######", System.Globalization.CultureInfo.InvariantCulture).Replace('-', '−');
+    /// <summary>A figure without digits that say nothing; the addition takes the sign from a zero.</summary>
+    public static string Words(double value) => (Math.Round(value, 6) + 0.0).ToString("0.######", System.Globalization.CultureInfo.InvariantCulture).Replace('-', '−');
 }

@@ -29,6 +29,25 @@ public sealed class PairViewsTests
             && group.Reading.Contains("the same circuit", StringComparison.Ordinal));
 
     [Fact]
+    public void Two_exchanges_that_leave_the_same_circuit_do_nothing_together_though_each_alone_does()
+    {
+        var same = View.Groups.Where(group => group.Reading.Contains("the same circuit", StringComparison.Ordinal)).ToArray();
+        Assert.Contains(same, group => group is { Severity: Severity.Hidden, AloneSeverity: > Severity.Hidden });
+    }
+
+    [Fact]
+    public void The_plan_counts_what_two_mistakes_do_together_and_what_each_does_when_the_other_is_mended()
+    {
+        Assert.All(Machine.Pairs.Masked, pair =>
+        {
+            var alone = Machine.Together.AloneWorst(pair.One, pair.Two);
+            Assert.True(pair.Severity >= alone);
+            Assert.True(pair.Severity >= Machine.Together.Of(pair.One, pair.Two).Severity || alone >= Severity.Damage);
+        });
+        Assert.DoesNotContain(Machine.Pairs.Masked, pair => pair.AsksForCheck);
+    }
+
+    [Fact]
     public void Checks_that_single_mistakes_alone_would_not_ask_for_are_marked()
     {
         var alone = CheckPlan.Of(Machine.Dictionary).Checks.Select(check => Machine.Dictionary.Checks[check].Id);

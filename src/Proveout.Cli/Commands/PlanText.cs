@@ -68,7 +68,8 @@ internal static class PlanText
         terminal.Say(pairs.Summary);
         foreach (var group in pairs.Groups.Take(MostPairs))
         {
-            terminal.Say(string.Create(CultureInfo.InvariantCulture, $"- {group.Kinds} ({group.Count}). Alone, the worse of the two: {SeverityWords.Of(group.Severity)}. {group.Reading}"));
+            var alone = group.AloneSeverity > group.Severity ? $" Alone, the worse of the two: {SeverityWords.Of(group.AloneSeverity)}." : "";
+            terminal.Say(string.Create(CultureInfo.InvariantCulture, $"- {group.Kinds} ({group.Count}). Together: {SeverityWords.Of(group.Severity)}.{alone} {group.Reading}"));
             terminal.Say($"  Instead: {string.Join(" ", group.OtherEvidence)}");
             terminal.Say($"  Such as: {group.Example}");
         }

@@ -13,8 +13,8 @@ internal sealed record PairsShape(
         pairs.LeftToTheEye,
         pairs.Summary,
         pairs.AddedChecks,
-        [.. pairs.Groups.Select(group => new PairGroupShape(group.Kinds, SeverityWords.Of(group.Severity), group.Reading, group.OtherEvidence, group.Example, group.Count))]);
+        [.. pairs.Groups.Select(group => new PairGroupShape(group.Kinds, SeverityWords.Of(group.Severity), group.Consequence, SeverityWords.Of(group.AloneSeverity), group.Reading, group.OtherEvidence, group.Example, group.Count))]);
 }
 
 /// <summary>Masked pairs alike.</summary>
-internal sealed record PairGroupShape(string Kinds, string Severity, string Reading, IReadOnlyList<string> OtherEvidence, string Example, int Count);
+internal sealed record PairGroupShape(string Kinds, string Severity, string Consequence, string AloneSeverity, string Reading, IReadOnlyList<string> OtherEvidence, string Example, int Count);

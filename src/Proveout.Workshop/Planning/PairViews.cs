@@ -22,16 +22,21 @@ internal static class PairViews
     private static IReadOnlyList<PairGroup> Groups(PlannedMachine planned) =>
     [
         .. planned.Pairs.Masked
-            .GroupBy(pair => (pair.Severity, Reading: ReadingOf(pair), Kinds: KindsOf(planned, pair)))
+            .Select(pair => (Pair: pair, Together: planned.Together.Of(pair.One, pair.Two)))
+            .GroupBy(
+                masked => (masked.Together.Severity, Alone: planned.Together.AloneWorst(masked.Pair.One, masked.Pair.Two), Reading: ReadingOf(masked.Pair), Kinds: KindsOf(planned, masked.Pair)))
             .OrderByDescending(group => group.Key.Severity)
-            .ThenBy(group => group.First().Shows.IsSameCircuit)
+            .ThenByDescending(group => group.Key.Alone)
+            .ThenBy(group => group.First().Pair.Shows.IsSameCircuit)
             .ThenByDescending(group => group.Count())
             .Select(group => new PairGroup(
                 group.Key.Kinds,
                 group.Key.Reading,
                 group.Key.Severity,
-                string.Join(" And: ", FaultsOf(planned, group.First()).Select(fault => fault.Sentence)),
-                [.. group.SelectMany(pair => FaultsOf(planned, pair)).Select(fault => fault.OtherEvidence).Distinct()],
+                group.First().Together.Sentence,
+                group.Key.Alone,
+                string.Join(" And: ", FaultsOf(planned, group.First().Pair).Select(fault => fault.Sentence)),
+                [.. group.SelectMany(masked => FaultsOf(planned, masked.Pair)).Select(fault => fault.OtherEvidence).Distinct()],
                 group.Count())),
     ];
 

@@ -20,6 +20,9 @@ public sealed record PlannedMachine(
     /// <summary>What the plan does against every pair of faults.</summary>
     public required PairReport Pairs { get; init; }
 
+    /// <summary>What two mistakes together do.</summary>
+    public required PairConsequences Together { get; init; }
+
     /// <summary>Indices of the checks that stand in the plan for pairs of faults.</summary>
     public IReadOnlyList<int> AddedForPairs { get; init; } = [];
 
@@ -38,10 +41,12 @@ public sealed record PlannedMachine(
         var dictionary = campaign.Run(cancellation);
         dictionary = dictionary.WithFaults([.. dictionary.Faults.Zip(consequences.OfAll(campaign.Faults, cancellation), Weighed)]);
         var interactions = new WiringInteractions(campaign);
-        var pairs = PairPlan.Of(dictionary, interactions, onlyGreedy, cancellation: cancellation, beyondPlan: false);
+        var together = new PairConsequences(consequences, campaign.Faults, dictionary);
+        var pairs = PairPlan.Of(dictionary, interactions, onlyGreedy, together.WorstOf, cancellation: cancellation, beyondPlan: false);
         return new PlannedMachine(machine, campaign, live, consequences, dictionary, pairs.Plan)
         {
             Pairs = pairs.Report,
+            Together = together,
             AddedForPairs = pairs.AddedChecks,
             Simulators = interactions.ForAnotherThread,
         };

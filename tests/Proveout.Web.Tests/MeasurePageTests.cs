@@ -84,7 +84,7 @@ public sealed class MeasurePageTests : BenchPageTests
 
         Assert.Equal(HttpStatusCode.OK, page.Status);
         Assert.Contains("Kept in the record of", page.Text, StringComparison.Ordinal);
-        Assert.Contains("Measured: X axis. steps for each millimetre 80.0 1/mm", (await Visitor.GetAsync(Server.Record)).Text, StringComparison.Ordinal);
+        Assert.Contains("Measured: X axis. to set: steps for each millimetre 80.0 1/mm", (await Visitor.GetAsync(Server.Record)).Text, StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.UnprocessableEntity, (await Visitor.SendAsync("/motor?teeth=20", "motor", ("build", ""))).Status);
     }
 

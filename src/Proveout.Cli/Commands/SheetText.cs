@@ -24,6 +24,8 @@ internal static class SheetText
         if (view.Figures.Count > 0)
         {
             var sheet = new Sheet("Figure", "Value");
+            foreach (var figure in view.ToSet)
+                sheet.Add($"To set: {figure.Name}", figure.Figure.Words);
             foreach (var figure in view.Figures)
                 sheet.Add(figure.Name, figure.Figure.Words);
             terminal.Show(sheet);

@@ -43,7 +43,10 @@ public static class HeatLogJudgement
                 [.. parts.SelectMany(part => part.Findings)],
                 [.. parts.SelectMany(part => part.Steps)],
                 [.. parts.SelectMany(part => part.Remarks)],
-                parts.All(part => part.IsFine)),
+                parts.All(part => part.IsFine))
+            {
+                ToSet = [.. process.ToSet],
+            },
             diagnosis,
             process.Settings,
             process.Guard,

@@ -15,6 +15,27 @@ internal sealed record ProcessPart(HeatLogPart Part, IReadOnlyList<LoopSettingsV
 
     private const string NoGuard = "The log does not tell what to set a guard to: its gain is not known to a third, or the heater rises too slowly near its target. Take the guard of the page Heat.";
 
+    /// <summary>The first settings that are robust, in standard form, and the guard.</summary>
+    public IEnumerable<SheetFigure> ToSet
+    {
+        get
+        {
+            if (Settings.FirstOrDefault(settings => settings.IsRobust) is { } best)
+            {
+                yield return SheetFigures.Of("gain, standard form, output 0 to 1", best.Gain, "1/K");
+                yield return SheetFigures.Of("integral time", best.IntegralSeconds, "s");
+                yield return SheetFigures.Of("derivative time", best.DerivativeSeconds, "s");
+            }
+
+            if (Guard is not { } guard)
+                yield break;
+            yield return SheetFigures.Of("guard: least rise in its window", guard.LeastRiseKelvin, "K");
+            yield return SheetFigures.Of("guard: window", guard.WindowSeconds, "s");
+            yield return SheetFigures.Of("guard: may stray while held by", guard.StrayKelvin, "K");
+            yield return SheetFigures.Of("guard: for", guard.StraySeconds, "s");
+        }
+    }
+
     public static ProcessPart Of(
         LogFile file, (StepStretch? Found, StepLack? Lack) ofStep, (RelayEstimate? Found, RelayLack? Lack) ofRelay, double? room, HoldStretch? hold, double? target)
     {

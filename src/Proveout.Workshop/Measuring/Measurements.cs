@@ -5,11 +5,18 @@ namespace Proveout.Workshop;
 /// <summary>Makes of what an analysis found what the record keeps of it.</summary>
 public static class Measurements
 {
+    /// <summary>What the name of a figure begins with that a controller is to be told.</summary>
+    public const string ToSet = "to set: ";
+
     /// <summary>Of a frame, a plate, an error budget, a test piece, a shaken axis, or the log of a heater.</summary>
     public static MeasurementRequest Of(string analysis, SheetView sheet, KeepRequest keep)
     {
         ArgumentNullException.ThrowIfNull(sheet);
-        return Request(analysis, string.Join(" ", [.. sheet.Findings, .. sheet.Seen is { } seen ? Sentences(seen) : []]), [.. sheet.Figures.Select(figure => Figure(figure.Name, figure.Figure, figure.Unit))], keep);
+        return Request(
+            analysis,
+            string.Join(" ", [.. sheet.Findings, .. sheet.Seen is { } seen ? Sentences(seen) : []]),
+            [.. sheet.ToSet.Select(figure => Figure(ToSet + figure.Name, figure.Figure, figure.Unit)), .. sheet.Figures.Select(figure => Figure(figure.Name, figure.Figure, figure.Unit))],
+            keep);
     }
 
     /// <summary>Of the tension of one belt or a pair.</summary>
@@ -34,9 +41,9 @@ public static class Measurements
     public static MeasurementRequest Of(MotorView view, KeepRequest keep)
     {
         ArgumentNullException.ThrowIfNull(view);
-        List<KeptFigure> figures = [new("steps for each millimetre", view.Steps.StepsByMillimetre, 0, "1/mm"), new("travel for each turn", view.Steps.MillimetresByTurn, 0, "mm")];
+        List<KeptFigure> figures = [new($"{ToSet}steps for each millimetre", view.Steps.StepsByMillimetre, 0, "1/mm"), new("travel for each turn", view.Steps.MillimetresByTurn, 0, "mm")];
         if (view.Current is { } current)
-            figures.AddRange([new("current to set, r.m.s.", current.RmsAmperes, 0, "A"), new("the same as peak", current.PeakAmperes, 0, "A")]);
+            figures.AddRange([new($"{ToSet}current, r.m.s.", current.RmsAmperes, 0, "A"), new("the same as peak", current.PeakAmperes, 0, "A")]);
         if (view.Curve is { HoldsCurrent: true } curve)
             figures.Add(new("torque falls above", curve.CornerMillimetresPerSecond, 0, "mm/s"));
         if (view.Load is { } load)

@@ -12,6 +12,9 @@ public sealed record SheetView(
     /// <summary>What was seen besides, and what explains it; null when nobody said anything.</summary>
     public SeenView? Seen { get; init; }
 
+    /// <summary>What a controller is to be told because of it; empty for most.</summary>
+    public IReadOnlyList<SheetFigure> ToSet { get; init; } = [];
+
     /// <summary>Drawings of it; empty for most.</summary>
     public IReadOnlyList<SheetDrawing> Drawings { get; init; } = [];
 

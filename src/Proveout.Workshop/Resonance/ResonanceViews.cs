@@ -45,7 +45,10 @@ internal static class ResonanceViews
             [.. directions.SelectMany(direction => direction.Changes.Select(change => change.Sentence).Append(direction.Advice)), .. Together(directions)],
             [.. Steps(directions)],
             [.. axes.Concat(after).SelectMany(axis => axis.Notes(axes.All(other => other.Record == axes[0].Record))).Concat(axes.Concat(after).Select(axis => axis.Record).Distinct().SelectMany(record => record.Notes.Select(note => $"{record.Name}: {note}"))), .. Apart(directions, asked)],
-            advices.All(advice => advice.Best is null || advice.MeetsTolerance) && !changes.Any(change => change.Place is "new" || change.Strength == "grown"));
+            advices.All(advice => advice.Best is null || advice.MeetsTolerance) && !changes.Any(change => change.Place is "new" || change.Strength == "grown"))
+        {
+            ToSet = [.. directions.SelectMany(ToSet)],
+        };
     }
 
     private static IEnumerable<SheetFigure> Figures(ShakenDirection direction)
@@ -57,11 +60,16 @@ internal static class ResonanceViews
                 yield return new(string.Create(CultureInfo.InvariantCulture, $"Axis {direction.Name}: damping ratio at {mode.Hertz.Value:0.0} Hz"), "", damping);
         }
 
+        if (direction.Shapers.FirstOrDefault(shaper => shaper.IsBest) is { } best)
+            yield return SheetFigures.Of($"Axis {direction.Name}: vibration left at most", best.ResidualPercent, "%");
+    }
+
+    private static IEnumerable<SheetFigure> ToSet(ShakenDirection direction)
+    {
         if (direction.Shapers.FirstOrDefault(shaper => shaper.IsBest) is not { } best)
             yield break;
         yield return SheetFigures.Of($"Axis {direction.Name}: {best.Name} made for", best.Hertz, "Hz");
         yield return SheetFigures.Of($"Axis {direction.Name}: {best.Name} damping ratio", best.DampingRatio, "");
-        yield return SheetFigures.Of($"Axis {direction.Name}: vibration left at most", best.ResidualPercent, "%");
         yield return SheetFigures.Of($"Axis {direction.Name}: highest acceleration", best.HighestAcceleration, "m/s²");
     }
 

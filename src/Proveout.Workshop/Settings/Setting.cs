@@ -12,7 +12,7 @@ public sealed record Setting(string Id, string Name, string Value, SettingState 
     /// <summary>The value as a number; null when it is not one.</summary>
     public double? Number { get; init; }
 
-    /// <summary>Expanded uncertainty (coverage factor 2) of the number; null when it is not known.</summary>
+    /// <summary>Expanded uncertainty of the number, about 95 of 100 cases; null when it is not known.</summary>
     public double? Expanded { get; init; }
 
     /// <summary>Unit of the number; empty when it has none.</summary>

@@ -33,6 +33,6 @@ public static class SettingsSheet
         ArgumentNullException.ThrowIfNull(designed);
         var taken = measurements.Select(kept => OpenSettings.IdOf(kept.Analysis)).ToHashSet(StringComparer.Ordinal);
         var groups = designed.Groups.Select(group => group with { Settings = [.. group.Settings.Where(setting => !taken.Contains(setting.Id))] });
-        return designed with { Build = build, Groups = [.. groups.Append(MeasuredSettings.Of(measurements)).Where(group => group.Settings.Count > 0)] };
+        return designed with { Build = build, Groups = [.. groups.Concat(MeasuredSettings.Of(measurements)).Where(group => group.Settings.Count > 0)] };
     }
 }

@@ -95,6 +95,17 @@ public sealed class SettingsSheetTests
     }
 
     [Fact]
+    public void What_a_measurement_says_to_set_stands_apart_from_what_it_found_besides()
+    {
+        var kept = new KeptMeasurement(7, DateTimeOffset.UnixEpoch, "Ada", "motor", "X axis", "", [new("to set: current, r.m.s.", 0.9, 0, "A"), new("lowest first resonance", 41, 0, "Hz")], new Dictionary<string, string>(), "", "");
+
+        var sheet = SettingsSheet.WithMeasurements(Of("pennywort"), "P-7", [kept]);
+
+        Assert.Equal("X axis: current, r.m.s.", Assert.Single(sheet.Groups.Single(group => group.Id == "to-set").Settings).Name);
+        Assert.Equal("X axis: lowest first resonance", Assert.Single(sheet.Groups.Single(group => group.Id == "measured").Settings).Name);
+    }
+
+    [Fact]
     public void Of_two_measurements_of_one_thing_the_later_counts()
     {
         KeptMeasurement Kept(long sequence, double force) =>

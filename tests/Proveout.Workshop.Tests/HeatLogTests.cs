@@ -43,7 +43,7 @@ public sealed class HeatLogTests
     }
 
     [Theory]
-    [InlineData("A heater of half the power is fitted.", 30, 0.09, 5, false, false)]
+    [InlineData("The heater gives half its power", 30, 0.09, 5, false, false)]
     [InlineData("The heater gives four times its power", 240, 0.09, 5, false, false)]
     [InlineData("The heater's circuit is open.", 0, 0.09, 5, false, false)]
     [InlineData("This sensor's plug and that of another heater are exchanged.", 60, 0.09, 5, true, false)]

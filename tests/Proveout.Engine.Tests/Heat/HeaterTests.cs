@@ -107,6 +107,24 @@ public sealed class HeaterTests
         Assert.Equal("power-double", dictionary.Faults[Assert.Single(first.Faults)].Id);
     }
 
+    // A vignette of common practice: 500 W and 1744 J/K should rise by 0.287 K/s, and do by 0.14; it takes much longer than it should and holds at twice the share.
+    [Fact]
+    public void A_plate_that_warms_up_at_half_the_slope_has_half_its_power_and_no_draught()
+    {
+        var design = Plate with { JoulesPerKelvin = Between.Around(1744, 0.05) };
+        var dictionary = HeaterCampaign.Of(design);
+        var heater = design.At([0.5, 0.5, 0.5, 0.5, 0.5, 0.5]) with { Watts = 250 };
+        var curve = HeatCurve.Of(heater, _ => 1, heater.AmbientCelsius, 6000, 1);
+        Assert.Equal(0.14, (curve.ShownAt(80) - curve.ShownAt(50)) / 30, 0.015);
+
+        var explanations = Diagnosis.Explain(
+            dictionary, [new("rise-while-off", 0), new("early-rise", curve.ShownAt(84) - curve.Shown[0]), new("rise-of-others", 0.3), new("hold-share", 100 * heater.HoldShare(100))]);
+
+        // A mat that has come off gives off as little to the plate: only a look tells the two apart.
+        Assert.Equal(["heater-off-body", "power-half"], explanations.Take(2).Select(found => dictionary.Faults[Assert.Single(found.Faults)].Id).Order());
+        Assert.DoesNotContain(explanations, found => found.Faults.Count == 1 && dictionary.Faults[found.Faults[0]].Id is ("air-on-body" or "insulation-missing"));
+    }
+
     // Found on reading: twice the power AND half the power together explained a log that neither explains.
     [Fact]
     public void A_heater_is_never_suspected_of_two_powers_at_once()

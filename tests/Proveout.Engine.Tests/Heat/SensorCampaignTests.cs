@@ -44,6 +44,19 @@ public sealed class SensorCampaignTests
     public void A_platinum_sensor_in_place_of_a_thermistor_heats_without_end() =>
         Assert.Equal(Severity.Fire, FaultOf("sensor-of-another-type:pt1000").Severity);
 
+    // A vignette of common practice: right when cold, 57 °C shown at 60 °C, 200 °C shown at 223 °C. A pull-up set wrong would show when cold.
+    [Fact]
+    public void A_channel_that_is_right_when_cold_and_three_kelvin_low_when_warm_is_set_to_another_curve()
+    {
+        var set = Nozzle.Setting with { Curve = SensorTypes.Find("ntc-100k-4267")!.Curve };
+        double Error(double celsius) => set.ShownAt(Nozzle.Type.Curve.OhmsAt(celsius), 4700) - celsius;
+        Assert.Equal((-2.9, -23), (Math.Round(Error(60), 1), Math.Round(Error(223))));
+
+        var first = Diagnosis.Explain(Dictionary, [new("cold-compare", Error(24)), new("warm-compare", Error(60))])[0];
+
+        Assert.Equal("curve-set-wrong:ntc-100k-4267", Dictionary.Faults[Assert.Single(first.Faults)].Id);
+    }
+
     [Fact]
     public void A_sound_channel_at_the_ends_of_its_tolerances_passes_every_check()
     {

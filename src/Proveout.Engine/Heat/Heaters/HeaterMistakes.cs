@@ -14,7 +14,7 @@ internal static class HeaterMistakes
     {
         yield return new("power-fourfold", "The heater gives four times its power: one for half the voltage is fitted.", Severity.Fire, "It glows, and outruns the controller.", 0.01, Print, WithPower(design, 4)) { Kind = OtherPower };
         yield return new("power-double", "A heater of twice the power is fitted.", Severity.Damage, "Supply and switch are overloaded, and it overshoots.", 0.01, Print, WithPower(design, 2)) { Kind = OtherPower };
-        yield return new("power-half", "A heater of half the power is fitted.", Severity.DoesNotWork, "It warms up too slowly, or not to its target.", 0.01, Print, WithPower(design, 0.5)) { Kind = OtherPower };
+        yield return new("power-half", "The heater gives half its power: one of half the power is fitted, one of its elements is open, or its switch passes every other half-wave only.", Severity.DoesNotWork, "It warms up too slowly, or not to its target.", 0.01, "the print on the heater; its resistance, measured dead: when that is right, the switch or the time base of its output", WithPower(design, 0.5)) { Kind = OtherPower };
         yield return new("power-quarter", "The heater gives a quarter of its power: one for twice the voltage is fitted.", Severity.DoesNotWork, "It never reaches its target.", 0.01, Print, WithPower(design, 0.25)) { Kind = OtherPower };
         yield return new("heater-open", "The heater's circuit is open.", Severity.DoesNotWork, "It stays cold.", 0.02, "its resistance, measured dead", design with { Watts = new(0, 0) });
         yield return new(

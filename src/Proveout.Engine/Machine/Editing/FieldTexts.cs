@@ -1,15 +1,27 @@
 namespace Proveout.Engine.Machine;
 
-/// <summary>What the fields of a thing say, as they are written.</summary>
+/// <summary>What the fields of things say, as they are written.</summary>
 public static class FieldTexts
 {
+    private static readonly Dictionary<string, string> None = [];
+
     /// <summary>Text by path of keys, blanks between; the texts of a list with commas between. Empty when there is no such thing.</summary>
     /// <remarks>Lists of anything but texts are left out: they are changed in the text of the file.</remarks>
-    public static IReadOnlyDictionary<string, string> Of(IReadOnlyList<SourceText> files, EditedThing thing)
+    public static IReadOnlyDictionary<string, string> Of(IReadOnlyList<SourceText> files, EditedThing thing) =>
+        EditedFiles.Read(files).Value?.Holding(thing, mayBeNew: false)?.Root.Find(thing.Section)?.Find(thing.Name) is { } node ? TextsOf(node) : None;
+
+    /// <summary>The same of every thing of a section, by name, in the order of the files.</summary>
+    public static IReadOnlyList<(string Name, IReadOnlyDictionary<string, string> Texts)> OfSection(IReadOnlyList<SourceText> files, string section) =>
+    [
+        .. from file in EditedFiles.Read(files).Value?.All ?? []
+           from entry in (file.Root.Find(section) as MappingNode)?.Entries ?? []
+           select (entry.Name, TextsOf(entry)),
+    ];
+
+    private static IReadOnlyDictionary<string, string> TextsOf(Node node)
     {
         var texts = new Dictionary<string, string>(StringComparer.Ordinal);
-        if (EditedFiles.Read(files).Value?.Holding(thing, mayBeNew: false)?.Root.Find(thing.Section)?.Find(thing.Name) is { } node)
-            Add(node, "", texts);
+        Add(node, "", texts);
         return texts;
     }
 

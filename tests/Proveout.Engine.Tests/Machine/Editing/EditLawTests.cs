@@ -12,25 +12,25 @@ public sealed class EditLawTests
     [Fact]
     public void Adding_a_conductor_and_taking_it_out_again_gives_the_same_bytes() => ForEach(machine =>
     {
-        var added = machine.Apply(machine.Text, machine.AddConductor("W900"));
-        return Required(added) != machine.Text && machine.Apply(added!, new RemoveEdit(new("conductors", "W900"))) == machine.Text;
+        var added = EditedMachine.Apply(machine.Text, machine.AddConductor("W900"));
+        return Required(added) != machine.Text && EditedMachine.Apply(added!, new RemoveEdit(new("conductors", "W900"))) == machine.Text;
     });
 
     [Fact]
     public void Renaming_a_part_there_and_back_gives_the_same_bytes() => ForEach(machine =>
     {
         var part = machine.Design.Parts[0].Designation;
-        var renamed = machine.Apply(machine.Text, new RenameEdit(new("parts", part), "ZZ77"));
-        return machine.Apply(Required(renamed), new RenameEdit(new("parts", "ZZ77"), part)) == machine.Text;
+        var renamed = EditedMachine.Apply(machine.Text, new RenameEdit(new("parts", part), "ZZ77"));
+        return EditedMachine.Apply(Required(renamed), new RenameEdit(new("parts", "ZZ77"), part)) == machine.Text;
     });
 
     [Fact]
     public void A_field_that_is_changed_and_changed_back_gives_the_same_bytes() => ForEach(machine => machine.Design.Conductors.All(conductor =>
     {
         var thing = new EditedThing("conductors", conductor.Id);
-        var changed = machine.Apply(machine.Text, new FieldEdit(thing, ["colour"], Colour));
+        var changed = EditedMachine.Apply(machine.Text, new FieldEdit(thing, ["colour"], Colour));
         var back = EditedValue.Of(machine.WordOf(conductor.Id, "colour"));
-        return machine.Apply(Required(changed), new FieldEdit(thing, ["colour"], back)) == machine.Text;
+        return EditedMachine.Apply(Required(changed), new FieldEdit(thing, ["colour"], back)) == machine.Text;
     }));
 
     [Fact]
@@ -41,29 +41,29 @@ public sealed class EditLawTests
             return true;
         MachineEdit first = new FieldEdit(new("conductors", ids[0]), ["colour"], Colour);
         MachineEdit second = new FieldEdit(new("conductors", ids[^1]), ["section"], EditedValue.Of("0.5 mm2"));
-        return Required(machine.Apply(machine.Text, first, second)) == machine.Apply(machine.Text, second, first);
+        return Required(EditedMachine.Apply(machine.Text, first, second)) == EditedMachine.Apply(machine.Text, second, first);
     });
 
     [Fact]
     public void A_spliced_file_reads_as_the_design_with_just_that_change() => ForEach(machine => machine.Design.Conductors.All(conductor =>
     {
-        var text = machine.Apply(machine.Text, new FieldEdit(new("conductors", conductor.Id), ["colour"], Colour));
+        var text = EditedMachine.Apply(machine.Text, new FieldEdit(new("conductors", conductor.Id), ["colour"], Colour));
         var wanted = machine.Design with
         {
             Conductors = machine.Design.Conductors.Select(each => each.Id == conductor.Id ? each with { Colour = ConductorColour.Violet } : each).ToValueList(),
         };
-        return machine.Read(Required(text)).Equals(wanted);
+        return EditedMachine.Read(Required(text)).Equals(wanted);
     }));
 
     [Fact]
     public void A_conductor_taken_out_leaves_the_design_without_it() => ForEach(machine => machine.Design.Conductors.All(conductor =>
-        machine.Read(Required(machine.Apply(machine.Text, new RemoveEdit(new("conductors", conductor.Id)))))
+        EditedMachine.Read(Required(EditedMachine.Apply(machine.Text, new RemoveEdit(new("conductors", conductor.Id)))))
             .Equals(machine.Design with { Conductors = machine.Design.Conductors.Where(each => each.Id != conductor.Id).ToValueList() })));
 
     [Fact]
     public void Taking_a_conductor_out_takes_no_comment_along_but_those_within_it() => ForEach(machine => machine.Design.Conductors.All(conductor =>
         !machine.Text.Contains($"  {conductor.Id}: {{", StringComparison.Ordinal)
-        || EditedMachine.CommentsOf(Required(machine.Apply(machine.Text, new RemoveEdit(new("conductors", conductor.Id)), machine.AddConductor("W900")))) == EditedMachine.CommentsOf(machine.Text)));
+        || EditedMachine.CommentsOf(Required(EditedMachine.Apply(machine.Text, new RemoveEdit(new("conductors", conductor.Id)), machine.AddConductor("W900")))) == EditedMachine.CommentsOf(machine.Text)));
 
     [Fact]
     public void What_two_people_change_in_different_things_is_merged_and_nothing_else_changes() => ForEach(machine =>
@@ -72,11 +72,11 @@ public sealed class EditLawTests
         if (ids.Length < 2)
             return true;
         MachineEdit first = new FieldEdit(new("conductors", ids[0]), ["colour"], Colour);
-        var mine = Required(machine.Apply(machine.Text, first));
-        var theirs = Required(machine.Apply(machine.Text, machine.AddConductor("W900")));
+        var mine = Required(EditedMachine.Apply(machine.Text, first));
+        var theirs = Required(EditedMachine.Apply(machine.Text, machine.AddConductor("W900")));
         var merged = MachineText.Merge(EditedMachine.Files(machine.Text), EditedMachine.Files(mine), EditedMachine.Files(theirs));
         // Lines that lie together cannot be told apart; then nothing is merged, and both people are asked.
-        return merged is null || merged[0].Text == machine.Apply(theirs, first);
+        return merged is null || merged[0].Text == EditedMachine.Apply(theirs, first);
     });
 
     [Fact]

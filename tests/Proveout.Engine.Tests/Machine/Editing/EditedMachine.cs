@@ -30,10 +30,10 @@ internal sealed class EditedMachine
     }
 
     /// <summary>The text after some edits; null when one is refused.</summary>
-    public string? Apply(string text, params MachineEdit[] edits) => MachineText.Apply(Files(text), edits).Value?[0].Text;
+    public static string? Apply(string text, params MachineEdit[] edits) => MachineText.Apply(Files(text), edits).Value?[0].Text;
 
     /// <summary>The design that a text reads as.</summary>
-    public MachineDesign Read(string text) => MachineReader.Read(Files(text), new([])).Value ?? throw new InvalidOperationException("The text is no machine.");
+    public static MachineDesign Read(string text) => MachineReader.Read(Files(text), new([])).Value ?? throw new InvalidOperationException("The text is no machine.");
 
     /// <summary>A field of a conductor, as it is written.</summary>
     public string WordOf(string conductor, string key)

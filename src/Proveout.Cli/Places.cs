@@ -22,6 +22,9 @@ internal static class Places
     /// <summary>The journal in that folder.</summary>
     public static string Journal => Path.Combine(DataFolder, "journal.db");
 
+    /// <summary>The folder of a person's own machines: beside the journal of their builds.</summary>
+    public static string OwnMachinesBeside(string journal) => Path.Combine(Path.GetDirectoryName(Path.GetFullPath(journal))!, "machines");
+
     /// <summary>Folders of the sample machines.</summary>
     public static IReadOnlyList<string> SampleMachines => Directory.Exists(Samples)
         ? [.. Directory.EnumerateDirectories(Samples).Where(folder => File.Exists(Path.Combine(folder, "machine.yaml"))).Order(StringComparer.Ordinal)]

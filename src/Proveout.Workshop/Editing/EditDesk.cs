@@ -78,6 +78,15 @@ public sealed class EditDesk(MachineFiles files, MachineShelf shelf, EditPlaces 
     /// <inheritdoc/>
     public IReadOnlyList<SourceText>? FilesAt(string machineId, int revision) => shelf.HistoryOfMachine(machineId)?.At(revision)?.Texts;
 
+    /// <inheritdoc/>
+    public string? Wires(string machineId) => shelf.HistoryOfMachine(machineId)?.Current() is { } now ? WireTable.Write(now.Texts) : null;
+
+    /// <inheritdoc/>
+    public Outcome<WireImport> LookAtWires(string machineId, NamedText list, bool removeUnlisted) =>
+        shelf.HistoryOfMachine(machineId) is { } history && history.Current() is { } now
+            ? new WireImports(files).Of(now.Texts, history.MachinePath, list, removeUnlisted)
+            : Outcome.Refused<WireImport>([Refusals.NoSuchMachine(machineId)]);
+
     private SaveAnswer With(string machineId, string person, Func<MachineHistory, SaveAnswer> save)
     {
         if (shelf.HistoryOfMachine(machineId) is not { } history)

@@ -45,4 +45,13 @@ public interface IEditDesk
 
     /// <summary>The files of a machine at a revision; null when there is no such revision.</summary>
     IReadOnlyList<SourceText>? FilesAt(string machineId, int revision);
+
+    /// <summary>The conductors of a machine as comma-separated values; null when there is no such machine.</summary>
+    string? Wires(string machineId);
+
+    /// <summary>What a wire list would change, or every row that cannot be used; nothing is saved.</summary>
+    /// <param name="machineId">The machine.</param>
+    /// <param name="list">The list.</param>
+    /// <param name="removeUnlisted">True when conductors that are not in the list are taken out.</param>
+    Outcome<WireImport> LookAtWires(string machineId, NamedText list, bool removeUnlisted);
 }

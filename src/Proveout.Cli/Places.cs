@@ -30,11 +30,14 @@ internal static class Places
         ? [.. Directory.EnumerateDirectories(Samples).Where(folder => File.Exists(Path.Combine(folder, "machine.yaml"))).Order(StringComparer.Ordinal)]
         : [];
 
-    /// <summary>The path itself where there is something, else that of the sample of this name, else the path.</summary>
+    /// <summary>The path itself where there is something, else that of one's own machine or of the sample of this name, else the path.</summary>
     public static string MachineAt(string path)
     {
         if (Path.Exists(path))
             return path;
+        var own = Path.Combine(OwnMachinesBeside(Journal), path);
+        if (Path.GetFileName(path) == path && Directory.Exists(own))
+            return own;
         var sample = Path.Combine(Samples, path.StartsWith("samples/", StringComparison.Ordinal) ? path["samples/".Length..] : path);
         return Directory.Exists(sample) ? sample : path;
     }

@@ -23,7 +23,7 @@ internal static class RowEndpoints
             return TroubleEndpoints.Missing("There is no such machine, or no such page of its editor.");
         var asked = context.Request.Query;
         var row = asked["row"].ToString();
-        var page = ViewOf(EditForm.Show(context, view), section, row, asked["new"] == "1", asked["find"].ToString(), EditForm.Number(asked["first"]));
+        var page = ViewOf(EditForm.Show(context, view), section, row, asked["new"] == "1", asked["find"].ToString(), EditForm.Number(asked["first"])) with { IsSaved = asked.ContainsKey("saved") };
         if (page.IsNew)
             page = page with { Given = new Dictionary<string, string> { ["name"] = EditTables.NextName(view.Design, section), ["from"] = asked["from"].ToString(), ["to"] = asked["to"].ToString() } };
         return row.Length > 0 && page.Given.Count == 0 ? TroubleEndpoints.Missing($"There is no {row} in this machine any more.") : PageResult.Of<RowsPage>(page);
@@ -46,7 +46,7 @@ internal static class RowEndpoints
             answer,
             () => EditForm.Show(context, desk.View(machineId)!),
             page => ViewOf(page, section, row, row.Length == 0 && section != EditedThing.Head, "", 0),
-            $"{Addresses.Edit(view.Machine.Id, section)}?saved={Uri.EscapeDataString(name)}#{(name.Length > 0 ? $"row-{name}" : "rows")}");
+            $"{Addresses.Edit(view.Machine.Id, section)}?saved=1#{(name.Length > 0 ? $"row-{Uri.EscapeDataString(name)}" : "rows")}");
     }
 
     private static IReadOnlyList<MachineEdit> EditsOf(IEditDesk desk, EditView view, string section, string row, PostedForm form) => form.Text("do") switch

@@ -17,6 +17,9 @@ public sealed record RowPageView(
     /// <summary>Rows of one page: with more, a page would be too heavy for a phone.</summary>
     public const int RowsShown = 150;
 
+    /// <summary>True when a row was saved just now.</summary>
+    public bool IsSaved { get; init; }
+
     public bool HasForm => IsNew || Row.Length > 0 || Table is null;
 
     public string Id => Page.Id;

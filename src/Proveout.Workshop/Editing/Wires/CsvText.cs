@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 
 namespace Proveout.Workshop;
@@ -5,6 +6,8 @@ namespace Proveout.Workshop;
 /// <summary>Comma-separated values, RFC 4180; read also with semicolons or tabs, as spreadsheets of some countries write them.</summary>
 internal static class CsvText
 {
+    private static readonly SearchValues<char> NeedsQuotes = SearchValues.Create(",;\"\r\n\t");
+
     private static readonly char[] Separators = [',', ';', '\t'];
 
     /// <summary>Records as text.</summary>
@@ -79,5 +82,5 @@ internal static class CsvText
     }
 
     private static string Quoted(string text) =>
-        text.AsSpan().ContainsAny(",;\"\r\n\t") || text.Trim().Length < text.Length ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : text;
+        text.AsSpan().ContainsAny(NeedsQuotes) || text.Trim().Length < text.Length ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : text;
 }

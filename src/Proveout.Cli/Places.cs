@@ -22,16 +22,22 @@ internal static class Places
     /// <summary>The journal in that folder.</summary>
     public static string Journal => Path.Combine(DataFolder, "journal.db");
 
+    /// <summary>The folder of a person's own machines: beside the journal of their builds.</summary>
+    public static string OwnMachinesBeside(string journal) => Path.Combine(Path.GetDirectoryName(Path.GetFullPath(journal))!, "machines");
+
     /// <summary>Folders of the sample machines.</summary>
     public static IReadOnlyList<string> SampleMachines => Directory.Exists(Samples)
         ? [.. Directory.EnumerateDirectories(Samples).Where(folder => File.Exists(Path.Combine(folder, "machine.yaml"))).Order(StringComparer.Ordinal)]
         : [];
 
-    /// <summary>The path itself where there is something, else that of the sample of this name, else the path.</summary>
+    /// <summary>The path itself where there is something, else that of one's own machine or of the sample of this name, else the path.</summary>
     public static string MachineAt(string path)
     {
         if (Path.Exists(path))
             return path;
+        var own = Path.Combine(OwnMachinesBeside(Journal), path);
+        if (Path.GetFileName(path) == path && Directory.Exists(own))
+            return own;
         var sample = Path.Combine(Samples, path.StartsWith("samples/", StringComparison.Ordinal) ? path["samples/".Length..] : path);
         return Directory.Exists(sample) ? sample : path;
     }

@@ -17,6 +17,7 @@ using Proveout.Web.Pages.Budget;
 using Proveout.Web.Pages.Check;
 using Proveout.Web.Pages.CheckList;
 using Proveout.Web.Pages.Drawings;
+using Proveout.Web.Pages.Edit;
 using Proveout.Web.Pages.Energise;
 using Proveout.Web.Pages.Frame;
 using Proveout.Web.Pages.Front;
@@ -65,7 +66,7 @@ public static class BenchHost
         builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Error).AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.None);
         var app = builder.Build();
         UseMiddleware(app);
-        MapPages(app, desks.Reports, desks.Measuring);
+        MapPages(app, desks);
         return app;
     }
 
@@ -110,8 +111,9 @@ public static class BenchHost
         app.UseRouting();
     }
 
-    private static void MapPages(IEndpointRouteBuilder routes, ReportCase? reports, IMeasuringDesk? measuring)
+    private static void MapPages(IEndpointRouteBuilder routes, Desks desks)
     {
+        var (reports, measuring) = (desks.Reports, desks.Measuring);
         AssetEndpoints.Map(routes);
         FrontEndpoints.Map(routes);
         CheckEndpoints.Map(routes);
@@ -147,6 +149,8 @@ public static class BenchHost
             BudgetEndpoints.Map(routes, measuring);
         }
 
+        if (desks.Editing is not null)
+            EditRoutes.Map(routes, desks.Editing);
         if (reports is not null)
             ReportEndpoints.Map(routes, reports);
         TroubleEndpoints.Map(routes);

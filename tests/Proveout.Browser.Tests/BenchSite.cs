@@ -18,15 +18,19 @@ public sealed class BenchSite : IAsyncDisposable
 
     public BuildSummary Build { get; }
 
+    /// <summary>A machine that may be changed.</summary>
+    public string Own { get; private init; } = "";
+
     public string Address => _app.Urls.First();
 
     public static async Task<BenchSite> StartAsync()
     {
         var samples = await SampleBench.OpenAsync();
         var started = await samples.Bench.StartAsync(new StartBuild(SampleBench.Machine, "oven-7", "Mara Lindt", ""), default);
+        var own = (await samples.Desks.Editing!.CopyAsync(SampleBench.Machine, "Workshop machine", "Mara Lindt", default)).Value!.Id;
         var app = BenchHost.Build(new BenchHostOptions(), samples.Desks);
         await app.StartAsync();
-        return new BenchSite(app, samples, started.Value!);
+        return new BenchSite(app, samples, started.Value!) { Own = own };
     }
 
     public string Check(BenchStep step) => $"/builds/{Build.Id}/checks/{step.Check.Id}";

@@ -7,6 +7,8 @@ public sealed class JsonTests(TemporaryFolder folder) : IClassFixture<TemporaryF
     public static TheoryData<string, string[]> Printing => new()
     {
         { "proveout-review 1", ["review", "pennywort", "--json"] },
+        { "proveout-wire-list 1", ["wires", "export", "pennywort", "--json"] },
+        { "proveout-wire-import 1", ["wires", "import", "pennywort", "WIRES", "--json"] },
         { "proveout-comparison 1", ["compare", "pennywort", "pennywort-as-wired", "--json"] },
         { "proveout-plan 1", ["plan", "pennywort", "--json", "--greedy"] },
         { "proveout-plan 1", ["plan", "pennywort", "--json", "--network", "--greedy"] },
@@ -64,6 +66,7 @@ public sealed class JsonTests(TemporaryFolder folder) : IClassFixture<TemporaryF
         "READINGS" => Path.Combine(Places.Samples, "pennywort-as-wired", "readings.txt"),
         "PAPER" => folder.At("paper"),
         "JOURNAL" => folder.At("journal.db"),
+        "WIRES" => folder.Write("wires.csv", "Wire,Colour\r\nW21,pink\r\n"),
         "KEY" => folder.At("workshop.key"),
         _ => word,
     };

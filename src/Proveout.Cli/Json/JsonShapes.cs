@@ -8,6 +8,8 @@ namespace Proveout.Cli;
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.Never)]
 [JsonSerializable(typeof(RefusalShape))]
 [JsonSerializable(typeof(ReviewShape))]
+[JsonSerializable(typeof(WireListShape))]
+[JsonSerializable(typeof(WireImportShape))]
 [JsonSerializable(typeof(ComparisonShape))]
 [JsonSerializable(typeof(PlanShape))]
 [JsonSerializable(typeof(CheckTableShape))]

@@ -59,6 +59,19 @@ internal static class Addresses
 
     public static string HeatLog(string machineId) => $"{Heat(machineId)}/log";
 
+    public static string Edit(string machineId, string page = "") => $"{Machine(machineId)}/edit{(page.Length > 0 ? "/" : "")}{page}";
+
+    public static string EditRow(string machineId, string section, string row) => $"{Edit(machineId, section)}?row={Uri.EscapeDataString(row)}#form";
+
+    public static string EditNew(string machineId, string section, string from = "", string to = "") =>
+        $"{Edit(machineId, section)}?new=1{(from.Length > 0 ? $"&from={Uri.EscapeDataString(from)}" : "")}{(to.Length > 0 ? $"&to={Uri.EscapeDataString(to)}" : "")}#form";
+
+    public static string EditFile(string machineId, string file, int draft = 0) =>
+        $"{Edit(machineId, "file")}?name={Uri.EscapeDataString(file)}{(draft > 0 ? FormattableString.Invariant($"&draft={draft}") : "")}";
+
+    public static string EditDraw(string machineId, string part = "", string from = "") =>
+        $"{Edit(machineId, "draw")}?part={Uri.EscapeDataString(part)}&from={Uri.EscapeDataString(from)}#terminals";
+
     public static string Review(string machineId) => $"{Machine(machineId)}/review";
 
     public static string Paper(string machineId) => $"{Machine(machineId)}/paper";

@@ -8,10 +8,11 @@ internal sealed class Asset
     public static readonly Asset Stylesheet = new("proveout.css", "text/css; charset=utf-8");
     public static readonly Asset Script = new("proveout.js", "text/javascript; charset=utf-8");
     public static readonly Asset Tension = new("tension.js", "text/javascript; charset=utf-8");
+    public static readonly Asset Edit = new("edit.js", "text/javascript; charset=utf-8");
     public static readonly Asset Recorder = new("recorder.js", "text/javascript; charset=utf-8");
     public static readonly Asset Icon = new("icon.svg", "image/svg+xml");
 
-    public static readonly IReadOnlyList<Asset> All = [Stylesheet, Script, Tension, Recorder, Icon];
+    public static readonly IReadOnlyList<Asset> All = [Stylesheet, Script, Tension, Edit, Recorder, Icon];
 
     private Asset(string name, string contentType)
     {

@@ -33,7 +33,10 @@ internal sealed class PostedForm
     /// <summary>A file that came with the form; null when there is none.</summary>
     public IFormFile? File(string field) => _fields.Files.GetFile(field);
 
-    public static async Task<PostedForm> ReadAsync(HttpContext context)
+    /// <summary>Reads a form.</summary>
+    /// <param name="context">The request.</param>
+    /// <param name="longField">A field that may be as long as a file; none when left out.</param>
+    public static async Task<PostedForm> ReadAsync(HttpContext context, string longField = "")
     {
         if (!context.Request.HasFormContentType)
             return new(FormCollection.Empty, [NotOurs]);
@@ -43,7 +46,7 @@ internal sealed class PostedForm
             var guard = context.RequestServices.GetRequiredService<IAntiforgery>();
             if (!await guard.IsRequestValidAsync(context) || !Guid.TryParse(fields["key"], out _))
                 return new(fields, [NotOurs]);
-            return new(fields, fields.Any(field => field.Value.ToString().Length > UploadLimits.TextCharacters) ? [TooLong] : []);
+            return new(fields, fields.Any(field => field.Key != longField && field.Value.ToString().Length > UploadLimits.TextCharacters) ? [TooLong] : []);
         }
         catch (Exception exception) when (exception is InvalidDataException or BadHttpRequestException)
         {
@@ -53,6 +56,9 @@ internal sealed class PostedForm
 
     /// <summary>A field's text without blanks around it; empty when there is no such field.</summary>
     public string Text(string field) => _fields[field].ToString().Trim();
+
+    /// <summary>A field's text as it came, blanks and line breaks included; null when there is no such field.</summary>
+    public string? Whole(string field) => _fields.TryGetValue(field, out var text) ? text.ToString() : null;
 
     /// <summary>The person's name, or another when the field is empty.</summary>
     public string Person(string otherwise) => Text("person") is { Length: > 0 } person ? person : otherwise;

@@ -20,18 +20,27 @@ public sealed class MachineFiles(string catalogueFolder)
     /// <summary>Reads a machine from a file, or from all <c>*.yaml</c> files of a folder.</summary>
     public Outcome<LoadedMachine> Read(string path)
     {
+        var texts = Texts(path);
+        return texts.Value is null ? Outcome.Refused<LoadedMachine>(texts.Diagnostics) : Read(texts.Value, path);
+    }
+
+    /// <summary>The text of a machine's file, or of each <c>*.yaml</c> file of its folder, named by its path.</summary>
+    public static Outcome<IReadOnlyList<SourceText>> Texts(string path) => ReadTexts(path);
+
+    /// <summary>Reads a machine from texts.</summary>
+    /// <param name="texts">The texts, each with the name of its file.</param>
+    /// <param name="path">The file or folder that they are, or will be, the content of.</param>
+    public Outcome<LoadedMachine> Read(IReadOnlyList<SourceText> texts, string path)
+    {
         if (Catalogue.Value is not { } catalogue)
             return Outcome.Refused<LoadedMachine>(Catalogue.Diagnostics);
-        var texts = ReadTexts(path);
-        if (texts.Value is null)
-            return Outcome.Refused<LoadedMachine>(texts.Diagnostics);
-        var design = MachineReader.Read(texts.Value, catalogue);
+        var design = MachineReader.Read(texts, catalogue);
         if (design.Value is null)
             return Outcome.Refused<LoadedMachine>(design.Diagnostics);
         // Whatever is asked of a machine, its checks are computed sooner or later.
         return CampaignSize.Refuse(design.Value) is { } tooLarge
             ? Outcome.Refused<LoadedMachine>([tooLarge with { Place = new SourcePlace(path, 0, 0) }])
-            : Outcome.Of(new LoadedMachine(IdOf(path), path, design.Value, FingerprintOf(texts.Value)));
+            : Outcome.Of(new LoadedMachine(IdOf(path), path, design.Value, FingerprintOf(texts)));
     }
 
     private static Outcome<IReadOnlyList<SourceText>> ReadTexts(string path)

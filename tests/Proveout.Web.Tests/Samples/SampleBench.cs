@@ -10,19 +10,24 @@ internal sealed class SampleBench : IAsyncDisposable
     public const string Machine = "pennywort";
 
     // Planning a machine takes a second or two; every test of a run shares the plans.
-    private static readonly MachineShelf Shelf = new(
-        new MachineFiles(Path.Combine(Root(), "catalogue")),
-        Directory.EnumerateDirectories(Path.Combine(Root(), "samples")).Where(folder => !folder.EndsWith("-as-wired", StringComparison.Ordinal)).Order(StringComparer.Ordinal));
-
     private static readonly PlanDesk Desk = new();
+
+    private static readonly MachineFiles Files = new(Path.Combine(Root(), "catalogue"));
+
+    private static readonly string[] SampleMachines =
+        [.. Directory.EnumerateDirectories(Path.Combine(Root(), "samples")).Where(folder => !folder.EndsWith("-as-wired", StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
 
     private readonly string _folder;
     private readonly SqliteJournal _journal;
 
     private SampleBench(string folder, SqliteJournal journal)
     {
-        (_folder, _journal, Bench) = (folder, journal, new Bench(Shelf, Desk, journal));
-        Desks = new Desks(Bench, new DesignDesk(Shelf, Desk), new ReceivingDesk(Shelf, journal), new HandoverDesk(Shelf, journal), new ReportCase(Bench, journal, TimeProvider.System), new MeasuringDesk(journal));
+        var places = new EditPlaces(Path.Combine(folder, "machines"), Path.Combine(Root(), "samples"));
+        var shelf = new MachineShelf(Files, SampleMachines, places.OwnFolder);
+        (_folder, _journal, Bench) = (folder, journal, new Bench(shelf, Desk, journal));
+        Desks = new Desks(
+            Bench, new DesignDesk(shelf, Desk), new ReceivingDesk(shelf, journal), new HandoverDesk(shelf, journal), new ReportCase(Bench, journal, TimeProvider.System), new MeasuringDesk(journal),
+            new EditDesk(Files, shelf, places, TimeProvider.System));
     }
 
     public IBench Bench { get; }

@@ -12,14 +12,14 @@ internal static class MachineShapes
         (SystemEarthing.TT, "TT"),
         (SystemEarthing.IT, "IT"));
 
-    private static readonly WordShape<RouteKind> RouteWord = new(
+    public static readonly WordShape<RouteKind> RouteWord = new(
         "kind of route",
         (RouteKind.Duct, "duct"),
         (RouteKind.Channel, "channel"),
         (RouteKind.Chain, "chain"),
         (RouteKind.Bundle, "bundle"));
 
-    private static readonly WordShape<ConductorColour> Colour = new(
+    public static readonly WordShape<ConductorColour> Colour = new(
         "colour",
         (ConductorColour.Black, "black"),
         (ConductorColour.Brown, "brown"),

@@ -5,14 +5,16 @@ namespace Proveout.Engine.Machine;
 /// <summary>How what conductors and routes are made of stands in a file.</summary>
 internal static class MakeShapes
 {
-    private static readonly OptionalShape<StrandKind> Strands = new(new WordShape<StrandKind>(
+    public static readonly WordShape<StrandKind> StrandWord = new(
         "make-up of strands",
         (StrandKind.Solid, "solid"),
         (StrandKind.Stranded, "stranded"),
         (StrandKind.Fine, "fine"),
-        (StrandKind.ExtraFine, "extra-fine")));
+        (StrandKind.ExtraFine, "extra-fine"));
 
-    private static readonly OptionalShape<EndKind> End = new(new WordShape<EndKind>(
+    private static readonly OptionalShape<StrandKind> Strands = new(StrandWord);
+
+    public static readonly WordShape<EndKind> EndWord = new(
         "dressing of an end",
         (EndKind.Bare, "bare"),
         (EndKind.Ferrule, "ferrule"),
@@ -22,21 +24,27 @@ internal static class MakeShapes
         (EndKind.LugOnPaint, "lug-on-paint"),
         (EndKind.Receptacle, "receptacle"),
         (EndKind.Tinned, "tinned"),
-        (EndKind.Solder, "solder")));
+        (EndKind.Solder, "solder"));
 
-    public static readonly OptionalShape<StrainRelief> Relief = new(new WordShape<StrainRelief>(
+    private static readonly OptionalShape<EndKind> End = new(EndWord);
+
+    public static readonly WordShape<StrainRelief> ReliefWord = new(
         "strain relief",
         (StrainRelief.Both, "both"),
         (StrainRelief.Moving, "moving"),
         (StrainRelief.Fixed, "fixed"),
-        (StrainRelief.None, "none")));
+        (StrainRelief.None, "none"));
 
-    public static readonly OptionalShape<InstallationMethod> Method = new(new WordShape<InstallationMethod>(
+    public static readonly OptionalShape<StrainRelief> Relief = new(ReliefWord);
+
+    public static readonly WordShape<InstallationMethod> MethodWord = new(
         "method of installation",
         (InstallationMethod.B1, "B1"),
         (InstallationMethod.B2, "B2"),
         (InstallationMethod.C, "C"),
-        (InstallationMethod.E, "E")));
+        (InstallationMethod.E, "E"));
+
+    public static readonly OptionalShape<InstallationMethod> Method = new(MethodWord);
 
     public static readonly Key<Conductor>[] Make =
     [

@@ -6,6 +6,9 @@ internal abstract class Node(SourcePlace place)
 {
     public SourcePlace Place => place;
 
+    /// <summary>Where it stands in the text; empty for a node that was not read.</summary>
+    public TextSpan Span { get; init; }
+
     /// <summary>The key that this node is the value of; null for the items of a list and for the whole file.</summary>
     public ScalarNode? Key { get; set; }
 
@@ -44,6 +47,9 @@ internal sealed class ScalarNode(SourcePlace place, string text, bool plain) : N
 /// <summary>Keys and their values, in file order; a key may stand twice.</summary>
 internal sealed class MappingNode(SourcePlace place, IReadOnlyList<Node> entries) : Node(place)
 {
+    /// <summary>True when it stands in braces, false when its keys stand on lines of their own.</summary>
+    public bool InBraces { get; init; }
+
     // Up to here a walk is as quick as an index.
     private const int FewEntries = 12;
 
@@ -70,6 +76,9 @@ internal sealed class MappingNode(SourcePlace place, IReadOnlyList<Node> entries
 internal sealed class ListNode(SourcePlace place, IReadOnlyList<Node> items) : Node(place)
 {
     public IReadOnlyList<Node> Items => items;
+
+    /// <summary>True when it stands in brackets, false when its items stand on lines of their own.</summary>
+    public bool InBrackets { get; init; }
 
     public override string Kind => "a list";
 

@@ -16,12 +16,13 @@ internal sealed class NodeReader
     private readonly SourceText _source;
     private readonly Parser _parser;
     private readonly Problems _problems;
+    private readonly int _skipped;
 
     private NodeReader(SourceText source, Problems problems)
     {
         (_source, _problems) = (source, problems);
-        var text = source.Text.StartsWith(ByteOrderMark) ? source.Text[1..] : source.Text;
-        _parser = new Parser(new Scanner(new StringReader(text), skipComments: true));
+        _skipped = source.Text.StartsWith(ByteOrderMark) ? 1 : 0;
+        _parser = new Parser(new Scanner(new StringReader(source.Text[_skipped..]), skipComments: true));
     }
 
     /// <summary>The file's tree, or null when there is a problem that hides the rest of the file.</summary>
@@ -110,7 +111,7 @@ internal sealed class NodeReader
     private ScalarNode ReadScalar()
     {
         var scalar = Expect<Scalar>();
-        return new(PlaceOf(scalar.Start), scalar.Value, scalar.Style is ScalarStyle.Plain);
+        return new(PlaceOf(scalar.Start), scalar.Value, scalar.Style is ScalarStyle.Plain) { Span = SpanOf(scalar.Start, scalar.End) };
     }
 
     private ListNode ReadList(int depth)
@@ -119,8 +120,8 @@ internal sealed class NodeReader
         var items = new List<Node>();
         while (_parser.Current is not SequenceEnd)
             items.Add(ReadNode(depth + 1));
-        Expect<SequenceEnd>();
-        return new(PlaceOf(start.Start), items);
+        var end = Expect<SequenceEnd>();
+        return new(PlaceOf(start.Start), items) { Span = BracketsOf(start.Start, end.End), InBrackets = start.Style is SequenceStyle.Flow };
     }
 
     private MappingNode ReadMapping(int depth)
@@ -141,8 +142,8 @@ internal sealed class NodeReader
             entries.Add(value);
         }
 
-        Expect<MappingEnd>();
-        return new(PlaceOf(start.Start), entries);
+        var end = Expect<MappingEnd>();
+        return new(PlaceOf(start.Start), entries) { Span = BracketsOf(start.Start, end.End), InBraces = start.Style is MappingStyle.Flow };
     }
 
     private T Expect<T>()
@@ -172,6 +173,24 @@ internal sealed class NodeReader
     }
 
     private SourcePlace PlaceOf(Mark mark) => new(_source.File, (int)mark.Line, (int)mark.Column);
+
+    // What ends without a bracket or quote ends, for the parser, where the next thing begins: the blanks between are not its own.
+    private TextSpan SpanOf(Mark start, Mark end)
+    {
+        var (from, to) = ((int)start.Index + _skipped, Math.Min((int)end.Index + _skipped, _source.Text.Length));
+        while (to > from && char.IsWhiteSpace(_source.Text[to - 1]))
+            to--;
+        return new(from, to);
+    }
+
+    // The parser marks a closing bracket by where it stands, not by where it ends.
+    private TextSpan BracketsOf(Mark start, Mark end)
+    {
+        var to = (int)end.Index + _skipped;
+        return to < _source.Text.Length && _source.Text[(int)start.Index + _skipped] is '{' or '[' && (_source.Text[to] is '}' or ']')
+            ? new((int)start.Index + _skipped, to + 1)
+            : SpanOf(start, end);
+    }
 
     private UnusableYamlException Unusable(ParsingEvent at, string rule, string message, string mend) => new(
         rule,

@@ -16,16 +16,27 @@ internal static class NodeWriter
         return text.ToString();
     }
 
-    private static void WriteEntry(StringBuilder text, Node node, int indent)
+    /// <summary>A key with its value, indented.</summary>
+    /// <param name="entry">The value; it knows its key.</param>
+    /// <param name="indent">Blanks before it.</param>
+    /// <param name="onLines">True when the keys of the value get lines of their own, however short it is.</param>
+    public static string Entry(Node entry, int indent, bool onLines)
     {
-        text.Append(' ', indent).Append(KeyOf(node)).Append(':');
-        WriteValue(text, node, indent, indent + KeyOf(node).Length + 2);
+        var text = new StringBuilder();
+        WriteEntry(text, entry, indent, onLines);
+        return text.ToString();
     }
 
-    private static void WriteValue(StringBuilder text, Node node, int indent, int used)
+    private static void WriteEntry(StringBuilder text, Node node, int indent, bool onLines = false)
+    {
+        text.Append(' ', indent).Append(KeyOf(node)).Append(':');
+        WriteValue(text, node, indent, indent + KeyOf(node).Length + 2, onLines);
+    }
+
+    private static void WriteValue(StringBuilder text, Node node, int indent, int used, bool onLines)
     {
         var line = OnOneLine(node);
-        if (node is ScalarNode || line.Length <= 2 || (indent > 0 && used + line.Length <= LongestLine))
+        if (node is ScalarNode || line.Length <= 2 || (indent > 0 && !onLines && used + line.Length <= LongestLine))
         {
             text.Append(' ').Append(line).Append('\n');
             return;
@@ -38,7 +49,8 @@ internal static class NodeWriter
             text.Append(' ', indent + Indent).Append("- ").Append(OnOneLine(item)).Append('\n');
     }
 
-    private static string OnOneLine(Node node) => node switch
+    /// <summary>A value on one line, in brackets and braces; two values that read the same are written the same.</summary>
+    public static string OnOneLine(Node node) => node switch
     {
         MappingNode mapping => $"{{{string.Join(", ", mapping.Entries.Select(entry => $"{KeyOf(entry)}: {OnOneLine(entry)}"))}}}",
         ListNode list => $"[{string.Join(", ", list.Items.Select(OnOneLine))}]",
@@ -47,5 +59,6 @@ internal static class NodeWriter
         _ => throw new InvalidOperationException($"No way to write {node.GetType()}."),
     };
 
-    private static string KeyOf(Node node) => ScalarText.Of(node.Name);
+    /// <summary>A key as it is written.</summary>
+    public static string KeyOf(Node node) => ScalarText.Of(node.Name);
 }

@@ -12,6 +12,8 @@ internal sealed class WordShape<T>(string kind, params (T Value, string Word)[] 
 {
     private readonly string[] _words = [.. words.Select(word => word.Word)];
 
+    public IReadOnlyList<string> Words => _words;
+
     public override bool TryRead(Node node, Problems problems, [MaybeNullWhen(false)] out T value)
     {
         value = default;

@@ -53,6 +53,7 @@ internal static class CommandTree
             RescueCommand.Build(terminal, options),
             ExportBuildCommand.Build(terminal, options),
             ImportBuildCommand.Build(terminal, options),
+            CopyJournalCommand.Build(terminal, options),
             SchemaCommand.Build(terminal),
         };
         root.SetAction((parse, cancellation) => ServeCommand.RunWithDefaultsAsync(terminal, options.FilesOf(parse), cancellation));

@@ -1,3 +1,5 @@
+using Proveout.Journal;
+
 namespace Proveout.Cli;
 
 /// <summary>Where things are when nobody says otherwise.</summary>
@@ -22,8 +24,9 @@ internal static class Places
     /// <summary>The journal in that folder.</summary>
     public static string Journal => Path.Combine(DataFolder, "journal.db");
 
-    /// <summary>The folder of a person's own machines: beside the journal of their builds.</summary>
-    public static string OwnMachinesBeside(string journal) => Path.Combine(Path.GetDirectoryName(Path.GetFullPath(journal))!, "machines");
+    /// <summary>The folder of a person's own machines: beside the journal of their builds, or in their own folder when that is a database.</summary>
+    public static string OwnMachinesBeside(string journal) =>
+        Path.Combine(JournalPlace.IsDatabase(journal) ? DataFolder : Path.GetDirectoryName(Path.GetFullPath(journal))!, "machines");
 
     /// <summary>Folders of the sample machines.</summary>
     public static IReadOnlyList<string> SampleMachines => Directory.Exists(Samples)

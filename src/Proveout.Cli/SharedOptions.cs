@@ -23,8 +23,8 @@ internal sealed class SharedOptions
     /// <summary>The journal.</summary>
     public Option<string?> Journal { get; } = new("--journal")
     {
-        Description = "The journal's file; the one in your own data folder when left out.",
-        HelpName = "FILE",
+        Description = "The journal: a file, or a PostgreSQL database as postgresql://USER@SERVER/DATABASE; the file in your own data folder when left out.",
+        HelpName = "JOURNAL",
     };
 
     /// <summary>Machines of builds, besides the samples.</summary>
@@ -49,7 +49,7 @@ internal sealed class SharedOptions
     /// <summary>Path of the machine that was asked for.</summary>
     public string MachineOf(ParseResult parse) => Places.MachineAt(parse.GetValue(Machine)!);
 
-    /// <summary>Path of the journal that was asked for.</summary>
+    /// <summary>Path or address of the journal that was asked for.</summary>
     public string JournalOf(ParseResult parse) => parse.GetValue(Journal) ?? Places.Journal;
 
     /// <summary>Paths of the machines besides the samples.</summary>

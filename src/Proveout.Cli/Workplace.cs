@@ -30,19 +30,19 @@ internal sealed class Workplace : IAsyncDisposable
     public static async Task<Workplace> OpenAsync(MachineFiles files, IEnumerable<string> machines, string journal, CancellationToken cancellation)
     {
         var places = new EditPlaces(Places.OwnMachinesBeside(journal), Places.Samples);
-        return new(files, new MachineShelf(files, machines, places.OwnFolder), places, await SqliteJournal.OpenAsync(journal, TimeProvider.System, cancellation: cancellation));
+        return new(files, new MachineShelf(files, machines, places.OwnFolder), places, await JournalPlace.OpenAsync(journal, TimeProvider.System, cancellation));
     }
 
     /// <summary>Opens a journal that is there already.</summary>
     /// <exception cref="JournalException">It cannot be opened.</exception>
     public static async Task<Outcome<Workplace>> OpenExistingAsync(MachineFiles files, IEnumerable<string> machines, string journal, CancellationToken cancellation) =>
-        File.Exists(journal)
+        await JournalPlace.HasJournalAsync(journal, cancellation)
             ? Outcome.Of(await OpenAsync(files, machines, journal, cancellation))
             : Outcome.Refused<Workplace>(
             [
                 new Diagnostic(
                     "no-journal",
-                    new SourcePlace(journal, 0, 0),
+                    new SourcePlace(JournalPlace.NameOf(journal), 0, 0),
                     "There is no journal here.",
                     "Give the path of one with --journal, or start a build: `proveout bench MACHINE`."),
             ]);

@@ -13,6 +13,10 @@ public sealed class WriterProcess : IDisposable
     public static WriterProcess Append(string path, Guid build, string person, int count) =>
         new(Start(["dotnet", Program, "append", path, $"{build}", person, $"{count}"]));
 
+    /// <summary>Many benches at once, over all builds of the journal in turn; each entry is sent twice.</summary>
+    public static WriterProcess AtBenches(string place, string person, int benches, int entries) =>
+        new(Start(["dotnet", Program, "benches", place, person, $"{benches}", $"{entries}"]));
+
     /// <summary>Records a whole life of a journal on a disk that keeps a log of every write and sync.</summary>
     public static WriterProcess Record(string path, string log, int sessions, int entries) =>
         new(Start(["dotnet", Program, "record", path, log, $"{sessions}", $"{entries}"]));

@@ -19,6 +19,25 @@ internal static class Writing
             Console.WriteLine(Line(await journal.AppendAsync(build, Draft(person, number, 40_000))));
     }
 
+    /// <summary>Many benches at once; each sends every entry twice, as a browser does whose answer was lost, and says what it was answered.</summary>
+    public static async Task AtBenchesAsync(IJournal journal, string person, int benches, int entries)
+    {
+        var builds = await journal.ListBuildsAsync();
+        var lines = await Task.WhenAll(Enumerable.Range(0, benches).Select(async bench =>
+        {
+            var said = new List<string>();
+            for (var number = 1; number <= entries; number++)
+            {
+                var draft = Draft(string.Create(CultureInfo.InvariantCulture, $"{person}, bench {bench}"), number, 4_000);
+                var sent = Enumerable.Range(0, 2).Select(_ => journal.AppendAsync(builds[bench % builds.Count].Id, draft));
+                said.AddRange((await Task.WhenAll(sent)).Select(Line));
+            }
+            return said;
+        }));
+        foreach (var line in lines.SelectMany(line => line))
+            Console.WriteLine(line);
+    }
+
     /// <summary>Opens, appends, backs up and closes again and again, and notes in the log of the disk what was acknowledged when.</summary>
     public static async Task RecordAsync(string path, string log, Life life)
     {

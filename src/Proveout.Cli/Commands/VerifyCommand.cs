@@ -41,7 +41,7 @@ internal static class VerifyCommand
                 await using var workplace = opened.Value;
                 return await RunAsync(terminal, workplace.Journal, parse.GetValue(wanted), kept.Value, asJson, cancellation);
             }
-            catch (JournalDamagedException damage)
+            catch (JournalDamagedException damage) when (!JournalPlace.IsDatabase(journal))
             {
                 return await LocateAsync(terminal, journal, damage, asJson, cancellation);
             }
@@ -80,7 +80,7 @@ internal static class VerifyCommand
             foreach (var verdict in verdicts)
                 Show(terminal, verdict);
         if (!asJson && file.Count > 0)
-            terminal.Say($"The file itself is damaged, though the records may be whole: {string.Join("; ", file.Take(3))}. `proveout rescue` puts what is in it into a sound one.", Meaning.Bad);
+            terminal.Say($"What the records are kept in is damaged, though they may be whole: {string.Join("; ", file.Take(3))}. `proveout rescue` puts what is in a file into a sound one, `proveout copy-journal` what is in a database.", Meaning.Bad);
         return file.Count == 0 && verdicts.All(verdict => verdict.IsSound) ? ExitCode.Fine : ExitCode.Findings;
     }
 

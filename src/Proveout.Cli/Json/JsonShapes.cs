@@ -37,6 +37,7 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(RestoreShape))]
 [JsonSerializable(typeof(RescueShape))]
 [JsonSerializable(typeof(TransferShape))]
+[JsonSerializable(typeof(JournalCopyShape))]
 [JsonSerializable(typeof(KeyShape))]
 [JsonSerializable(typeof(SealingShape))]
 [JsonSerializable(typeof(TensionShape))]

@@ -1,4 +1,5 @@
 using Proveout.Journal;
+using Proveout.Workshop;
 
 namespace Proveout.Cli;
 
@@ -30,3 +31,13 @@ internal sealed record KeyShape(string Format, string File, string PublicFile, s
 
 /// <summary>A seal that was put to a record.</summary>
 internal sealed record SealingShape(string Format, string Build, int Entries, string Hash, DateTimeOffset Sealed, string Person, string? File);
+
+/// <summary>A journal that was copied into another.</summary>
+internal sealed record JournalCopyShape(string Format, string From, string To, IReadOnlyList<CopiedBuildShape> Builds);
+
+/// <summary>A build of it.</summary>
+internal sealed record CopiedBuildShape(string Build, string Serial, string Machine, int Entries, int Added, bool Whole, int GrewBy, string LastHash)
+{
+    public static CopiedBuildShape Of(CopiedBuild copied) => new(
+        copied.Build.Id.ToString(), copied.Build.Serial, copied.Build.MachineName, copied.Entries, copied.Added, copied.IsWhole, copied.GrewBy, copied.LastHash);
+}

@@ -1,5 +1,6 @@
 using Microsoft.Data.Sqlite;
 using Proveout.Journal.Rescue;
+using Proveout.Journal.Store;
 
 namespace Proveout.Journal.Sqlite;
 
@@ -11,6 +12,7 @@ internal sealed class SqliteFile(string path, TimeSpan longestWait)
     internal const long ApplicationId = 0x5052564F;
     internal const long Format = 2;
     private const int LooksAtFrames = 4;
+    internal static readonly SqlText Sql = new("Sqlite");
 
     private readonly string _connectionString = new SqliteConnectionStringBuilder
     {

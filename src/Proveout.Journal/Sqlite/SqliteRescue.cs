@@ -1,6 +1,7 @@
 using Microsoft.Data.Sqlite;
 using Proveout.Journal.Chain;
 using Proveout.Journal.Rescue;
+using Proveout.Journal.Store;
 
 namespace Proveout.Journal.Sqlite;
 
@@ -16,16 +17,16 @@ internal static class SqliteRescue
         connection.Open();
         Run(connection, "PRAGMA synchronous = EXTRA");
         using var transaction = connection.BeginTransaction();
-        Run(connection, Sql.Tables);
-        var rows = new SqliteRows(connection);
+        Run(connection, SqliteFile.Sql.Tables);
+        var rows = new SqlRows(connection, SqliteFile.Sql);
         foreach (var build in salvage.Builds)
             Write(connection, rows, build, salvage.Files);
-        Run(connection, Sql.Guards);
+        Run(connection, SqliteFile.Sql.Guards);
         transaction.Commit();
         return true;
     });
 
-    private static void Write(SqliteConnection connection, SqliteRows rows, SalvagedBuild build, Dictionary<string, byte[]> files)
+    private static void Write(SqliteConnection connection, SqlRows rows, SalvagedBuild build, Dictionary<string, byte[]> files)
     {
         var record = build.Record ?? Usable(rows, build.DoubtfulRecord) ?? StandIn(build);
         rows.Add(record);
@@ -61,7 +62,7 @@ internal static class SqliteRescue
     }
 
     /// <summary>A record that was altered, where it can at least be read and stands in no other's way; verifying says that it was altered.</summary>
-    private static StoredBuild? Usable(SqliteRows rows, StoredBuild? doubtful)
+    private static StoredBuild? Usable(SqlRows rows, StoredBuild? doubtful)
     {
         try
         {

@@ -10,7 +10,7 @@ internal sealed class SqliteStore(SqliteFile file) : IJournalStore
     private readonly SemaphoreSlim _writing = new(1);
 
     public Task<T> ReadAsync<T>(Func<IJournalRows, T> work, CancellationToken cancellation) =>
-        Task.Run(() => file.Read(connection => work(new SqliteRows(connection))), cancellation);
+        Task.Run(() => file.Read(connection => work(new SqlRows(connection, SqliteFile.Sql))), cancellation);
 
     // Writers of this process queue here in turn; those of other processes wait for the lock of the file.
     public async Task<T> WriteAsync<T>(Func<IJournalRows, T> work, CancellationToken cancellation)
@@ -18,7 +18,7 @@ internal sealed class SqliteStore(SqliteFile file) : IJournalStore
         await _writing.WaitAsync(cancellation).ConfigureAwait(false);
         try
         {
-            return await Task.Run(() => file.Write(connection => work(new SqliteRows(connection))), CancellationToken.None).ConfigureAwait(false);
+            return await Task.Run(() => file.Write(connection => work(new SqlRows(connection, SqliteFile.Sql))), CancellationToken.None).ConfigureAwait(false);
         }
         finally
         {

@@ -38,6 +38,8 @@ internal static class Admission
             throw new SerialTakenException(holder);
         else
             rows.Add(record.Stored);
+        // The end first: from here on nobody else moves it, so that what is read as the end below is still the end when the rest is added.
+        _ = rows.FindEnd(build.Id);
         var wereThere = RequireCommonStart(rows.Entries(build.Id, after: 0), record.StoredEntries);
         foreach (var entry in record.StoredEntries.Skip(wereThere))
             Add(rows, build.Id, entry, record);

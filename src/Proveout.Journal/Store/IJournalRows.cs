@@ -31,6 +31,7 @@ internal interface IJournalRows
     /// <summary>Adds an entry at the end and moves the end; refuses it anywhere else.</summary>
     void Add(StoredEntry entry);
 
+    /// <summary>How far a record goes. In a writing transaction nobody else moves it from then on; who writes to a build asks this first.</summary>
     StoredEnd? FindEnd(Guid build);
 
     byte[]? FindFile(string sha256);

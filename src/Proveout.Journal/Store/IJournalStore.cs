@@ -7,8 +7,9 @@ internal interface IJournalStore : IAsyncDisposable
     Task<T> ReadAsync<T>(Func<IJournalRows, T> work, CancellationToken cancellation);
 
     /// <summary>
-    /// Writes within one transaction that no other writer can enter. When the task completes, it is on the disk; when it fails, nothing of it is.
-    /// Once it has begun, cancelling has no effect.
+    /// Writes within one transaction, so that no two writers move the end of one record at a time. When the task completes, it is on the disk; when it
+    /// fails, nothing of it is, unless the sentence says that this is not known. The work may be done more than once, of which one counts. Once it has
+    /// begun, cancelling has no effect.
     /// </summary>
     Task<T> WriteAsync<T>(Func<IJournalRows, T> work, CancellationToken cancellation);
 

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Proveout.Journal;
 using Proveout.Workshop;
 
 namespace Proveout.Cli;
@@ -17,6 +18,10 @@ internal static class BackupCommand
         {
             var asJson = parse.GetValue(options.Json);
             var journal = options.JournalOf(parse);
+            if (JournalPlace.IsDatabase(journal))
+                return terminal.Refuse(
+                    "database-journal", JournalPlace.NameOf(journal), "A journal in a database is backed up with PostgreSQL's own tools.",
+                    "Use pg_dump, or take a copy as a file: `proveout copy-journal --from ADDRESS --to FILE`.", asJson);
             return File.Exists(journal)
                 ? Show(terminal, parse.GetValue(target)!, await new JournalCopies(TimeProvider.System).BackUpAsync(journal, parse.GetValue(target)!, cancellation), asJson)
                 : terminal.Refuse("no-journal", journal, "There is no journal here.", "Give the path of one with --journal.", asJson);

@@ -17,6 +17,10 @@ internal static class RescueCommand
         };
         command.SetAction(async (parse, cancellation) =>
         {
+            if (JournalPlace.IsDatabase(parse.GetValue(damaged)!))
+                return terminal.Refuse(
+                    "database-journal", JournalPlace.NameOf(parse.GetValue(damaged)!), "Only a journal in a file is read byte by byte.",
+                    "`proveout verify --all` says what is damaged in a database; go back to a backup of it, or take out what is whole with `proveout export-build`.", parse.GetValue(options.Json));
             var journal = new DamagedJournal(parse.GetValue(damaged)!);
             var file = parse.GetValue(target);
             var report = file is null ? await journal.SurveyAsync(cancellation) : await journal.RescueAsync(file, cancellation);

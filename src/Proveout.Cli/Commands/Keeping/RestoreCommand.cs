@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Proveout.Journal;
 using Proveout.Workshop;
 
 namespace Proveout.Cli;
@@ -17,6 +18,10 @@ internal static class RestoreCommand
         command.SetAction(async (parse, cancellation) =>
         {
             var journal = options.JournalOf(parse);
+            if (JournalPlace.IsDatabase(journal))
+                return terminal.Refuse(
+                    "database-journal", JournalPlace.NameOf(journal), "A backup of a file is restored as a file.",
+                    "Restore it to a path, then `proveout copy-journal --from FILE --to ADDRESS`.", parse.GetValue(options.Json));
             var builds = await new JournalCopies(TimeProvider.System).RestoreAsync(parse.GetValue(backup)!, journal, cancellation);
             if (parse.GetValue(options.Json))
                 terminal.Show(new RestoreShape("proveout-restore 1", journal, [.. builds.Select(BuildShape.Of)]), JsonShapes.Spread.RestoreShape);

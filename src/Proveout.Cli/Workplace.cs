@@ -13,7 +13,7 @@ internal sealed class Workplace : IAsyncDisposable
         Bench = new Bench(shelf, Planning.Desk, journal);
         Reports = new ReportCase(Bench, journal, TimeProvider.System);
         Books = new BookDesk(shelf, Planning.Desk, Bench, journal);
-        Desks = new Desks(Bench, new DesignDesk(shelf, Planning.Desk), new ReceivingDesk(shelf, journal), new HandoverDesk(shelf, journal), Reports, new MeasuringDesk(journal));
+        Desks = new Desks(Bench, new DesignDesk(shelf, Planning.Desk), new ReceivingDesk(shelf, journal), new HandoverDesk(shelf, journal), Books, Reports, new MeasuringDesk(journal));
     }
 
     public MachineShelf Shelf { get; }

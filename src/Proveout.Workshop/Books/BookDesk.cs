@@ -23,6 +23,10 @@ public sealed class BookDesk(MachineShelf shelf, PlanDesk desk, IBench bench, IJ
         return Put(new BookCase(planned, energising), "", request);
     }
 
+    /// <summary>The book of a machine of the shelf; null when there is no such machine.</summary>
+    public Outcome<PublishedBook>? OfMachine(string machineId, BookRequest request) =>
+        shelf.Find(machineId) is { } machine ? OfMachine(desk.Of(machine), desk.EnergisingOf(machine), request) : null;
+
     /// <summary>The book of a build; null when there is no such build, or its machine is not at hand.</summary>
     public async Task<Outcome<PublishedBook>?> OfBuildAsync(string buildId, BookRequest request, CancellationToken cancellation)
     {

@@ -13,5 +13,5 @@ internal static class BookRegister
     ];
 
     /// <summary>Every chapter of a book.</summary>
-    public static IReadOnlyList<BookChapter> Of(BookCase book) => [.. All.SelectMany(source => source.Of(book))];
+    public static IReadOnlyList<BookChapter> Of(BookCase book) => [.. All.SelectMany(source => source.Of(book)).SelectMany(ChapterParts.Of)];
 }

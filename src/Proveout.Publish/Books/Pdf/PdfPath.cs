@@ -8,15 +8,16 @@ namespace Proveout.Publish.Books;
 /// <param name="data">The data.</param>
 internal sealed partial class PdfPath(string data)
 {
-    private readonly XGraphicsPath _path = new() { FillMode = XFillMode.Winding };
+    // The library would join what a move sets apart, so each stretch is a path of its own; none of our drawings has a hole in a filled one.
+    private readonly List<XGraphicsPath> _paths = [];
     private readonly string[] _words = [.. Words().Matches(data).Select(match => match.Value)];
     private int _next;
     private XPoint _at;
     private XPoint _start;
     private XPoint _lastHandle;
 
-    /// <summary>The path.</summary>
-    public XGraphicsPath Read()
+    /// <summary>Its stretches, one from each move to the next.</summary>
+    public IReadOnlyList<XGraphicsPath> Read()
     {
         var command = ' ';
         while (_next < _words.Length)
@@ -28,7 +29,7 @@ internal sealed partial class PdfPath(string data)
             command = command switch { 'M' => 'L', 'm' => 'l', _ => command };
         }
 
-        return _path;
+        return _paths;
     }
 
     private void Step(char command)
@@ -37,7 +38,7 @@ internal sealed partial class PdfPath(string data)
         switch (char.ToUpperInvariant(command))
         {
             case 'M':
-                _path.StartFigure();
+                _paths.Add(new XGraphicsPath { FillMode = XFillMode.Winding });
                 _at = _start = Point(from);
                 break;
             case 'L':
@@ -59,11 +60,11 @@ internal sealed partial class PdfPath(string data)
             case 'A':
                 var (size, turn, isLarge, isClockwise) = (new XSize(Number(), Number()), Number(), Number() > 0, Number() > 0);
                 var to = Point(from);
-                _path.AddArc(_at, to, size, turn, isLarge, isClockwise ? XSweepDirection.Clockwise : XSweepDirection.Counterclockwise);
+                _paths[^1].AddArc(_at, to, size, turn, isLarge, isClockwise ? XSweepDirection.Clockwise : XSweepDirection.Counterclockwise);
                 _at = to;
                 break;
             case 'Z':
-                _path.CloseFigure();
+                _paths[^1].CloseFigure();
                 _at = _start;
                 break;
             default:
@@ -75,13 +76,13 @@ internal sealed partial class PdfPath(string data)
 
     private void LineTo(XPoint to)
     {
-        _path.AddLine(_at, to);
+        _paths[^1].AddLine(_at, to);
         _at = to;
     }
 
     private void CurveTo(XPoint first, XPoint second, XPoint to)
     {
-        _path.AddBezier(_at, first, second, to);
+        _paths[^1].AddBezier(_at, first, second, to);
         (_at, _lastHandle) = (to, second);
     }
 

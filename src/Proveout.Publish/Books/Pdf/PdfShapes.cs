@@ -36,8 +36,8 @@ internal sealed partial class PdfShapes(XGraphics graphics)
                 Painted(element, (pen, brush) => graphics.DrawEllipse(pen, brush, Number(element, "cx") - radius, Number(element, "cy") - radius, 2 * radius, 2 * radius));
                 break;
             case "path":
-                var path = new PdfPath((string)element.Attribute("d")!).Read();
-                Painted(element, (pen, brush) => graphics.DrawPath(pen, brush, path));
+                foreach (var stretch in new PdfPath((string)element.Attribute("d")!).Read())
+                    Painted(element, (pen, brush) => graphics.DrawPath(pen, brush, stretch));
                 break;
             case "text":
                 PaintText(element);

@@ -9,7 +9,6 @@ namespace Proveout.Workshop;
 internal sealed class CheckChapters : IBookChapters
 {
     private const int MostMistakes = 3;
-    private const int MostChecks = 60;
 
     public IEnumerable<BookChapter> Of(BookCase book)
     {
@@ -17,17 +16,16 @@ internal sealed class CheckChapters : IBookChapters
         return
         [
             .. from setUp in book.Planned.Plan.Checks.GroupBy(check => book.Planned.Dictionary.Checks[check].SetUp)
-               from part in setUp.Chunk(MostChecks).Index()
-               select ChapterOf(book, book.Planned.Dictionary.SetUps.First(candidate => candidate.Id == setUp.Key), part.Index, part.Item, () => ++number),
+               select ChapterOf(book, book.Planned.Dictionary.SetUps.First(candidate => candidate.Id == setUp.Key), [.. setUp], () => ++number),
         ];
     }
 
-    private static BookChapter ChapterOf(BookCase book, SetUp setUp, int part, int[] checks, Func<int> next)
+    private static BookChapter ChapterOf(BookCase book, SetUp setUp, int[] checks, Func<int> next)
     {
         var ids = checks.Select(check => book.Planned.Dictionary.Checks[check].Id).ToHashSet(StringComparer.Ordinal);
         return new(
-            PlainNames.Of(FormattableString.Invariant($"checks {setUp.Id} {(part == 0 ? "" : $"{part + 1}")}")),
-            FormattableString.Invariant($"Checks: {setUp.Title}{(part == 0 ? "" : $", part {part + 1}")}"),
+            PlainNames.Of($"checks {setUp.Id}"),
+            $"Checks: {setUp.Title}",
             "Each with what is good, and what a wrong reading means: the mistakes that the check surely shows, most dangerous first.",
             [
                 new BookCautions(setUp.Cautions),

@@ -45,6 +45,7 @@ internal static class CommandTree
             AcceptCommand.Build(terminal, options),
             BuildsCommand.Build(terminal, options),
             ReportCommand.Build(terminal, options),
+            PublishCommand.Build(terminal, options),
             VerifyCommand.Build(terminal, options),
             SealKeyCommand.Build(terminal, options),
             SealCommand.Build(terminal, options),

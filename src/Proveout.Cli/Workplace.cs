@@ -12,7 +12,8 @@ internal sealed class Workplace : IAsyncDisposable
         (Shelf, Journal) = (shelf, journal);
         Bench = new Bench(shelf, Planning.Desk, journal);
         Reports = new ReportCase(Bench, journal, TimeProvider.System);
-        Desks = new Desks(Bench, new DesignDesk(shelf, Planning.Desk), new ReceivingDesk(shelf, journal), new HandoverDesk(shelf, journal), Reports, new MeasuringDesk(journal), new EditDesk(files, shelf, places, TimeProvider.System));
+        Books = new BookDesk(shelf, Planning.Desk, Bench, journal);
+        Desks = new Desks(Bench, new DesignDesk(shelf, Planning.Desk), new ReceivingDesk(shelf, journal), new HandoverDesk(shelf, journal), Books, Reports, new MeasuringDesk(journal), new EditDesk(files, shelf, places, TimeProvider.System));
     }
 
     public MachineShelf Shelf { get; }
@@ -24,6 +25,8 @@ internal sealed class Workplace : IAsyncDisposable
     public Desks Desks { get; }
 
     public ReportCase Reports { get; }
+
+    public BookDesk Books { get; }
 
     /// <summary>Opens the journal, or makes it.</summary>
     /// <exception cref="JournalException">It cannot be opened.</exception>

@@ -13,6 +13,7 @@ using Proveout.Web.Pages.Acceptance;
 using Proveout.Web.Pages.Air;
 using Proveout.Web.Pages.Ask;
 using Proveout.Web.Pages.Belts;
+using Proveout.Web.Pages.Book;
 using Proveout.Web.Pages.Budget;
 using Proveout.Web.Pages.Check;
 using Proveout.Web.Pages.CheckList;
@@ -84,6 +85,7 @@ public static class BenchHost
         services.AddSingleton(desks.Designs);
         services.AddSingleton(desks.Receiving);
         services.AddSingleton(desks.Handover);
+        services.AddSingleton(desks.Books);
         services.AddRouting();
         services.AddRazorComponents();
         services.Configure<HostFilteringOptions>(filter =>
@@ -134,6 +136,7 @@ public static class BenchHost
         AirEndpoints.Map(routes);
         ReviewEndpoints.Map(routes);
         PaperEndpoints.Map(routes);
+        BookEndpoints.Map(routes);
         WireEndpoints.Map(routes);
         DrawingsEndpoints.Map(routes);
         TensionEndpoints.Map(routes, measuring);

@@ -48,6 +48,8 @@ internal static class PageAddresses
             ("error-budget", "/budget"),
             ("paper", $"/machines/{site.Build.MachineId}/paper"),
             ("wire", $"/machines/{site.Build.MachineId}/wires/W51"),
+            ("book", $"/machines/{site.Build.MachineId}/book"),
+            ("book-build", $"/builds/{site.Build.Id}/book"),
             ("energise", $"/machines/{site.Build.MachineId}/energise"),
             ("walk", $"/machines/{site.Build.MachineId}/walk"),
             ("ask", $"/machines/{site.Build.MachineId}/ask"),

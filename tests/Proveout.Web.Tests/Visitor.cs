@@ -16,6 +16,8 @@ internal sealed class Visitor : IDisposable
 
     public async Task<Page> GetAsync(string address) => await Page.ReadAsync(await _client.GetAsync(address));
 
+    public Task<byte[]> BytesAsync(string address) => _client.GetByteArrayAsync(new Uri(address, UriKind.Relative));
+
     /// <summary>Sends the form of that name on a page, with its hidden fields.</summary>
     public async Task<Page> SendAsync(string address, string form, params (string Field, string Text)[] typed) =>
         await PostAsync(address, Fill((await GetAsync(address)).HiddenFields(form), typed));

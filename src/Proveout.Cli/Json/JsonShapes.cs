@@ -30,6 +30,7 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(BuildShape))]
 [JsonSerializable(typeof(RehearsalShape))]
 [JsonSerializable(typeof(ReportShape))]
+[JsonSerializable(typeof(BookShape))]
 [JsonSerializable(typeof(SchedulesShape))]
 [JsonSerializable(typeof(DrawingsShape))]
 [JsonSerializable(typeof(VerificationShape))]

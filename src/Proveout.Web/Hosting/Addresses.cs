@@ -31,6 +31,10 @@ internal static class Addresses
 
     public static string Report(string buildId) => $"{Build(buildId)}/report.pdf";
 
+    public static string BuildBook(string buildId) => $"{Build(buildId)}/book";
+
+    public static string Book(string machineId) => $"{Machine(machineId)}/book";
+
     public static string Events(string buildId, long afterSequence) => $"{Build(buildId)}/events?after={afterSequence}";
 
     public static string Photo(string buildId, string sha256) => $"{Build(buildId)}/photos/{Uri.EscapeDataString(sha256)}";

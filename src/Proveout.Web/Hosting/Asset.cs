@@ -5,7 +5,7 @@ namespace Proveout.Web.Hosting;
 /// <summary>A file that travels inside the library, under an address that changes with its content.</summary>
 internal sealed class Asset
 {
-    public static readonly Asset Stylesheet = new("proveout.css", "text/css; charset=utf-8");
+    public static readonly Asset Stylesheet = new("proveout.css", "text/css; charset=utf-8", "tokens.css", "proveout.css");
     public static readonly Asset Script = new("proveout.js", "text/javascript; charset=utf-8");
     public static readonly Asset Tension = new("tension.js", "text/javascript; charset=utf-8");
     public static readonly Asset Edit = new("edit.js", "text/javascript; charset=utf-8");
@@ -14,13 +14,17 @@ internal sealed class Asset
 
     public static readonly IReadOnlyList<Asset> All = [Stylesheet, Script, Tension, Edit, Recorder, Icon];
 
-    private Asset(string name, string contentType)
+    private Asset(string name, string contentType, params string[] parts)
     {
         (Name, ContentType) = (name, contentType);
-        using var stream = typeof(Asset).Assembly.GetManifestResourceStream(name)
-            ?? throw new InvalidOperationException($"The library lacks its file {name}.");
         using var copy = new MemoryStream();
-        stream.CopyTo(copy);
+        foreach (var part in parts.DefaultIfEmpty(name))
+        {
+            using var stream = typeof(Asset).Assembly.GetManifestResourceStream(part)
+                ?? throw new InvalidOperationException($"The library lacks its file {part}.");
+            stream.CopyTo(copy);
+        }
+
         Bytes = copy.ToArray();
         Hash = Convert.ToHexStringLower(SHA256.HashData(Bytes))[..16];
     }

@@ -9,6 +9,9 @@ namespace Proveout.Workshop;
 /// <param name="Fingerprint">SHA-256 of its files' text, hexadecimal.</param>
 public sealed record LoadedMachine(string Id, string Path, MachineDesign Design, string Fingerprint)
 {
+    /// <summary>Its files as they were read.</summary>
+    public IReadOnlyList<SourceText> Texts { get; init; } = [];
+
     /// <summary>The machine in a few words.</summary>
     public MachineSummary Summary => new(Id, Design.Name, Design.Summary, Design.Parts.Count, Design.Conductors.Count, Design.Mains is not null);
 }

@@ -40,7 +40,7 @@ public sealed class MachineFiles(string catalogueFolder)
         // Whatever is asked of a machine, its checks are computed sooner or later.
         return CampaignSize.Refuse(design.Value) is { } tooLarge
             ? Outcome.Refused<LoadedMachine>([tooLarge with { Place = new SourcePlace(path, 0, 0) }])
-            : Outcome.Of(new LoadedMachine(IdOf(path), path, design.Value, FingerprintOf(texts)));
+            : Outcome.Of(new LoadedMachine(IdOf(path), path, design.Value, FingerprintOf(texts.Select(text => (Path.GetFileName(text.File), text.Text)))) { Texts = texts });
     }
 
     private static Outcome<IReadOnlyList<SourceText>> ReadTexts(string path)
@@ -83,6 +83,7 @@ public sealed class MachineFiles(string catalogueFolder)
     private static string IdOf(string path) =>
         Path.GetFileNameWithoutExtension(Path.TrimEndingDirectorySeparator(Path.GetFullPath(path)));
 
-    private static string FingerprintOf(IReadOnlyList<SourceText> texts) =>
-        Fingerprint.OfText(string.Join('\f', texts.Select(text => Path.GetFileName(text.File) + "\n" + text.Text)));
+    /// <summary>The fingerprint of a machine's files, in the order of their names.</summary>
+    internal static string FingerprintOf(IEnumerable<(string Name, string Text)> texts) =>
+        Fingerprint.OfText(string.Join('\f', texts.Select(text => text.Name + "\n" + text.Text)));
 }

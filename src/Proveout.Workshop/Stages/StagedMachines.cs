@@ -16,6 +16,6 @@ public static class StagedMachines
     private static LoadedMachine Of(LoadedMachine machine, BuildStage stage)
     {
         var missing = string.Join("-", stage.Missing.Select(fitting => fitting.Name));
-        return new($"{machine.Id}-without-{missing}", machine.Path, stage.Design, Fingerprint.OfText($"{machine.Fingerprint} without {missing}"));
+        return new($"{machine.Id}-without-{missing}", machine.Path, stage.Design, Fingerprint.OfText($"{machine.Fingerprint} without {missing}")) { Texts = machine.Texts };
     }
 }

@@ -26,8 +26,8 @@ internal sealed class SampleBench : IAsyncDisposable
         var shelf = new MachineShelf(Files, SampleMachines, places.OwnFolder);
         (_folder, _journal, Bench) = (folder, journal, new Bench(shelf, Desk, journal));
         Desks = new Desks(
-            Bench, new DesignDesk(shelf, Desk), new ReceivingDesk(shelf, journal), new HandoverDesk(shelf, journal), new ReportCase(Bench, journal, TimeProvider.System), new MeasuringDesk(journal),
-            new EditDesk(Files, shelf, places, TimeProvider.System));
+            Bench, new DesignDesk(shelf, Desk), new ReceivingDesk(shelf, journal), new HandoverDesk(shelf, journal), new BookDesk(shelf, Desk, Bench, journal),
+            new ReportCase(Bench, journal, TimeProvider.System), new MeasuringDesk(journal), new EditDesk(Files, shelf, places, TimeProvider.System));
     }
 
     public IBench Bench { get; }

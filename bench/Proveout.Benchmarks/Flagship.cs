@@ -16,6 +16,9 @@ internal static class Flagship
             .Select(file => new SourceText(Path.GetFileName(file), File.ReadAllText(file))),
     ];
 
+    /// <summary>Where something of the repository is.</summary>
+    public static string PathOf(params string[] below) => Path.Combine([Root(), .. below]);
+
     private static T Value<T>(Outcome<T> outcome)
         where T : class =>
         outcome.Value ?? throw new InvalidOperationException(string.Join(Environment.NewLine, outcome.Diagnostics));

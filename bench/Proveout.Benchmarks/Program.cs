@@ -1,5 +1,7 @@
+using System.Globalization;
 using BenchmarkDotNet.Running;
 using Proveout.Benchmarks;
+using Proveout.Benchmarks.Workshop;
 
 switch (args)
 {
@@ -29,6 +31,12 @@ switch (args)
         break;
     case ["--resonance", .. var more]:
         ResonanceComparison.Print(Console.Out, more);
+        break;
+    case ["--benches", var benches]:
+        await WorkshopLoad.PrintAsync(Console.Out, int.Parse(benches, CultureInfo.InvariantCulture), readings: 10);
+        break;
+    case ["--long-use", var readings]:
+        await LongUse.PrintAsync(Console.Out, int.Parse(readings, CultureInfo.InvariantCulture));
         break;
     default:
         BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

@@ -17,6 +17,9 @@ internal sealed class PostgresDatabase : IDisposable
     // Longer than a lock is waited for; a server that is silent for so long is gone.
     private const int SecondsForAnAnswer = 60;
 
+    // To look through all of a large journal takes as long as it takes.
+    private const int WithoutLimit = 0;
+
     // 'PRVO' in ASCII, as in the head of a journal's file: whoever makes the tables holds this lock.
     private const long MakingLock = 0x5052564F;
 
@@ -69,7 +72,7 @@ internal sealed class PostgresDatabase : IDisposable
     {
         try
         {
-            return Read<IReadOnlyList<string>>(connection => [.. Checks.SelectMany(name => Texts(connection, Sql.Statement(name)))]);
+            return Read<IReadOnlyList<string>>(connection => [.. Checks.SelectMany(name => Texts(connection, Sql.Statement(name), WithoutLimit))]);
         }
         catch (JournalDamagedException damage)
         {
@@ -154,9 +157,9 @@ internal sealed class PostgresDatabase : IDisposable
                     $"The server of the database {Name} runs with {setting} off, so that what it acknowledged can be gone after a loss of power. Switch it on in its settings.", null);
     }
 
-    private static List<string> Texts(NpgsqlConnection connection, string sql)
+    private static List<string> Texts(NpgsqlConnection connection, string sql, int seconds = SecondsForAnAnswer)
     {
-        using var command = new NpgsqlCommand(sql, connection);
+        using var command = new NpgsqlCommand(sql, connection) { CommandTimeout = seconds };
         using var reader = command.ExecuteReader();
         var texts = new List<string>();
         while (reader.Read())

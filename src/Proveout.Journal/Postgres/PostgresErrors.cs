@@ -29,19 +29,26 @@ internal static class PostgresErrors
 
     /// <param name="name">Of the database, as people are told it.</param>
     /// <param name="cause">What the driver said.</param>
-    public static JournalException Of(string name, Exception cause) => cause is PostgresException refusal ? OfServer(name, refusal) : new JournalUnavailableException(
-        $"The database {name} cannot be reached. Nothing was recorded; see that its server runs and that the address is right, then try again.", cause);
+    public static JournalException Of(string name, Exception cause) => cause switch
+    {
+        PostgresException refusal => OfServer(name, refusal),
+        NpgsqlException when cause.Message.StartsWith("No password", StringComparison.Ordinal) => NotLetIn(name, cause),
+        _ => new JournalUnavailableException(
+            $"The database {name} cannot be reached. Nothing was recorded; see that its server runs and that the address is right, then try again.", cause),
+    };
 
     /// <summary>The connection broke when everything was sent and the word that it is on the disk had not come.</summary>
     public static JournalException Unanswered(string name, Exception cause) => new JournalUnavailableException(
         $"The connection to the database {name} was lost before it said that the entry is on its disk, so it may be recorded or not. "
         + "Send the same again: it goes in once.", cause);
 
+    private static JournalUnavailableException NotLetIn(string name, Exception cause) => new(
+        $"The database {name} lets this user in only with the right name and password. Give the user in the address, and the password as PGPASSWORD in the "
+        + "environment or in the password file.", cause);
+
     private static JournalException OfServer(string name, PostgresException cause) => cause.SqlState switch
     {
-        PostgresErrorCodes.InvalidPassword or PostgresErrorCodes.InvalidAuthorizationSpecification => new JournalUnavailableException(
-            $"The database {name} lets this user in only with the right name and password. Give the user in the address, and the password as PGPASSWORD in the "
-            + "environment or in the password file.", cause),
+        PostgresErrorCodes.InvalidPassword or PostgresErrorCodes.InvalidAuthorizationSpecification => NotLetIn(name, cause),
         PostgresErrorCodes.InvalidCatalogName => new JournalUnavailableException(
             $"There is no database {name}. Make it with PostgreSQL's `createdb`, or correct the address.", cause),
         PostgresErrorCodes.InsufficientPrivilege => new JournalUnavailableException(

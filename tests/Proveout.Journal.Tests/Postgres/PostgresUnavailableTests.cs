@@ -1,4 +1,5 @@
 using Npgsql;
+using Proveout.Journal.Trials;
 using Proveout.Journal.Trials.Servers;
 
 namespace Proveout.Journal.Tests.Postgres;
@@ -29,6 +30,23 @@ public sealed class PostgresUnavailableTests(SharedServer shared)
 
         Assert.Contains("the password as PGPASSWORD in the environment or in the password file", refusal.Message, StringComparison.Ordinal);
         Assert.DoesNotContain(PostgresServer.Password, refusal.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_password_is_taken_from_a_password_file_and_asked_for_where_there_is_none()
+    {
+        using var folder = new TemporaryFolder();
+        var file = Path.Combine(folder.Path, "passwords");
+        await File.WriteAllTextAsync(file, $"*:*:*:workshop:{PostgresServer.Password}\n");
+        if (!OperatingSystem.IsWindows())
+            File.SetUnixFileMode(file, UnixFileMode.UserRead | UnixFileMode.UserWrite);
+        var address = _server.NewDatabase();
+
+        using var known = WriterProcess.Open($"{address}&passfile={file}", "env", "-u", "PGPASSWORD");
+        using var unknown = WriterProcess.Open($"{address}&passfile=/dev/null", "env", "-u", "PGPASSWORD");
+
+        Assert.Equal(["opened"], await known.ReadToEndAsync());
+        Assert.Contains("the password as PGPASSWORD in the environment or in the password file", (await unknown.ReadToEndAsync())[1], StringComparison.Ordinal);
     }
 
     [Fact]

@@ -60,7 +60,10 @@ internal sealed class PdfContents
         graphics.DrawLine(new XPen(PdfStyle.Rule, 0.4), PdfSheet.Left, y + Pitch - 2, right, y + Pitch - 2);
         // A link's place is counted from the lower edge of the page (ISO 32000-1, 12.5.2).
         var area = graphics.Transformer.WorldToDefaultPage(new XRect(PdfSheet.Left, y, PdfSheet.Width, Pitch));
-        page.AddDocumentLink(new PdfRectangle(area), number);
+        var link = page.AddDocumentLink(new PdfRectangle(area), number);
+        // Its name is drawn at random and its date is of now; neither is asked for (ISO 32000-1, table 164).
+        link.Elements.Remove("/NM");
+        link.Elements.Remove("/M");
 
         void Put(string text, double x) => graphics.DrawString(text, PdfStyle.Body.Font, PdfStyle.Body.Brush, x, y + PdfStyle.Body.Ascent);
     }

@@ -9,6 +9,14 @@ switch (args)
     case ["--sizes"]:
         Sizes.Print(Console.Out);
         break;
+    case ["--keep", var path, .. var more]:
+        DictionaryFile.Keep(Console.Out, path, more);
+        break;
+    case ["--against", var path, .. var more]:
+        return DictionaryFile.Compare(Console.Out, path, more) ? 0 : 1;
+    case ["--turns", .. var more]:
+        Turns.Print(Console.Out, more);
+        break;
     case ["--review"]:
         ReviewSpeed.Print(Console.Out);
         break;
@@ -34,3 +42,5 @@ switch (args)
         BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
         break;
 }
+
+return 0;

@@ -61,6 +61,8 @@ internal static class DictionaryFile
             CompareResponses(file, dictionary, fault, difference);
         }
 
+        foreach (var note in difference.Notes)
+            output.WriteLine(note);
         output.WriteLine(difference.ToString());
         return difference.IsNone;
     }
@@ -72,12 +74,16 @@ internal static class DictionaryFile
             kept.Add(file.ReadInt32(), Read(file));
         var response = dictionary.ResponseOf(fault);
         for (var place = 0; place < response.Checks.Length; place++)
-            if (kept.Remove(response.Checks[place], out var before))
-                difference.Add(before, response.Intervals[place], dictionary.Checks[response.Checks[place]].Expectation);
-            else
-                difference.AddUnmatched();
-        foreach (var _ in kept)
-            difference.AddUnmatched();
+        {
+            var check = dictionary.Checks[response.Checks[place]];
+            if (!kept.Remove(response.Checks[place], out var before))
+                difference.AddUnmatched($"{dictionary.Faults[fault].Id} at {check.Id}: only now, {response.Intervals[place]}, sound {check.Expectation}");
+            else if (!difference.Add(before, response.Intervals[place], check.Expectation))
+                difference.Note($"{dictionary.Faults[fault].Id} at {check.Id}: {before} before, {response.Intervals[place]} now");
+        }
+
+        foreach (var (check, before) in kept)
+            difference.AddUnmatched($"{dictionary.Faults[fault].Id} at {dictionary.Checks[check].Id}: only before, {before}, sound {dictionary.Checks[check].Expectation}");
     }
 
     /// <summary>The flagship, or a generated machine of a number of terminals.</summary>
@@ -102,6 +108,8 @@ internal static class DictionaryFile
     // Counts what is not the same.
     private sealed class Difference
     {
+        private const int MostNotes = 12;
+
         private long _count;
         private long _unmatched;
         private long _unequal;
@@ -110,17 +118,31 @@ internal static class DictionaryFile
 
         public bool IsNone => _unmatched == 0 && _unequal == 0;
 
-        public void AddUnmatched() => _unmatched++;
+        public List<string> Notes { get; } = [];
 
-        public void Add(ReadingInterval before, ReadingInterval now, ReadingInterval? expectation = null)
+        public void Note(string what)
+        {
+            if (Notes.Count < MostNotes)
+                Notes.Add(what);
+        }
+
+        public void AddUnmatched(string what)
+        {
+            _unmatched++;
+            Note(what);
+        }
+
+        // False when the two are not the same.
+        public bool Add(ReadingInterval before, ReadingInterval now, ReadingInterval? expectation = null)
         {
             _count++;
             if (before.Equals(now))
-                return;
+                return true;
             _unequal++;
             _largest = Math.Max(_largest, Math.Max(Relative(before.Low, now.Low), Relative(before.High, now.High)));
             if (expectation is { } expected && before.IsDisjointFrom(expected) != now.IsDisjointFrom(expected))
                 _verdicts++;
+            return false;
         }
 
         public override string ToString() => string.Create(

@@ -17,7 +17,6 @@ internal sealed class ChangedNetwork
     private readonly List<NetworkUpdate> _updates = [];
     private readonly SmallInverse _inverse = new();
     private readonly PortTransfers _transfers;
-    private readonly int[] _pieceOfNode;
 
     /// <summary>Prepares to change the network of some ports.</summary>
     /// <param name="ports">The ports.</param>
@@ -27,14 +26,13 @@ internal sealed class ChangedNetwork
         (_ports, _network) = (ports, ports.Network);
         _pieces = likewise?._pieces ?? new ChangedPieces(_network);
         _transfers = new PortTransfers(ports);
-        _pieceOfNode = likewise?._pieceOfNode ?? new int[_network.NodeCount];
     }
-
-    /// <summary>Number of pieces that <see cref="PieceOfNodes"/> tells apart.</summary>
-    public int PieceCount => _network.Islands.Count + _pieces.Count;
 
     /// <summary>True when the change neither parts nor joins pieces.</summary>
     public bool HasPiecesAsBefore => _pieces.AreAsBefore;
+
+    /// <summary>The pieces of the islands that the change touches.</summary>
+    public ChangedPieces Pieces => _pieces;
 
     /// <summary>Islands of the network as it was that the change touches.</summary>
     public List<int> TouchedIslands => _pieces.TouchedIslands;
@@ -52,27 +50,11 @@ internal sealed class ChangedNetwork
         _transfers.Fill(CollectionsMarshal.AsSpan(_updates), _pieces, _inverse);
     }
 
-    /// <summary>Number of the piece that each node is now in; two nodes hang together when it is the same.</summary>
-    public ReadOnlySpan<int> PieceOfNodes()
-    {
-        for (var node = 0; node < _pieceOfNode.Length; node++)
-            _pieceOfNode[node] = PieceOf(_pieces.Of(node), _network.Islands.Of(node));
-        return _pieceOfNode;
-    }
-
-    /// <summary>As <see cref="PieceOfNodes"/>, right for some nodes only.</summary>
-    public ReadOnlySpan<int> PiecesOf(ReadOnlySpan<int> nodes)
-    {
-        foreach (var node in nodes)
-            _pieceOfNode[node] = PieceOf(_pieces.Of(node), _network.Islands.Of(node));
-        return _pieceOfNode;
-    }
-
     /// <summary>Numbers of the pieces that a port's nodes are now in.</summary>
     public (int OfA, int OfB) PiecesOf(int port)
     {
         var (a, b) = _ports.Pairs[port];
-        return (PieceOf(_transfers.PieceAt(a), _ports.Islands[a]), PieceOf(_transfers.PieceAt(b), _ports.Islands[b]));
+        return (PieceOf(_pieces.Of(_ports.Nodes[a]), _ports.Islands[a]), PieceOf(_pieces.Of(_ports.Nodes[b]), _ports.Islands[b]));
     }
 
     /// <summary>True when the change touches the island of a node of a port.</summary>

@@ -10,7 +10,7 @@ namespace Proveout.Engine.Electrical;
 internal sealed class LimitPorts
 {
     private readonly bool[] _holdsIsland;
-    private readonly Lazy<PortMasks> _masksOfLoads;
+    private readonly Lazy<LoadPorts> _loads;
     private readonly Lazy<PortPaths> _paths;
 
     /// <summary>Lists the ports.</summary>
@@ -34,7 +34,7 @@ internal sealed class LimitPorts
         Changes = changes;
         Ports = new Ports((atHigh ? rest.High : rest.Low).Network, pairs);
         Masks = new PortMasks(Ports);
-        _masksOfLoads = new(() => new PortMasks(Ports, StrayPieces.NegligibleOhms));
+        _loads = new(() => new LoadPorts(Ports));
         _paths = new(() => new PortPaths(Ports));
         Operated = [.. operated.Select(element => (element, Changes.Operate(element))).Where(item => item.Item2.DeltaConductance.High != 0)];
         Tied = tied is var (one, two) ? [EdgeChange.Add(one, two, 1 / JointBands.Joint.High)] : [];
@@ -53,8 +53,8 @@ internal sealed class LimitPorts
     /// <summary>The ports of each island.</summary>
     public PortMasks Masks { get; }
 
-    /// <summary>The ports of each island that junctions and insulation can alter, and those that are open.</summary>
-    public PortMasks MasksOfLoads => _masksOfLoads.Value;
+    /// <summary>The ports that junctions and insulation can alter, and those that are open.</summary>
+    public LoadPorts Loads => _loads.Value;
 
     /// <summary>The ports that a change within an island alters.</summary>
     public PortPaths Paths => _paths.Value;

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Proveout.Engine.Machine;
 
 namespace Proveout.Engine.Electrical;
@@ -10,6 +11,8 @@ namespace Proveout.Engine.Electrical;
 internal sealed class StateNetwork
 {
     private readonly WiringNetwork _wiring;
+    private readonly Lazy<StrayIslands> _strayIslands;
+    private readonly ConcurrentBag<JunctionWays> _idleWays = [];
 
     /// <summary>Makes the network of a state.</summary>
     /// <param name="wiring">The wiring.</param>
@@ -22,7 +25,8 @@ internal sealed class StateNetwork
         StrayPaths = strays ?? new StrayPaths(wiring);
         Low = new LimitNetwork(wiring, element => Conducts(element) ? 1 / element.LowOhms : 0);
         High = new LimitNetwork(wiring, element => Conducts(element) ? 1 / element.HighOhms : 0);
-        Strays = StrayPaths.Of(Low.Network.Islands.Count, Low.Network.Islands.OfNodes);
+        Strays = StrayPaths.Of(Low.Network.Islands, LeastVolts);
+        _strayIslands = new(() => new StrayIslands(StrayPaths, Low.Network.Islands, Strays));
     }
 
     public MachineState State { get; }
@@ -32,6 +36,9 @@ internal sealed class StateNetwork
 
     /// <summary>What of them touches each island of the low network.</summary>
     public StrayPieces Strays { get; }
+
+    /// <summary>The same by the islands that they end on.</summary>
+    public StrayIslands StrayIslands => _strayIslands.Value;
 
     /// <summary>Every resistance at its low limit; junctions and insulation open.</summary>
     public LimitNetwork Low { get; }
@@ -53,6 +60,14 @@ internal sealed class StateNetwork
     /// <summary>Limits of the resistance between two nodes in ohms, whatever junctions and insulation do; infinite when over range.</summary>
     public (double LowOhms, double HighOhms) Resistance(int a, int b) =>
         (Strays.LowerLimit(Low.Network.Resistance(a, b), Low.Network.Islands.Of(a), Low.Network.Islands.Of(b)), High.Network.Resistance(a, b));
+
+    private double LeastVolts(int red, int black)
+    {
+        var ways = _idleWays.TryTake(out var idle) ? idle : new JunctionWays(StrayIslands);
+        var volts = ways.LeastVolts(null, red, black);
+        _idleWays.Add(ways);
+        return volts;
+    }
 
     private static bool IsApart(WiringNetwork wiring, MachineState state, NetworkElement mating) =>
         state.PlugsApart

@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace Proveout.Engine.Numerics;
 
 /// <summary>Which ports a change of a network can alter, found in the graph without arithmetic.</summary>
@@ -12,43 +14,59 @@ internal sealed class PortPaths
 
     private readonly Bridges _bridges;
     private readonly Islands _islands;
-    private readonly int[][] _through;
+    private readonly Dictionary<int, int[]> _through;
 
     /// <summary>Lists the ports of each block.</summary>
-    public PortPaths(Ports ports)
+    /// <param name="network">The network.</param>
+    /// <param name="pairs">The nodes of each port.</param>
+    public PortPaths(ResistorNetwork network, IReadOnlyList<(int A, int B)> pairs)
     {
-        (_bridges, _islands) = (ports.Network.Bridges, ports.Network.Islands);
-        var through = new List<int>?[ports.Network.NodeCount];
-        for (var port = 0; port < ports.Pairs.Length; port++)
-            if (ports.IsOneIsland(port))
-                foreach (var block in Way(ports.Nodes[ports.Pairs[port].A], ports.Nodes[ports.Pairs[port].B]))
-                    (through[block] ??= []).Add(port);
-        _through = Array.ConvertAll(through, list => list?.ToArray() ?? []);
+        (_bridges, _islands) = (network.Bridges, network.Islands);
+        var through = new Dictionary<int, List<int>>();
+        for (var port = 0; port < pairs.Count; port++)
+            if (_islands.Of(pairs[port].A) == _islands.Of(pairs[port].B))
+                foreach (var block in Way(pairs[port].A, pairs[port].B))
+                {
+                    ref var ports = ref CollectionsMarshal.GetValueRefOrAddDefault(through, block, out _);
+                    (ports ??= []).Add(port);
+                }
+
+        _through = through.ToDictionary(item => item.Key, item => item.Value.ToArray());
     }
 
-    /// <summary>Sets the bits of the ports within one island that changes can alter.</summary>
-    public void Add(List<EdgeChange> changes, Span<ulong> mask)
+    /// <summary>Sets the bits of the ports within one island that changes can alter; true when there is one.</summary>
+    public bool Add(List<EdgeChange> changes, Span<ulong> mask)
     {
         Span<int> firstOf = stackalloc int[2 * changes.Count];
         var islands = 0;
+        var isAny = false;
         foreach (var change in changes)
         {
-            Reach(change.A, firstOf, ref islands, mask);
-            Reach(change.B, firstOf, ref islands, mask);
+            isAny |= Reach(change.A, firstOf, ref islands, mask);
+            isAny |= Reach(change.B, firstOf, ref islands, mask);
         }
+
+        return isAny;
     }
 
     // The ways from one node of an island to each of the others cover the ways between any two of them.
-    private void Reach(int node, Span<int> firstOf, ref int islands, Span<ulong> mask)
+    private bool Reach(int node, Span<int> firstOf, ref int islands, Span<ulong> mask)
     {
         var first = 0;
         while (first < islands && _islands.Of(firstOf[first]) != _islands.Of(node))
             first++;
         if (first == islands)
             firstOf[islands++] = node;
+        var isAny = false;
         foreach (var block in Way(firstOf[first], node))
-            foreach (var port in _through[block])
-                mask[port / BitsAWord] |= 1UL << (port % BitsAWord);
+            if (_through.TryGetValue(block, out var ports))
+            {
+                isAny = true;
+                foreach (var port in ports)
+                    mask[port / BitsAWord] |= 1UL << (port % BitsAWord);
+            }
+
+        return isAny;
     }
 
     private WayUp Way(int one, int other) => new(_bridges, one, other);

@@ -51,7 +51,7 @@ public sealed class PortPathsTests
     private static HashSet<int> Asked(ResistorNetwork network, (int, int)[] pairs, List<EdgeChange> changes)
     {
         var mask = new ulong[(pairs.Length / 64) + 1];
-        new PortPaths(new Ports(network, pairs)).Add(changes, mask);
+        new PortPaths(network, pairs).Add(changes, mask);
         return [.. Enumerable.Range(0, pairs.Length).Where(port => (mask[port / 64] >> (port % 64) & 1) != 0)];
     }
 }

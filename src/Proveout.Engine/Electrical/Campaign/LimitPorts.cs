@@ -12,6 +12,7 @@ internal sealed class LimitPorts
     private readonly bool[] _holdsIsland;
     private readonly Lazy<LoadPorts> _loads;
     private readonly Lazy<PortPaths> _paths;
+    private readonly Lazy<PortPaths> _closedPaths;
 
     /// <summary>Lists the ports.</summary>
     /// <param name="changes">What faults change of the network with all controls at rest.</param>
@@ -35,7 +36,9 @@ internal sealed class LimitPorts
         Ports = new Ports((atHigh ? rest.High : rest.Low).Network, pairs);
         Masks = new PortMasks(Ports);
         _loads = new(() => new LoadPorts(Ports));
-        _paths = new(() => new PortPaths(Ports));
+        _paths = new(() => new PortPaths(Ports.Network, pairs));
+        _closedPaths = new(() => new PortPaths(atHigh ? rest.ClosedHigh : rest.ClosedLow, pairs));
+        Anchored = [.. pairs.SelectMany(pair => new[] { pair.A, pair.B }).Concat(operated.SelectMany(element => new[] { element.A, element.B })).Distinct()];
         Operated = [.. operated.Select(element => (element, Changes.Operate(element))).Where(item => item.Item2.DeltaConductance.High != 0)];
         Tied = tied is var (one, two) ? [EdgeChange.Add(one, two, 1 / JointBands.Joint.High)] : [];
         _holdsIsland = new bool[Ports.Network.Islands.Count];
@@ -59,6 +62,12 @@ internal sealed class LimitPorts
     /// <summary>The ports that a change within an island alters.</summary>
     public PortPaths Paths => _paths.Value;
 
+    /// <summary>The ports that a change may alter wherever the controls stand.</summary>
+    public PortPaths ClosedPaths => _closedPaths.Value;
+
+    /// <summary>The nodes of the ports and of the elements that the operated control switches.</summary>
+    public int[] Anchored { get; }
+
     /// <summary>What faults change.</summary>
     public FaultChanges Changes { get; }
 
@@ -73,6 +82,9 @@ internal sealed class LimitPorts
 
     /// <summary>True when the operated control switches an element.</summary>
     public bool Operates(int element) => Array.Exists(Operated, item => item.Element.Index == element);
+
+    /// <summary>True when a lead lies between two places.</summary>
+    public bool IsTied => Tied.Length > 0;
 
     /// <summary>What a lead between two places changes.</summary>
     private EdgeChange[] Tied { get; }

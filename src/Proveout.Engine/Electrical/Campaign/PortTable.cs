@@ -34,8 +34,16 @@ internal sealed class PortTable : ICheckTable
     }
 
     /// <inheritdoc/>
-    public ICheckWorker NewWorker(IReadOnlyList<ICheckWorker> before) =>
-        new PortWorker(this, Low.HasControls ? before.OfType<PortWorker>().FirstOrDefault(worker => worker.Table.Rest == Rest && worker.Table.Low.HasControls) : null);
+    public ICheckWorker NewWorker(IReadOnlyList<ICheckWorker> before)
+    {
+        if (!Low.HasControls)
+            return new PortWorker(this);
+        var likewise = before.OfType<PortWorker>().Where(worker => worker.Table.Rest == Rest).ToArray();
+        return new PortWorker(
+            this,
+            likewise.FirstOrDefault(worker => worker.Table.Low.HasControls),
+            Low.IsTied ? null : likewise.FirstOrDefault(worker => !worker.Table.Low.HasControls));
+    }
 
     /// <summary>The network with all controls at rest.</summary>
     public StateNetwork Rest { get; }

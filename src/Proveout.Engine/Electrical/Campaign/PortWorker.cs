@@ -6,7 +6,8 @@ namespace Proveout.Engine.Electrical;
 /// <summary>Simulates faults at the ports of one set-up. One thread's own.</summary>
 /// <param name="table">The ports.</param>
 /// <param name="likewise">A worker of the same thread on the same network; each is asked only until the other is given a fault.</param>
-internal sealed class PortWorker(PortTable table, PortWorker? likewise = null) : ICheckWorker
+/// <param name="atRest">The worker of the same thread with all controls at rest, given each fault first; null where no control is operated.</param>
+internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, PortWorker? atRest = null) : ICheckWorker
 {
     private readonly LimitWorker _low = new(table.Low, likewise?.Low);
     private readonly LimitWorker _high = new(table.High, likewise?.High);
@@ -54,9 +55,9 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null) :
     /// <inheritdoc/>
     public void AddResponses(WiringFault fault, List<int> checks, List<ReadingInterval> intervals)
     {
-        if (!Apply(fault))
-            return;
         Array.Clear(_touched);
+        if ((atRest is not null && !Concerns(fault, atRest)) || !Apply(fault))
+            return;
         Array.Clear(_beside);
         _low.AddTouched(_touched);
         _high.AddTouched(_touched);
@@ -66,6 +67,23 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null) :
             for (var left = _touched[word] | _beside[word]; left != 0; left &= left - 1)
                 if (BitOperations.TrailingZeroCount(left) is var bit && (word * 64) + bit is var index && index < table.Candidates.Length)
                     AddResponse(index, (_touched[word] >> bit & 1) != 0, checks, intervals);
+    }
+
+    // A fault that concerns no port, whether contacts are open or closed, and leaves the junctions and the insulation of their pieces and of the contacts
+    // alone while the control is at rest, leaves both alone with the control operated.
+    private bool Concerns(WiringFault fault, PortWorker atRest)
+    {
+        if (!atRest.IsApplied || fault.Changes.Any(change => change.ChangedElement is { } element && table.Low.Operates(element)))
+            return true;
+        if (_low.MayAlter(fault, _touched) | _high.MayAlter(fault, _touched))
+            return true;
+        if (!atRest.MovesPieces)
+            return false;
+        var (pieces, islands) = (atRest.Low.Network.Pieces, table.Rest.Low.Network.Islands);
+        foreach (var node in table.Low.Anchored)
+            if (pieces.Of(node) is > 0 and var piece && !atRest.ChangedStrays.Keeps(islands.Of(node), piece))
+                return true;
+        return false;
     }
 
     /// <summary>Applies a fault in place of the one before; false when it can alter no port.</summary>

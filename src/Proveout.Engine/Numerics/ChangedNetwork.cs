@@ -16,6 +16,7 @@ internal sealed class ChangedNetwork
     private readonly ChangedPieces _pieces;
     private readonly List<NetworkUpdate> _updates = [];
     private readonly SmallInverse _inverse = new();
+    private readonly UpdatePotentials _potentials;
     private readonly PortTransfers _transfers;
 
     /// <summary>Prepares to change the network of some ports.</summary>
@@ -25,7 +26,8 @@ internal sealed class ChangedNetwork
     {
         (_ports, _network) = (ports, ports.Network);
         _pieces = likewise?._pieces ?? new ChangedPieces(_network);
-        _transfers = new PortTransfers(ports);
+        _potentials = likewise?._potentials ?? new UpdatePotentials(_network);
+        _transfers = new PortTransfers(ports, _potentials);
     }
 
     /// <summary>True when the change neither parts nor joins pieces.</summary>
@@ -46,8 +48,9 @@ internal sealed class ChangedNetwork
         foreach (var change in changes)
             _updates.Add(new NetworkUpdate(change.A, change.B, change.DeltaConductance));
         UpdateAnchors();
+        _potentials.Take(CollectionsMarshal.AsSpan(_updates));
         InvertUpdateMatrix();
-        _transfers.Fill(CollectionsMarshal.AsSpan(_updates), _pieces, _inverse);
+        _transfers.Fill(_pieces, _inverse);
     }
 
     /// <summary>Numbers of the pieces that a port's nodes are now in.</summary>
@@ -86,7 +89,7 @@ internal sealed class ChangedNetwork
         var size = _updates.Count;
         Span<DoubleDouble> transfer = stackalloc DoubleDouble[size];
         for (var index = 0; index < size; index++)
-            transfer[index] = Transfer(_updates[index], new NetworkUpdate(a, b, 0));
+            transfer[index] = _potentials.Between(index, new NetworkUpdate(a, b, 0));
         var resistance = _network.AnchoredResistance(a, b);
         for (var row = 0; row < size; row++)
             for (var column = 0; column < size; column++)
@@ -116,19 +119,11 @@ internal sealed class ChangedNetwork
         for (var row = 0; row < _updates.Count; row++)
         {
             for (var column = 0; column <= row; column++)
-                _inverse.Set(row, column, Transfer(_updates[row], _updates[column]));
+                _inverse.Set(row, column, _potentials.Between(row, _updates[column]));
             _inverse.Set(row, row, _inverse[row, row] + ((DoubleDouble)1 / _updates[row].DeltaConductance));
         }
 
         if (!_inverse.Invert())
             throw new InvalidOperationException("The update of an anchored network is regular; this one is not.");
     }
-
-    private DoubleDouble Transfer(NetworkUpdate one, NetworkUpdate two) =>
-        Transfer(one.A, two.A) - Transfer(one.A, two.B) - Transfer(one.B, two.A) + Transfer(one.B, two.B);
-
-    private DoubleDouble Transfer(int a, int b) =>
-        a == NetworkUpdate.Ground || b == NetworkUpdate.Ground || _network.Islands.Of(a) != _network.Islands.Of(b)
-            ? DoubleDouble.Zero
-            : _network.Column(a)[_network.IndexInIsland(b)];
 }

@@ -38,8 +38,8 @@ internal sealed class DiodeWorker(DiodeTable table, PortWorker ports) : ICheckWo
             for (var left = ports.Touched[word] | ports.Beside[word]; left != 0; left &= left - 1)
                 if ((word * 64) + BitOperations.TrailingZeroCount(left) is var port && port >= first)
                     Ask(port - first);
-        foreach (var change in fault.Changes)
-            if (change.ChangedElement is { } element)
+        for (var change = 0; change < fault.Changes.Count; change++)
+            if (fault.Changes[change].ChangedElement is { } element)
                 foreach (var index in table.WaysThrough(element))
                     Ask(index);
         if (ports.MovesPieces && ports.ChangedStrays.IsRegrouped)

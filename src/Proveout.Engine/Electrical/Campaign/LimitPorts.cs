@@ -81,7 +81,22 @@ internal sealed class LimitPorts
     private (NetworkElement Element, EdgeChange Change)[] Operated { get; }
 
     /// <summary>True when the operated control switches an element.</summary>
-    public bool Operates(int element) => Array.Exists(Operated, item => item.Element.Index == element);
+    public bool Operates(int element)
+    {
+        foreach (var (operated, _) in Operated)
+            if (operated.Index == element)
+                return true;
+        return false;
+    }
+
+    /// <summary>True when a fault changes an element that the operated control switches.</summary>
+    public bool IsChangedBy(WiringFault fault)
+    {
+        for (var index = 0; index < fault.Changes.Count; index++)
+            if (fault.Changes[index].ChangedElement is { } element && Operates(element))
+                return true;
+        return false;
+    }
 
     /// <summary>True when a lead lies between two places.</summary>
     public bool IsTied => Tied.Length > 0;

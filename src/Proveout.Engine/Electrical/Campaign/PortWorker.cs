@@ -73,7 +73,7 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
     // alone while the control is at rest, leaves both alone with the control operated.
     private bool Concerns(WiringFault fault, PortWorker atRest)
     {
-        if (!atRest.IsApplied || fault.Changes.Any(change => change.ChangedElement is { } element && table.Low.Operates(element)))
+        if (!atRest.IsApplied || table.Low.IsChangedBy(fault))
             return true;
         if (_low.MayAlter(fault, _touched) | _high.MayAlter(fault, _touched))
             return true;

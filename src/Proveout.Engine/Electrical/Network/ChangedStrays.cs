@@ -82,7 +82,7 @@ internal sealed class ChangedStrays
 
     private void AddStrays()
     {
-        Gather(_insulation, _rest.InsulationAt);
+        Gather(_insulation, ofJunctions: false);
         foreach (var index in _insulation)
         {
             var (a, b, siemens) = _rest.Paths.Insulation[index];
@@ -93,7 +93,7 @@ internal sealed class ChangedStrays
                 _leakage[NumberOf(pieceOfB)] += siemens;
         }
 
-        Gather(_junctions, _rest.JunctionsAt);
+        Gather(_junctions, ofJunctions: true);
         foreach (var index in _junctions)
         {
             var (anode, cathode, forward) = _rest.Paths.Junctions[index];
@@ -109,14 +109,15 @@ internal sealed class ChangedStrays
     }
 
     // Each once and rising, so that sums are those of all pieces made anew, to the last digit.
-    private void Gather(List<int> gathered, Func<int, int[]> at)
+    private void Gather(List<int> gathered, bool ofJunctions)
     {
         gathered.Clear();
         var sources = 0;
         foreach (var island in _changed!.TouchedIslands)
         {
-            sources += at(island).Length > 0 ? 1 : 0;
-            gathered.AddRange(at(island));
+            var here = ofJunctions ? _rest.JunctionsAt(island) : _rest.InsulationAt(island);
+            sources += here.Length > 0 ? 1 : 0;
+            gathered.AddRange(here);
         }
 
         if (sources < 2)

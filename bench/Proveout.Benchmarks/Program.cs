@@ -6,8 +6,8 @@ switch (args)
     case ["--compare"]:
         Comparison.Print(Console.Out);
         break;
-    case ["--sizes"]:
-        Sizes.Print(Console.Out);
+    case ["--sizes", .. var more]:
+        Sizes.Print(Console.Out, more);
         break;
     case ["--keep", var path, .. var more]:
         DictionaryFile.Keep(Console.Out, path, more);

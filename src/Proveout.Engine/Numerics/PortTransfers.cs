@@ -104,8 +104,7 @@ internal sealed class PortTransfers(Ports ports, UpdatePotentials potentials)
         var member = ports.IndicesInIsland[place];
         var row = _values.AsSpan(place * _stride, _stride);
         row.Clear();
-        for (var index = 0; index < _size; index++)
-            row[index] = potentials.At(index, island, member);
+        potentials.At(island, member, row);
     }
 
     private void FillInverse(SmallInverse inverse)

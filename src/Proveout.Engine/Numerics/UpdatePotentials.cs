@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace Proveout.Engine.Numerics;
 
 /// <summary>For each update of a network, the potentials while one ampere enters at its one end and leaves at the other. Reused from change to change by one thread.</summary>
@@ -24,24 +26,25 @@ internal sealed class UpdatePotentials(ResistorNetwork network)
             _potentials.Add(PotentialOf(update));
     }
 
-    /// <summary>Potential of a node in volts, to the digits of a double.</summary>
-    /// <param name="update">Number of the update.</param>
+    /// <summary>Gives the potentials of a node in volts, one for each update, to the digits of a double.</summary>
     /// <param name="island">The node's island.</param>
     /// <param name="member">Its place there.</param>
-    public double At(int update, int island, int member)
+    /// <param name="volts">Takes the potentials.</param>
+    public void At(int island, int member, Span<double> volts)
     {
-        var potential = _potentials[update];
-        return DoubleDouble.Difference(potential.A.At(island, member), potential.B.At(island, member));
+        var potentials = CollectionsMarshal.AsSpan(_potentials);
+        for (var update = 0; update < potentials.Length; update++)
+            volts[update] = DoubleDouble.Difference(potentials[update].A.At(island, member), potentials[update].B.At(island, member));
     }
 
     /// <summary>Volts that one update sets up between the ends of another.</summary>
     public DoubleDouble Between(int update, NetworkUpdate other)
     {
-        var potential = _potentials[update];
+        ref readonly var potential = ref CollectionsMarshal.AsSpan(_potentials)[update];
         return At(potential.A, other.A) - At(potential.A, other.B) - At(potential.B, other.A) + At(potential.B, other.B);
     }
 
-    private DoubleDouble At(Side side, int node) =>
+    private DoubleDouble At(in Side side, int node) =>
         node == NetworkUpdate.Ground ? DoubleDouble.Zero : side.At(network.Islands.Of(node), network.IndexInIsland(node));
 
     private Potential PotentialOf(NetworkUpdate update)

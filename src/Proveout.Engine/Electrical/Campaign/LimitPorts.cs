@@ -10,6 +10,7 @@ namespace Proveout.Engine.Electrical;
 internal sealed class LimitPorts
 {
     private readonly bool[] _holdsIsland;
+    private readonly Lazy<PortMasks> _masks;
     private readonly Lazy<LoadPorts> _loads;
     private readonly Lazy<PortPaths> _paths;
     private readonly Lazy<PortPaths> _closedPaths;
@@ -34,7 +35,7 @@ internal sealed class LimitPorts
         HasStrays = !atHigh;
         Changes = changes;
         Ports = new Ports((atHigh ? rest.High : rest.Low).Network, pairs);
-        Masks = new PortMasks(Ports);
+        _masks = new(() => new PortMasks(Ports));
         _loads = new(() => new LoadPorts(Ports));
         _paths = new(() => new PortPaths(Ports.Network, pairs));
         _closedPaths = new(() => new PortPaths(atHigh ? rest.ClosedHigh : rest.ClosedLow, pairs));
@@ -54,7 +55,10 @@ internal sealed class LimitPorts
     public bool HasStrays { get; }
 
     /// <summary>The ports of each island.</summary>
-    public PortMasks Masks { get; }
+    public PortMasks Masks => _masks.Value;
+
+    /// <summary>Number of words of 64 bits that hold a bit for every port.</summary>
+    public int WordCount => (Ports.Pairs.Length + 63) / 64;
 
     /// <summary>The ports that junctions and insulation can alter, and those that are open.</summary>
     public LoadPorts Loads => _loads.Value;

@@ -11,8 +11,8 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
 {
     private readonly LimitWorker _low = new(table.Low, likewise?.Low);
     private readonly LimitWorker _high = new(table.High, likewise?.High);
-    private readonly ulong[] _touched = new ulong[table.Low.Masks.WordCount];
-    private readonly ulong[] _beside = new ulong[table.Low.Masks.WordCount];
+    private readonly ulong[] _touched = new ulong[table.Low.WordCount];
+    private readonly ulong[] _beside = new ulong[table.Low.WordCount];
     private readonly ChangedStrays _changedStrays = likewise?._changedStrays ?? new(table.Rest.StrayIslands);
     private bool _hasStrays;
 

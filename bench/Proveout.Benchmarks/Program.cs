@@ -8,8 +8,16 @@ switch (args)
     case ["--compare"]:
         Comparison.Print(Console.Out);
         break;
-    case ["--sizes"]:
-        Sizes.Print(Console.Out);
+    case ["--sizes", .. var more]:
+        Sizes.Print(Console.Out, more);
+        break;
+    case ["--keep", var path, .. var more]:
+        DictionaryFile.Keep(Console.Out, path, more);
+        break;
+    case ["--against", var path, .. var more]:
+        return DictionaryFile.Compare(Console.Out, path, more) ? 0 : 1;
+    case ["--turns", .. var more]:
+        Turns.Print(Console.Out, more);
         break;
     case ["--review"]:
         ReviewSpeed.Print(Console.Out);
@@ -42,3 +50,5 @@ switch (args)
         BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
         break;
 }
+
+return 0;

@@ -1,8 +1,10 @@
 namespace Proveout.Engine.Numerics;
 
-/// <summary>Resistors whose removal parts an island, and what hangs below each; every island is a tree of depth-first search from its anchor.</summary>
+/// <summary>
+/// Resistors whose removal parts an island, what hangs below each, and the blocks that single nodes join; every island is a tree of depth-first search from its anchor.
+/// </summary>
 /// <remarks>
-/// Tarjan, Information Processing Letters 2 (1974) 160-161. What hangs below a bridge is a run of consecutive numbers in the order of
+/// Tarjan, Information Processing Letters 2 (1974) 160-161; blocks: Hopcroft and Tarjan, Communications of the ACM 16 (1973) 372-378. What hangs below a bridge is a run of consecutive numbers in the order of
 /// the search, so that one comparison tells on which side of it a node lies.
 /// </remarks>
 internal sealed class Bridges
@@ -14,8 +16,7 @@ internal sealed class Bridges
     private readonly int[] _nodeAt;
     private readonly int[] _below;
     private readonly int[] _above;
-    private readonly int[] _top;
-    private readonly bool[] _isAlone;
+    private readonly int[] _block;
 
     /// <summary>Searches a network.</summary>
     public Bridges(ResistorNetwork network)
@@ -32,9 +33,8 @@ internal sealed class Bridges
         _above = new int[network.NodeCount];
         for (var island = 0; island < network.Islands.Count; island++)
             Search(network.AnchorOf(island), ref next);
-        _top = new int[network.NodeCount];
-        _isAlone = new bool[network.NodeCount];
-        FindMeshes();
+        _block = new int[network.NodeCount];
+        FindBlocks();
     }
 
     /// <summary>Place of a node in the order of the search.</summary>
@@ -49,28 +49,18 @@ internal sealed class Bridges
     /// <summary>The node just below a bridge; -1 when the resistor is not a bridge.</summary>
     public int Below(int edge) => _below[edge];
 
-    /// <summary>The uppermost node of a node's mesh: of all that hangs together with it when every bridge is taken away.</summary>
-    public int TopOf(int node) => _top[node];
+    /// <summary>The block that a node and the node above it in the search are in, by its first node below the top; -1 for an anchor.</summary>
+    /// <remarks>A block is a bridge, or resistors of which any two lie on a loop that passes no node twice; blocks of an island have single nodes in common.</remarks>
+    public int BlockOf(int node) => _block[node];
 
-    /// <summary>The node above the uppermost of a mesh, across a bridge; -1 for the mesh of an anchor.</summary>
-    public int Above(int top) => _above[top];
+    /// <summary>The node of a block that the search reached first.</summary>
+    public int TopOf(int block) => _above[block];
 
-    /// <summary>True when a mesh is its uppermost node alone.</summary>
-    public bool IsAlone(int top) => _isAlone[top];
-
-    private void FindMeshes()
+    // From no node of a block but its top a loop leads above the top.
+    private void FindBlocks()
     {
-        Array.Fill(_isAlone, true);
-        var startsMesh = new bool[_top.Length];
-        foreach (var below in _below)
-            if (below >= 0)
-                startsMesh[below] = true;
         foreach (var node in _nodeAt)
-        {
-            _top[node] = startsMesh[node] || _above[node] < 0 ? node : _top[_above[node]];
-            if (_top[node] != node)
-                _isAlone[_top[node]] = false;
-        }
+            _block[node] = _above[node] < 0 ? -1 : _lowest[node] >= _number[_above[node]] ? node : _block[_above[node]];
     }
 
     private void Search(int root, ref int next)

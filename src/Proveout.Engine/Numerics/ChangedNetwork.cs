@@ -16,8 +16,8 @@ internal sealed class ChangedNetwork
     private readonly ChangedPieces _pieces;
     private readonly List<NetworkUpdate> _updates = [];
     private readonly SmallInverse _inverse = new();
+    private readonly UpdatePotentials _potentials;
     private readonly PortTransfers _transfers;
-    private readonly int[] _pieceOfNode;
 
     /// <summary>Prepares to change the network of some ports.</summary>
     /// <param name="ports">The ports.</param>
@@ -26,15 +26,15 @@ internal sealed class ChangedNetwork
     {
         (_ports, _network) = (ports, ports.Network);
         _pieces = likewise?._pieces ?? new ChangedPieces(_network);
-        _transfers = new PortTransfers(ports);
-        _pieceOfNode = likewise?._pieceOfNode ?? new int[_network.NodeCount];
+        _potentials = likewise?._potentials ?? new UpdatePotentials(_network);
+        _transfers = new PortTransfers(ports, _potentials);
     }
-
-    /// <summary>Number of pieces that <see cref="PieceOfNodes"/> tells apart.</summary>
-    public int PieceCount => _network.Islands.Count + _pieces.Count;
 
     /// <summary>True when the change neither parts nor joins pieces.</summary>
     public bool HasPiecesAsBefore => _pieces.AreAsBefore;
+
+    /// <summary>The pieces of the islands that the change touches.</summary>
+    public ChangedPieces Pieces => _pieces;
 
     /// <summary>Islands of the network as it was that the change touches.</summary>
     public List<int> TouchedIslands => _pieces.TouchedIslands;
@@ -48,31 +48,16 @@ internal sealed class ChangedNetwork
         foreach (var change in changes)
             _updates.Add(new NetworkUpdate(change.A, change.B, change.DeltaConductance));
         UpdateAnchors();
+        _potentials.Take(CollectionsMarshal.AsSpan(_updates));
         InvertUpdateMatrix();
-        _transfers.Fill(CollectionsMarshal.AsSpan(_updates), _pieces, _inverse);
-    }
-
-    /// <summary>Number of the piece that each node is now in; two nodes hang together when it is the same.</summary>
-    public ReadOnlySpan<int> PieceOfNodes()
-    {
-        for (var node = 0; node < _pieceOfNode.Length; node++)
-            _pieceOfNode[node] = PieceOf(_pieces.Of(node), _network.Islands.Of(node));
-        return _pieceOfNode;
-    }
-
-    /// <summary>As <see cref="PieceOfNodes"/>, right for some nodes only.</summary>
-    public ReadOnlySpan<int> PiecesOf(ReadOnlySpan<int> nodes)
-    {
-        foreach (var node in nodes)
-            _pieceOfNode[node] = PieceOf(_pieces.Of(node), _network.Islands.Of(node));
-        return _pieceOfNode;
+        _transfers.Fill(_pieces, _inverse);
     }
 
     /// <summary>Numbers of the pieces that a port's nodes are now in.</summary>
     public (int OfA, int OfB) PiecesOf(int port)
     {
         var (a, b) = _ports.Pairs[port];
-        return (PieceOf(_transfers.PieceAt(a), _ports.Islands[a]), PieceOf(_transfers.PieceAt(b), _ports.Islands[b]));
+        return (PieceOf(_pieces.Of(_ports.Nodes[a]), _ports.Islands[a]), PieceOf(_pieces.Of(_ports.Nodes[b]), _ports.Islands[b]));
     }
 
     /// <summary>True when the change touches the island of a node of a port.</summary>
@@ -104,7 +89,7 @@ internal sealed class ChangedNetwork
         var size = _updates.Count;
         Span<DoubleDouble> transfer = stackalloc DoubleDouble[size];
         for (var index = 0; index < size; index++)
-            transfer[index] = Transfer(_updates[index], new NetworkUpdate(a, b, 0));
+            transfer[index] = _potentials.Between(index, new NetworkUpdate(a, b, 0));
         var resistance = _network.AnchoredResistance(a, b);
         for (var row = 0; row < size; row++)
             for (var column = 0; column < size; column++)
@@ -134,19 +119,11 @@ internal sealed class ChangedNetwork
         for (var row = 0; row < _updates.Count; row++)
         {
             for (var column = 0; column <= row; column++)
-                _inverse.Set(row, column, Transfer(_updates[row], _updates[column]));
+                _inverse.Set(row, column, _potentials.Between(row, _updates[column]));
             _inverse.Set(row, row, _inverse[row, row] + ((DoubleDouble)1 / _updates[row].DeltaConductance));
         }
 
         if (!_inverse.Invert())
             throw new InvalidOperationException("The update of an anchored network is regular; this one is not.");
     }
-
-    private DoubleDouble Transfer(NetworkUpdate one, NetworkUpdate two) =>
-        Transfer(one.A, two.A) - Transfer(one.A, two.B) - Transfer(one.B, two.A) + Transfer(one.B, two.B);
-
-    private DoubleDouble Transfer(int a, int b) =>
-        a == NetworkUpdate.Ground || b == NetworkUpdate.Ground || _network.Islands.Of(a) != _network.Islands.Of(b)
-            ? DoubleDouble.Zero
-            : _network.Column(a)[_network.IndexInIsland(b)];
 }

@@ -8,7 +8,7 @@ namespace Proveout.Engine.Numerics;
 internal sealed class ChangedPieces(ResistorNetwork network)
 {
     private readonly PieceWalk _walk = new(network);
-    private readonly List<Run> _runs = [];
+    private readonly List<(int Start, int End, int Piece)> _runs = [];
     private readonly List<int> _touched = [];
     private readonly List<int> _firstOfPiece = [];
     private bool _isWalked;
@@ -36,6 +36,12 @@ internal sealed class ChangedPieces(ResistorNetwork network)
                 return run.Piece;
         return 0;
     }
+
+    /// <summary>True when the pieces are runs of the search order of <see cref="Bridges"/>, of which the innermost that holds a node says its piece.</summary>
+    public bool AreRuns => !_isWalked;
+
+    /// <summary>The runs, with their first place, one past their last, and their piece.</summary>
+    public List<(int Start, int End, int Piece)> Runs => _runs;
 
     /// <summary>Finds the pieces without the resistors taken away and with those added.</summary>
     public void Find(List<EdgeChange> changes)
@@ -85,13 +91,13 @@ internal sealed class ChangedPieces(ResistorNetwork network)
         NumberPieces();
     }
 
-    private void AddRun(int node) => _runs.Add(new Run(network.Bridges.NumberOf(node), network.Bridges.EndOf(node), _runs.Count + 1));
+    private void AddRun(int node) => _runs.Add((network.Bridges.NumberOf(node), network.Bridges.EndOf(node), _runs.Count + 1));
 
     private void Join(int one, int two)
     {
         for (var index = 0; one != two && index < _runs.Count; index++)
             if (_runs[index].Piece == two)
-                _runs[index] = _runs[index] with { Piece = one };
+                _runs[index] = (_runs[index].Start, _runs[index].End, one);
     }
 
     private void NumberPieces()
@@ -107,9 +113,7 @@ internal sealed class ChangedPieces(ResistorNetwork network)
                 number = _firstOfPiece.Count;
             }
 
-            _runs[index] = _runs[index] with { Piece = number };
+            _runs[index] = (_runs[index].Start, _runs[index].End, number);
         }
     }
-
-    private readonly record struct Run(int Start, int End, int Piece);
 }

@@ -41,6 +41,21 @@ internal sealed class LaplacianFactor
         _selves = new(() => [.. Enumerable.Range(0, nodeCount).Select(SolveSelf)]);
     }
 
+    /// <summary>Number of nodes.</summary>
+    public int NodeCount => _order.Length;
+
+    /// <summary>Number of nodes on the longest path to a root of the elimination tree.</summary>
+    public int Height => _depth.Max() + 1;
+
+    /// <summary>The node above a node in the elimination tree; -1 for a root.</summary>
+    public int ParentOf(int node) => _parent[node];
+
+    /// <summary>One over the pivot of a node.</summary>
+    public DoubleDouble ReciprocalOf(int node) => _reciprocals[node];
+
+    /// <summary>The nodes that a node is joined to when it is eliminated, all above it in the elimination tree, with its multipliers.</summary>
+    public (int[] Nodes, DoubleDouble[] Multipliers) LaterThan(int node) => (_later[node], _multipliers[node]);
+
     /// <summary>Potential of a node for one ampere fed into it and taken from ground.</summary>
     public DoubleDouble Self(int node) => _selves.Value[node];
 
@@ -64,8 +79,8 @@ internal sealed class LaplacianFactor
         return sum;
     }
 
-    // What one ampere into the node sends to each node on its path, by depth of that node, while the nodes below are eliminated.
-    private DoubleDouble[] Forward(int node)
+    /// <summary>What one ampere into a node sends to each node on its path to the root, by depth of that node, while the nodes below are eliminated.</summary>
+    public DoubleDouble[] Forward(int node)
     {
         if (_forward[node] is { } ready)
             return ready;

@@ -15,7 +15,6 @@ internal sealed class PairNetwork
     private readonly List<int> _nodes = [];
     private readonly List<(int A, int B)> _places = [];
     private readonly SmallSystem _system = new();
-    private readonly int[] _pieceOfNode;
     private DoubleDouble[] _between = [];
 
     /// <summary>Prepares to change a network.</summary>
@@ -23,11 +22,10 @@ internal sealed class PairNetwork
     {
         _network = network;
         _pieces = new ChangedPieces(network);
-        _pieceOfNode = new int[network.NodeCount];
     }
 
-    /// <summary>Number of pieces that <see cref="PieceOfNodes"/> tells apart.</summary>
-    public int PieceCount => _network.Islands.Count + (_updates.Count == 0 ? 0 : _pieces.Count);
+    /// <summary>The pieces of the islands that the change touches.</summary>
+    public ChangedPieces Pieces => _pieces;
 
     /// <summary>True when the change neither parts nor joins pieces.</summary>
     public bool HasPiecesAsBefore => _updates.Count == 0 || _pieces.AreAsBefore;
@@ -51,14 +49,6 @@ internal sealed class PairNetwork
     {
         var piece = HasPiecesAsBefore ? 0 : _pieces.Of(node);
         return piece == 0 ? _network.Islands.Of(node) : _network.Islands.Count + piece - 1;
-    }
-
-    /// <summary>Number of the piece that each node is now in.</summary>
-    public ReadOnlySpan<int> PieceOfNodes()
-    {
-        for (var node = 0; node < _pieceOfNode.Length; node++)
-            _pieceOfNode[node] = PieceOf(node);
-        return _pieceOfNode;
     }
 
     /// <summary>Resistance between two nodes in ohms after the change; infinite when they do not hang together.</summary>

@@ -9,15 +9,12 @@ internal sealed class PortMasks
 
     /// <summary>Sets the bits of some ports.</summary>
     /// <param name="ports">All ports.</param>
-    /// <param name="leastOhms">Only ports of this resistance or more count.</param>
-    public PortMasks(Ports ports, double leastOhms = 0)
+    public PortMasks(Ports ports)
     {
         _maskOfIsland = new ulong[]?[ports.Network.Islands.Count];
         WordCount = (ports.Pairs.Length + BitsAWord - 1) / BitsAWord;
         for (var port = 0; port < ports.Pairs.Length; port++)
         {
-            if (ports.Ohms(port) < leastOhms)
-                continue;
             Set(ports.Islands[ports.Pairs[port].A], port);
             Set(ports.Islands[ports.Pairs[port].B], port);
         }

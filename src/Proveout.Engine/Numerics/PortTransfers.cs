@@ -8,7 +8,7 @@ namespace Proveout.Engine.Numerics;
 /// Row by row of nodes, so that one load takes a node's values for four updates. They are rounded from double-double; a port's correction
 /// comes with a bound of its rounding error, and where that is too large for the result the caller does the sum in double-double.
 /// </remarks>
-internal sealed class PortTransfers(Ports ports)
+internal sealed class PortTransfers(Ports ports, UpdatePotentials potentials)
 {
     private static readonly int Lanes = Vector256<double>.Count;
 
@@ -19,7 +19,6 @@ internal sealed class PortTransfers(Ports ports)
 
     private readonly int[] _piece = new int[ports.Nodes.Length];
     private readonly int[] _filled = new int[ports.Nodes.Length];
-    private readonly List<Potential> _potentials = [];
     private ChangedPieces? _pieces;
     private int _turn;
     private double[] _values = [];
@@ -36,19 +35,16 @@ internal sealed class PortTransfers(Ports ports)
         return _piece[place];
     }
 
-    /// <summary>Takes the updates of a change and the inverse of their matrix.</summary>
-    public void Fill(ReadOnlySpan<NetworkUpdate> updates, ChangedPieces pieces, SmallInverse inverse)
+    /// <summary>Takes the pieces of a change and the inverse of the matrix of its updates.</summary>
+    public void Fill(ChangedPieces pieces, SmallInverse inverse)
     {
-        _size = updates.Length;
-        _stride = (updates.Length + Lanes - 1) / Lanes * Lanes;
+        _size = potentials.Count;
+        _stride = (_size + Lanes - 1) / Lanes * Lanes;
         if (_values.Length < ports.Nodes.Length * _stride)
             _values = new double[ports.Nodes.Length * _stride];
         _pieces = pieces;
         _turn++;
         FillInverse(inverse);
-        _potentials.Clear();
-        foreach (var update in updates)
-            _potentials.Add(PotentialOf(update));
     }
 
     /// <summary>True when the updates alter a port by less than its tenth digit; a quick bound that may say false of such a port.</summary>
@@ -97,15 +93,6 @@ internal sealed class PortTransfers(Ports ports)
         return anchoredOhms - sum is var ohms && ohms >= LeastShare * magnitude ? ohms : double.NaN;
     }
 
-    private Potential PotentialOf(NetworkUpdate update)
-    {
-        var network = ports.Network;
-        var columnOfA = network.Column(update.A);
-        return update.B == NetworkUpdate.Ground
-            ? new Potential(network.Islands.Of(update.A), columnOfA, NetworkUpdate.Ground, columnOfA)
-            : new Potential(network.Islands.Of(update.A), columnOfA, network.Islands.Of(update.B), network.Column(update.B));
-    }
-
     // Only the places that are asked for: a fault concerns few of them.
     private void FillPlace(int place)
     {
@@ -117,13 +104,7 @@ internal sealed class PortTransfers(Ports ports)
         var member = ports.IndicesInIsland[place];
         var row = _values.AsSpan(place * _stride, _stride);
         row.Clear();
-        for (var index = 0; index < _potentials.Count; index++)
-        {
-            var potential = _potentials[index];
-            var fromA = island == potential.IslandOfA ? potential.ColumnOfA[member] : DoubleDouble.Zero;
-            var fromB = island == potential.IslandOfB ? potential.ColumnOfB[member] : DoubleDouble.Zero;
-            row[index] = DoubleDouble.Difference(fromA, fromB);
-        }
+        potentials.At(island, member, row);
     }
 
     private void FillInverse(SmallInverse inverse)
@@ -143,7 +124,4 @@ internal sealed class PortTransfers(Ports ports)
         // The correction is at most the largest entry of the inverse times the square of the sum of all volts.
         _negligibleVolts = Math.Sqrt(Negligible / largest) / _size;
     }
-
-    // What one ampere in at A and out at B does.
-    private readonly record struct Potential(int IslandOfA, DoubleDouble[] ColumnOfA, int IslandOfB, DoubleDouble[] ColumnOfB);
 }

@@ -15,6 +15,8 @@ internal sealed class ResistorNetwork
     // Of 16 bytes each: the columns of a large network would take the square of its size.
     private const long MostKeptValues = 1 << 21;
 
+    private const int MostMembers = 1024;
+
     private readonly Edge[] _edges;
     private readonly Islands _islands;
     private readonly int[] _indexInIsland;
@@ -87,6 +89,12 @@ internal sealed class ResistorNetwork
             ? Math.Max(0, (double)(self + Self(other) - column[_indexInIsland[other]] - column[_indexInIsland[other]]))
             : double.PositiveInfinity;
     }
+
+    /// <summary>True when the columns of an island are few and short enough to be kept, so that a column costs less than potentials found one by one.</summary>
+    public bool KeepsColumnsOf(int island) => _islands.Members(island).Length <= MostMembers;
+
+    /// <summary>The factor of an island, by the places of its members.</summary>
+    public LaplacianFactor FactorOf(int island) => _factors[island].Value;
 
     private DoubleDouble Self(int node) => _factors[_islands.Of(node)].Value.Self(_indexInIsland[node]);
 

@@ -19,6 +19,28 @@ public sealed class PairNetworkTests
     }
 
     [Fact]
+    public void Potentials_found_node_by_node_are_those_of_the_columns()
+    {
+        var random = new Random(5);
+        for (var turn = 0; turn < 20; turn++)
+        {
+            var network = Random(random, 14, out _);
+            var members = network.Islands.Members(network.Islands.Of(0));
+            var flow = new FlowPotentials(network.FactorOf(network.Islands.Of(0)));
+            foreach (var u in members)
+                foreach (var v in members)
+                {
+                    flow.Start(network.IndexInIsland(u), network.IndexInIsland(v));
+                    foreach (var node in members.OrderBy(_ => random.Next()))
+                        Assert.Equal(
+                            0,
+                            (double)(flow[network.IndexInIsland(node)] - Solved(network, u, node) + Solved(network, v, node)),
+                            1e-18 + (1e-24 * (double)Solved(network, node, node)));
+                }
+        }
+    }
+
+    [Fact]
     public void Resistances_after_several_changes_are_those_of_the_network_built_anew()
     {
         var random = new Random(4);

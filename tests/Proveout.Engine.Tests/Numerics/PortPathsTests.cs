@@ -45,13 +45,25 @@ public sealed class PortPathsTests
         Assert.Equal([0, 1], asked.Order().Take(2));
     }
 
+    [Fact]
+    public void Of_two_loops_that_share_one_node_each_is_asked_alone()
+    {
+        // Triangles 0 - 1 - 2 and 0 - 3 - 4; a resistor of the first changes.
+        Edge[] edges = [new(0, 1, 1), new(1, 2, 1), new(2, 0, 1), new(0, 3, 1), new(3, 4, 1), new(4, 0, 1)];
+        var network = new ResistorNetwork(5, edges);
+
+        var asked = Asked(network, [(1, 2), (3, 4), (0, 4), (2, 3), (0, 1)], [EdgeChange.Set(1, edges[1], 2)]);
+
+        Assert.Equal([0, 3, 4], asked.Order());
+    }
+
     private static (int, int)[] Pairs(int nodes) =>
         [.. from a in Enumerable.Range(0, nodes) from b in Enumerable.Range(0, a) select (a, b)];
 
     private static HashSet<int> Asked(ResistorNetwork network, (int, int)[] pairs, List<EdgeChange> changes)
     {
         var mask = new ulong[(pairs.Length / 64) + 1];
-        new PortPaths(new Ports(network, pairs)).Add(changes, mask);
+        new PortPaths(network, pairs).Add(changes, mask);
         return [.. Enumerable.Range(0, pairs.Length).Where(port => (mask[port / 64] >> (port % 64) & 1) != 0)];
     }
 }

@@ -7,8 +7,8 @@ internal sealed class DiodeTable : ICheckTable
 {
     private readonly PortTable _ports;
     private readonly int _place;
-    private readonly ILookup<int, int> _waysThrough;
-    private readonly ILookup<int, int> _joinedTo;
+    private readonly Dictionary<int, int[]> _waysThrough;
+    private readonly Dictionary<int, int[]> _joinedTo;
 
     /// <summary>Makes the table of the candidates of one set-up, which follow each other from an index on.</summary>
     /// <param name="ports">The resistances of the set-up; the ports of these candidates follow those of its own.</param>
@@ -22,8 +22,8 @@ internal sealed class DiodeTable : ICheckTable
         (_ports, _place, Candidates, FirstCheck) = (ports, place, candidates, firstCheck);
         Paths = new PathVolts(wiring, state, Mode);
         Ways = Array.ConvertAll(candidates, candidate => Paths.Best(candidate.A, candidate.B));
-        _waysThrough = Ways.Index().SelectMany(way => way.Item.Elements.Select(element => (element, way.Index))).ToLookup(item => item.element, item => item.Index);
-        _joinedTo = candidates.Index().ToLookup(item => Strays.RootOf(Low.IslandsOf(PortOf(item.Index)).OfA), item => item.Index);
+        _waysThrough = Ways.Index().SelectMany(way => way.Item.Elements.Select(element => (element, way.Index))).GroupBy(item => item.element, item => item.Index).ToDictionary(group => group.Key, group => group.ToArray());
+        _joinedTo = candidates.Index().GroupBy(item => Strays.RootOf(Low.IslandsOf(PortOf(item.Index)).OfA), item => item.Index).ToDictionary(group => group.Key, group => group.ToArray());
         Good =
         [
             .. candidates.Select((_, index) => DiodeBounds.Of(
@@ -50,10 +50,10 @@ internal sealed class DiodeTable : ICheckTable
     public StrayPieces Strays => _ports.Strays;
 
     /// <summary>The candidates whose best way has an element.</summary>
-    public IEnumerable<int> WaysThrough(int element) => _waysThrough[element];
+    public int[] WaysThrough(int element) => _waysThrough.GetValueOrDefault(element, []);
 
     /// <summary>The candidates whose red lead is joined to an island by junctions or insulation.</summary>
-    public IEnumerable<int> JoinedTo(int island) => _joinedTo[Strays.RootOf(island)];
+    public int[] JoinedTo(int island) => _joinedTo.GetValueOrDefault(Strays.RootOf(island), []);
 
     /// <summary>Number of the port of a candidate.</summary>
     public int PortOf(int index) => _ports.Candidates.Length + index;

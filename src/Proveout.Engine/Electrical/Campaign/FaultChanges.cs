@@ -19,8 +19,8 @@ internal sealed class FaultChanges(WiringNetwork wiring, StateNetwork state, boo
     /// <summary>Adds the changes that a fault makes.</summary>
     public void Add(WiringFault fault, List<EdgeChange> changes)
     {
-        foreach (var change in fault.Changes)
-            if (Of(change) is { DeltaConductance.High: not 0 } edge)
+        for (var index = 0; index < fault.Changes.Count; index++)
+            if (Of(fault.Changes[index]) is { DeltaConductance.High: not 0 } edge)
                 changes.Add(edge);
     }
 

@@ -10,8 +10,10 @@ namespace Proveout.Engine.Electrical;
 internal sealed class LimitPorts
 {
     private readonly bool[] _holdsIsland;
-    private readonly Lazy<PortMasks> _masksOfLoads;
+    private readonly Lazy<PortMasks> _masks;
+    private readonly Lazy<LoadPorts> _loads;
     private readonly Lazy<PortPaths> _paths;
+    private readonly Lazy<PortPaths> _closedPaths;
 
     /// <summary>Lists the ports.</summary>
     /// <param name="changes">What faults change of the network with all controls at rest.</param>
@@ -33,9 +35,11 @@ internal sealed class LimitPorts
         HasStrays = !atHigh;
         Changes = changes;
         Ports = new Ports((atHigh ? rest.High : rest.Low).Network, pairs);
-        Masks = new PortMasks(Ports);
-        _masksOfLoads = new(() => new PortMasks(Ports, StrayPieces.NegligibleOhms));
-        _paths = new(() => new PortPaths(Ports));
+        _masks = new(() => new PortMasks(Ports));
+        _loads = new(() => new LoadPorts(Ports));
+        _paths = new(() => new PortPaths(Ports.Network, pairs));
+        _closedPaths = new(() => new PortPaths(atHigh ? rest.ClosedHigh : rest.ClosedLow, pairs));
+        Anchored = [.. pairs.SelectMany(pair => new[] { pair.A, pair.B }).Concat(operated.SelectMany(element => new[] { element.A, element.B })).Distinct()];
         Operated = [.. operated.Select(element => (element, Changes.Operate(element))).Where(item => item.Item2.DeltaConductance.High != 0)];
         Tied = tied is var (one, two) ? [EdgeChange.Add(one, two, 1 / JointBands.Joint.High)] : [];
         _holdsIsland = new bool[Ports.Network.Islands.Count];
@@ -51,13 +55,22 @@ internal sealed class LimitPorts
     public bool HasStrays { get; }
 
     /// <summary>The ports of each island.</summary>
-    public PortMasks Masks { get; }
+    public PortMasks Masks => _masks.Value;
 
-    /// <summary>The ports of each island that junctions and insulation can alter, and those that are open.</summary>
-    public PortMasks MasksOfLoads => _masksOfLoads.Value;
+    /// <summary>Number of words of 64 bits that hold a bit for every port.</summary>
+    public int WordCount => (Ports.Pairs.Length + 63) / 64;
+
+    /// <summary>The ports that junctions and insulation can alter, and those that are open.</summary>
+    public LoadPorts Loads => _loads.Value;
 
     /// <summary>The ports that a change within an island alters.</summary>
     public PortPaths Paths => _paths.Value;
+
+    /// <summary>The ports that a change may alter wherever the controls stand.</summary>
+    public PortPaths ClosedPaths => _closedPaths.Value;
+
+    /// <summary>The nodes of the ports and of the elements that the operated control switches.</summary>
+    public int[] Anchored { get; }
 
     /// <summary>What faults change.</summary>
     public FaultChanges Changes { get; }
@@ -72,7 +85,25 @@ internal sealed class LimitPorts
     private (NetworkElement Element, EdgeChange Change)[] Operated { get; }
 
     /// <summary>True when the operated control switches an element.</summary>
-    public bool Operates(int element) => Array.Exists(Operated, item => item.Element.Index == element);
+    public bool Operates(int element)
+    {
+        foreach (var (operated, _) in Operated)
+            if (operated.Index == element)
+                return true;
+        return false;
+    }
+
+    /// <summary>True when a fault changes an element that the operated control switches.</summary>
+    public bool IsChangedBy(WiringFault fault)
+    {
+        for (var index = 0; index < fault.Changes.Count; index++)
+            if (fault.Changes[index].ChangedElement is { } element && Operates(element))
+                return true;
+        return false;
+    }
+
+    /// <summary>True when a lead lies between two places.</summary>
+    public bool IsTied => Tied.Length > 0;
 
     /// <summary>What a lead between two places changes.</summary>
     private EdgeChange[] Tied { get; }

@@ -18,6 +18,9 @@ internal sealed class LimitWorker(LimitPorts ports, LimitWorker? likewise = null
     /// <summary>True when the fault applied last can alter a port, so that the network is as it leaves it.</summary>
     public bool IsApplied => _reached;
 
+    /// <summary>Sets the bits of the ports whose resistance a fault may alter with the control operated; true when there is one.</summary>
+    public bool MayAlter(WiringFault fault, Span<ulong> mask) => ports.IsReachedBy(_edges.Of(fault)) && ports.ClosedPaths.Add(_edges.Of(fault), mask);
+
     /// <summary>Applies a fault in place of the one before; false when it can alter no port.</summary>
     public bool Apply(WiringFault fault)
     {
@@ -42,8 +45,7 @@ internal sealed class LimitWorker(LimitPorts ports, LimitWorker? likewise = null
         _movesStrays = ports.HasStrays && _reached && !Network.HasPiecesAsBefore;
     }
 
-    /// <summary>Sets the bits of all ports that the fault may alter.</summary>
-    /// <remarks>Pieces that part or join let a port within one piece alone but for what its way shares with the change, and but for junctions and insulation.</remarks>
+    /// <summary>Sets the bits of all ports within one island whose resistance the fault may alter; with a control operated, of all ports of the touched islands.</summary>
     public void AddTouched(Span<ulong> mask)
     {
         if (!_reached)
@@ -55,9 +57,10 @@ internal sealed class LimitWorker(LimitPorts ports, LimitWorker? likewise = null
         }
 
         ports.Paths.Add(_changes, mask);
-        if (!Network.HasPiecesAsBefore)
-            ports.MasksOfLoads.Add(Network.TouchedIslands, mask);
     }
+
+    /// <summary>True when the fault joins the two pieces that the leads of an open port are on.</summary>
+    public bool Joins(int port) => !ports.Ports.IsOneIsland(port) && Network.PiecesOf(port) is var (one, other) && one == other;
 
     /// <summary>True when the fault may alter what a port reads, with what the resistances then leave in ohms.</summary>
     public bool Alters(int port, out double ohms)

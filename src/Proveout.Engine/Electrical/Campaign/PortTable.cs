@@ -22,7 +22,7 @@ internal sealed class PortTable : ICheckTable
         CandidateCheck[]? diodes = null,
         PortTable? likewise = null)
     {
-        (Candidates, FirstCheck, Rest, StrayPaths, Strays) = (candidates, firstCheck, rest, rest.StrayPaths, rest.Strays);
+        (Candidates, FirstCheck, Rest) = (candidates, firstCheck, rest);
         var pairs = Array.ConvertAll(candidates, candidate => (candidate.A, candidate.B));
         (int, int)[] ports = [.. pairs, .. (diodes ?? []).Select(diode => (diode.A, diode.B))];
         var operated = wiring.Elements.Where(element => rest.Conducts(element) != state.Conducts(element)).ToArray();
@@ -34,8 +34,16 @@ internal sealed class PortTable : ICheckTable
     }
 
     /// <inheritdoc/>
-    public ICheckWorker NewWorker(IReadOnlyList<ICheckWorker> before) =>
-        new PortWorker(this, Low.HasControls ? before.OfType<PortWorker>().FirstOrDefault(worker => worker.Table.Rest == Rest && worker.Table.Low.HasControls) : null);
+    public ICheckWorker NewWorker(IReadOnlyList<ICheckWorker> before)
+    {
+        if (!Low.HasControls)
+            return new PortWorker(this);
+        var likewise = before.OfType<PortWorker>().Where(worker => worker.Table.Rest == Rest).ToArray();
+        return new PortWorker(
+            this,
+            likewise.FirstOrDefault(worker => worker.Table.Low.HasControls),
+            Low.IsTied ? null : likewise.FirstOrDefault(worker => !worker.Table.Low.HasControls));
+    }
 
     /// <summary>The network with all controls at rest.</summary>
     public StateNetwork Rest { get; }
@@ -46,11 +54,8 @@ internal sealed class PortTable : ICheckTable
     /// <summary>Index of the first of them among all checks.</summary>
     public int FirstCheck { get; }
 
-    /// <summary>Junctions and insulation, which stand beside the resistances.</summary>
-    public StrayPaths StrayPaths { get; }
-
-    /// <summary>What of them touches each island of the low network with all controls at rest.</summary>
-    public StrayPieces Strays { get; }
+    /// <summary>What of junctions and insulation touches each island of the low network with all controls at rest.</summary>
+    public StrayPieces Strays => Rest.Strays;
 
     /// <summary>The ports with every resistance at its low limit.</summary>
     public LimitPorts Low { get; }

@@ -6,16 +6,21 @@ namespace Proveout.Engine.Electrical;
 /// <summary>Simulates faults at the ports of one set-up. One thread's own.</summary>
 /// <param name="table">The ports.</param>
 /// <param name="likewise">A worker of the same thread on the same network; each is asked only until the other is given a fault.</param>
-internal sealed class PortWorker(PortTable table, PortWorker? likewise = null) : ICheckWorker
+/// <param name="atRest">The worker of the same thread with all controls at rest, given each fault first; null where no control is operated.</param>
+internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, PortWorker? atRest = null) : ICheckWorker
 {
     private readonly LimitWorker _low = new(table.Low, likewise?.Low);
     private readonly LimitWorker _high = new(table.High, likewise?.High);
-    private readonly ulong[] _touched = new ulong[table.Low.Masks.WordCount];
-    private readonly StrayRoom _room = likewise?._room ?? new();
-    private StrayPieces? _strays;
+    private readonly ulong[] _touched = new ulong[table.Low.WordCount];
+    private readonly ulong[] _beside = new ulong[table.Low.WordCount];
+    private readonly ChangedStrays _changedStrays = likewise?._changedStrays ?? new(table.Rest.StrayIslands);
+    private bool _hasStrays;
 
-    /// <summary>A bit for every port that the fault whose responses were added last may alter, those of diode tests included.</summary>
+    /// <summary>A bit for every port whose resistance the fault whose responses were added last may alter, those of diode tests included.</summary>
     public ReadOnlySpan<ulong> Touched => _touched;
+
+    /// <summary>A bit for every port beside which other junctions and insulation may lie now.</summary>
+    public ReadOnlySpan<ulong> Beside => _beside;
 
     /// <summary>True when the fault applied last can alter a port.</summary>
     public bool IsApplied { get; private set; }
@@ -30,35 +35,68 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null) :
     public LimitWorker High => _high;
 
     /// <summary>What of junctions and insulation touches each piece of the low network under the fault applied last.</summary>
-    public StrayPieces Strays => _strays ??= !_low.IsApplied || _low.Network.HasPiecesAsBefore
-        ? table.Strays
-        : table.StrayPaths.Of(_low.Network.PieceCount, _low.Network.PiecesOf(table.StrayPaths.Nodes.AsSpan()), _room);
+    public StrayPieces Strays => MovesPieces ? ChangedStrays.Pieces : table.Strays;
+
+    /// <summary>True when the fault applied last parts or joins pieces of the low network.</summary>
+    public bool MovesPieces => _low.IsApplied && !_low.Network.HasPiecesAsBefore;
+
+    /// <summary>The same where the fault moves pieces.</summary>
+    public ChangedStrays ChangedStrays
+    {
+        get
+        {
+            if (!_hasStrays)
+                _ = _changedStrays.Of(_low.Network.Pieces);
+            _hasStrays = true;
+            return _changedStrays;
+        }
+    }
 
     /// <inheritdoc/>
     public void AddResponses(WiringFault fault, List<int> checks, List<ReadingInterval> intervals)
     {
-        if (!Apply(fault))
-            return;
         Array.Clear(_touched);
+        if ((atRest is not null && !Concerns(fault, atRest)) || !Apply(fault))
+            return;
+        Array.Clear(_beside);
         _low.AddTouched(_touched);
         _high.AddTouched(_touched);
+        if (MovesPieces && !table.Low.HasControls)
+            table.Low.Loads.Add(_low.Network.Pieces, ChangedStrays, _beside);
         for (var word = 0; word < _touched.Length; word++)
-            for (var left = _touched[word]; left != 0; left &= left - 1)
-                if ((word * 64) + BitOperations.TrailingZeroCount(left) is var index && index < table.Candidates.Length)
-                    AddResponse(index, checks, intervals);
+            for (var left = _touched[word] | _beside[word]; left != 0; left &= left - 1)
+                if (BitOperations.TrailingZeroCount(left) is var bit && (word * 64) + bit is var index && index < table.Candidates.Length)
+                    AddResponse(index, (_touched[word] >> bit & 1) != 0, checks, intervals);
+    }
+
+    // A fault that concerns no port, whether contacts are open or closed, and leaves the junctions and the insulation of their pieces and of the contacts
+    // alone while the control is at rest, leaves both alone with the control operated.
+    private bool Concerns(WiringFault fault, PortWorker atRest)
+    {
+        if (!atRest.IsApplied || table.Low.IsChangedBy(fault))
+            return true;
+        if (_low.MayAlter(fault, _touched) | _high.MayAlter(fault, _touched))
+            return true;
+        if (!atRest.MovesPieces)
+            return false;
+        var (pieces, islands) = (atRest.Low.Network.Pieces, table.Rest.Low.Network.Islands);
+        foreach (var node in table.Low.Anchored)
+            if (pieces.Of(node) is > 0 and var piece && !atRest.ChangedStrays.Keeps(islands.Of(node), piece))
+                return true;
+        return false;
     }
 
     /// <summary>Applies a fault in place of the one before; false when it can alter no port.</summary>
     public bool Apply(WiringFault fault)
     {
-        _strays = null;
+        _hasStrays = false;
         return IsApplied = _low.Apply(fault) | _high.Apply(fault);
     }
 
     /// <summary>Limits of every port without a fault, with what the set-up itself changes.</summary>
     public (double LowOhms, double HighOhms)[] LimitsAtRest()
     {
-        _strays = null;
+        _hasStrays = false;
         _low.ApplyControls();
         _high.ApplyControls();
         return [.. table.Candidates.Select((_, index) => LimitsOf(index))];
@@ -67,9 +105,10 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null) :
     /// <summary>Limits of a port under the fault in ohms, whatever junctions and insulation do; infinite when over range.</summary>
     public (double LowOhms, double HighOhms) LimitsOf(int index) => AlteredLimits(index, out var low, out var high) ? (low, high) : table.Good[index];
 
-    private void AddResponse(int index, List<int> checks, List<ReadingInterval> intervals)
+    private void AddResponse(int index, bool isTouched, List<int> checks, List<ReadingInterval> intervals)
     {
-        if (!AlteredLimits(index, out var low, out var high))
+        double low, high;
+        if (!(isTouched || _low.Joins(index) ? AlteredLimits(index, out low, out high) : HasOtherStrays(index, out low, out high)))
             return;
         checks.Add(table.FirstCheck + index);
         intervals.Add(table.Candidates[index].Mode.Shown(low, Math.Max(low, high)));
@@ -86,6 +125,14 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null) :
         low = !altersLow ? goodLow : low < StrayPieces.NegligibleOhms ? low : WithStrays(low, index);
         high = altersHigh ? high : goodHigh;
         return !Same(low, goodLow) || !Same(high, goodHigh);
+    }
+
+    // The resistances of the port are as they were.
+    private bool HasOtherStrays(int index, out double low, out double high)
+    {
+        var (goodLow, goodHigh) = table.Good[index];
+        (low, high) = (WithStrays(table.Low.Ports.Ohms(index), index), goodHigh);
+        return !Same(low, goodLow);
     }
 
     private double WithStrays(double low, int index)

@@ -1,68 +1,95 @@
+using Proveout.Engine.Numerics;
+
 namespace Proveout.Engine.Electrical;
 
-/// <summary>The ways that current can take from piece to piece of a network: through junctions from anode to cathode, through insulation either way.</summary>
+/// <summary>
+/// The ways that current can take from piece to piece of a network: through junctions from anode to cathode, through insulation either way. One thread's own.
+/// </summary>
 /// <remarks>
 /// Current from red to black runs along paths (flow decomposition) on which no element has a voltage against it; through a junction it drops the
-/// junction's forward voltage or more. Safe for use from several threads.
+/// junction's forward voltage or more.
 /// </remarks>
-internal sealed class JunctionWays
+internal sealed class JunctionWays(StrayIslands strays)
 {
-    private readonly Dictionary<int, List<(int To, double Volts, bool IsJunction)>> _steps = [];
-
-    /// <summary>Sorts junctions and insulation by the pieces that they join.</summary>
-    /// <param name="paths">Junctions and insulation.</param>
-    /// <param name="pieces">The piece of each of their nodes, in the order of <see cref="StrayPaths.Nodes"/>.</param>
-    public JunctionWays(StrayPaths paths, int[] pieces)
-    {
-        var pieceOf = new Dictionary<int, int>(pieces.Length);
-        for (var place = 0; place < pieces.Length; place++)
-            pieceOf[paths.Nodes[place]] = pieces[place];
-        foreach (var (a, b, _) in paths.Insulation)
-        {
-            Add(pieceOf[a], pieceOf[b], 0, isJunction: false);
-            Add(pieceOf[b], pieceOf[a], 0, isJunction: false);
-        }
-
-        foreach (var (anode, cathode, volts) in paths.Junctions)
-            Add(pieceOf[anode], pieceOf[cathode], volts, isJunction: true);
-    }
+    private readonly List<int> _reached = [];
+    private readonly PriorityQueue<int, double> _queue = new();
+    private double[] _least = [];
+    private ChangedPieces? _changed;
 
     /// <summary>
     /// Least sum of forward voltages in volts on the ways from one piece to another that pass a junction at all, whatever insulation they pass
     /// too; infinite when there is none, or none below what a meter puts across open leads (Dijkstra, Numerische Mathematik 1, 1959, 269-271).
     /// </summary>
-    public double LeastVolts(int from, int to)
+    /// <param name="changed">The pieces that a change leaves; a piece from 1 has the number of islands less one added to its own. Null for the islands as they were.</param>
+    /// <param name="from">A piece.</param>
+    /// <param name="to">Another.</param>
+    public double LeastVolts(ChangedPieces? changed, int from, int to)
     {
-        var least = new Dictionary<(int Piece, bool Passed), double> { [(from, false)] = 0 };
-        var queue = new PriorityQueue<(int Piece, bool Passed), double>([((from, false), 0)]);
-        while (queue.TryDequeue(out var at, out var volts))
+        _changed = changed;
+        Clear();
+        Reach(from, passed: false, 0);
+        while (_queue.TryDequeue(out var at, out var volts))
         {
-            if (at == (to, true))
+            if (at == StateOf(to, passed: true))
                 return volts;
-            if (volts > least[at] || !_steps.TryGetValue(at.Piece, out var steps))
-                continue;
-            foreach (var (piece, forward, isJunction) in steps)
-                Reach((piece, at.Passed || isJunction), volts + forward, least, queue);
+            if (volts <= _least[at])
+                StepFrom(at / 2, at % 2 == 1, volts);
         }
 
         return double.PositiveInfinity;
     }
 
-    private static void Reach(
-        (int Piece, bool Passed) at, double volts, Dictionary<(int Piece, bool Passed), double> least, PriorityQueue<(int Piece, bool Passed), double> queue)
+    private static int StateOf(int piece, bool passed) => (2 * piece) + (passed ? 1 : 0);
+
+    private void Clear()
     {
-        if (volts >= ElementBand.OpenCircuitVolts || (least.TryGetValue(at, out var known) && known <= volts))
+        foreach (var state in _reached)
+            _least[state] = double.PositiveInfinity;
+        _reached.Clear();
+        _queue.Clear();
+        var (before, count) = (_least.Length, StateOf(strays.Islands.Count + (_changed?.Count ?? 0), passed: false));
+        if (before >= count)
             return;
-        least[at] = volts;
-        queue.Enqueue(at, volts);
+        Array.Resize(ref _least, count);
+        Array.Fill(_least, double.PositiveInfinity, before, count - before);
     }
 
-    private void Add(int from, int to, double volts, bool isJunction)
+    private void StepFrom(int piece, bool passed, double volts)
     {
-        if (from == to)
+        if (piece < strays.Islands.Count)
+            StepFrom(piece, passed, volts, piece);
+        else
+            foreach (var island in _changed!.TouchedIslands)
+                StepFrom(piece, passed, volts, island);
+    }
+
+    private void StepFrom(int piece, bool passed, double volts, int island)
+    {
+        foreach (var index in strays.InsulationAt(island))
+        {
+            var (a, b) = (PieceOf(strays.Paths.Insulation[index].A), PieceOf(strays.Paths.Insulation[index].B));
+            if (a != b && (a == piece || b == piece))
+                Reach(a == piece ? b : a, passed, volts);
+        }
+
+        foreach (var index in strays.JunctionsAt(island))
+        {
+            var (anode, cathode, forward) = strays.Paths.Junctions[index];
+            if (PieceOf(anode) == piece && PieceOf(cathode) is var other && other != piece)
+                Reach(other, passed: true, volts + forward);
+        }
+    }
+
+    private int PieceOf(int node) => _changed?.Of(node) is > 0 and var piece ? strays.Islands.Count + piece - 1 : strays.Islands.Of(node);
+
+    private void Reach(int piece, bool passed, double volts)
+    {
+        var state = StateOf(piece, passed);
+        if (volts >= ElementBand.OpenCircuitVolts || _least[state] <= volts)
             return;
-        if (!_steps.TryGetValue(from, out var list))
-            _steps[from] = list = [];
-        list.Add((to, volts, isJunction));
+        if (double.IsPositiveInfinity(_least[state]))
+            _reached.Add(state);
+        _least[state] = volts;
+        _queue.Enqueue(state, volts);
     }
 }

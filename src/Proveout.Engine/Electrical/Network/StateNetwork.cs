@@ -1,4 +1,6 @@
+using System.Collections.Concurrent;
 using Proveout.Engine.Machine;
+using Proveout.Engine.Numerics;
 
 namespace Proveout.Engine.Electrical;
 
@@ -10,6 +12,10 @@ namespace Proveout.Engine.Electrical;
 internal sealed class StateNetwork
 {
     private readonly WiringNetwork _wiring;
+    private readonly Lazy<StrayIslands> _strayIslands;
+    private readonly Lazy<ResistorNetwork> _closedLow;
+    private readonly Lazy<ResistorNetwork> _closedHigh;
+    private readonly ConcurrentBag<JunctionWays> _idleWays = [];
 
     /// <summary>Makes the network of a state.</summary>
     /// <param name="wiring">The wiring.</param>
@@ -22,7 +28,10 @@ internal sealed class StateNetwork
         StrayPaths = strays ?? new StrayPaths(wiring);
         Low = new LimitNetwork(wiring, element => Conducts(element) ? 1 / element.LowOhms : 0);
         High = new LimitNetwork(wiring, element => Conducts(element) ? 1 / element.HighOhms : 0);
-        Strays = StrayPaths.Of(Low.Network.Islands.Count, Low.Network.Islands.OfNodes);
+        _closedLow = new(() => new LimitNetwork(wiring, element => ConductsWhenClosed(element) ? 1 / element.LowOhms : 0).Network);
+        _closedHigh = new(() => new LimitNetwork(wiring, element => ConductsWhenClosed(element) ? 1 / element.HighOhms : 0).Network);
+        Strays = StrayPaths.Of(Low.Network.Islands, LeastVolts);
+        _strayIslands = new(() => new StrayIslands(StrayPaths, Low.Network.Islands, Strays));
     }
 
     public MachineState State { get; }
@@ -33,11 +42,20 @@ internal sealed class StateNetwork
     /// <summary>What of them touches each island of the low network.</summary>
     public StrayPieces Strays { get; }
 
+    /// <summary>The same by the islands that they end on.</summary>
+    public StrayIslands StrayIslands => _strayIslands.Value;
+
     /// <summary>Every resistance at its low limit; junctions and insulation open.</summary>
     public LimitNetwork Low { get; }
 
     /// <summary>Every resistance at its high limit; junctions open.</summary>
     public LimitNetwork High { get; }
+
+    /// <summary>The graph of <see cref="Low"/> with every contact closed, which holds the graph of every control operated.</summary>
+    public ResistorNetwork ClosedLow => _closedLow.Value;
+
+    /// <summary>The same of <see cref="High"/>.</summary>
+    public ResistorNetwork ClosedHigh => _closedHigh.Value;
 
     /// <summary>True when the element carries current in this state.</summary>
     public bool Conducts(NetworkElement element) => Conducts(_wiring, State, element);
@@ -53,6 +71,16 @@ internal sealed class StateNetwork
     /// <summary>Limits of the resistance between two nodes in ohms, whatever junctions and insulation do; infinite when over range.</summary>
     public (double LowOhms, double HighOhms) Resistance(int a, int b) =>
         (Strays.LowerLimit(Low.Network.Resistance(a, b), Low.Network.Islands.Of(a), Low.Network.Islands.Of(b)), High.Network.Resistance(a, b));
+
+    private bool ConductsWhenClosed(NetworkElement element) => element.Part is Contact || Conducts(element);
+
+    private double LeastVolts(int red, int black)
+    {
+        var ways = _idleWays.TryTake(out var idle) ? idle : new JunctionWays(StrayIslands);
+        var volts = ways.LeastVolts(null, red, black);
+        _idleWays.Add(ways);
+        return volts;
+    }
 
     private static bool IsApart(WiringNetwork wiring, MachineState state, NetworkElement mating) =>
         state.PlugsApart

@@ -1,4 +1,5 @@
 using Proveout.Engine.Machine;
+using Proveout.Engine.Numerics;
 
 namespace Proveout.Engine.Electrical;
 
@@ -29,7 +30,6 @@ internal sealed class StrayPaths
                where ohms is not null
                select (element.A, element.B, 1 / ohms.Value),
         ];
-        Nodes = [.. Insulation.SelectMany(item => new[] { item.A, item.B }).Concat(Junctions.SelectMany(item => new[] { item.Anode, item.Cathode })).Distinct()];
     }
 
     /// <summary>Anode, cathode and lowest forward voltage in volts of each junction.</summary>
@@ -38,16 +38,16 @@ internal sealed class StrayPaths
     /// <summary>Both nodes and highest conductance in siemens of each insulation.</summary>
     public (int A, int B, double Siemens)[] Insulation { get; }
 
-    /// <summary>The nodes that they end at, each once.</summary>
-    public int[] Nodes { get; }
-
-    /// <summary>Sums up what touches each piece of a network.</summary>
-    /// <param name="pieceCount">Number of pieces; <paramref name="pieceOf"/> stays below it.</param>
-    /// <param name="pieceOf">The piece that each node is in; only those of <see cref="Nodes"/> count.</param>
-    /// <param name="room">Room of the calling thread, which the next call with it overwrites; null to take new room.</param>
-    public StrayPieces Of(int pieceCount, ReadOnlySpan<int> pieceOf, StrayRoom? room = null)
+    /// <summary>Sums up what touches each island of a network.</summary>
+    /// <param name="islands">The islands.</param>
+    /// <param name="ways">Least sum of forward voltages on the ways from one island to another that pass a junction.</param>
+    public StrayPieces Of(Islands islands, Func<int, int, double> ways)
     {
-        var (leakage, rootOf, leastVolts) = (room ?? new()).Take(pieceCount);
+        var pieceOf = islands.OfNodes;
+        var leakage = new double[islands.Count];
+        var leastVolts = new double[islands.Count];
+        Array.Fill(leastVolts, double.PositiveInfinity);
+        int[] rootOf = [.. Enumerable.Range(0, islands.Count)];
         foreach (var (a, b, siemens) in Insulation)
         {
             leakage[pieceOf[a]] += siemens;
@@ -64,12 +64,9 @@ internal sealed class StrayPaths
 
         foreach (var (a, b, _) in Insulation)
             rootOf[Root(rootOf, pieceOf[a])] = Root(rootOf, pieceOf[b]);
-        for (var piece = 0; piece < pieceCount; piece++)
+        for (var piece = 0; piece < rootOf.Length; piece++)
             rootOf[piece] = Root(rootOf, piece);
-        var pieces = new int[Nodes.Length];
-        for (var place = 0; place < pieces.Length; place++)
-            pieces[place] = pieceOf[Nodes[place]];
-        return new StrayPieces(leakage, rootOf, leastVolts, new Lazy<JunctionWays>(() => new JunctionWays(this, pieces)));
+        return new StrayPieces(leakage, rootOf, leastVolts, ways);
     }
 
     private static int Root(int[] rootOf, int piece)

@@ -4,8 +4,8 @@ namespace Proveout.Engine.Electrical;
 /// <param name="leakageSiemens">For each piece, the conductance of all insulation that touches it.</param>
 /// <param name="rootOf">For each piece, the piece that stands for all that junctions and insulation join.</param>
 /// <param name="leastVolts">For each piece, the lowest forward voltage of the junctions that touch it; infinite when none does.</param>
-/// <param name="ways">How current gets from piece to piece.</param>
-internal sealed class StrayPieces(double[] leakageSiemens, int[] rootOf, double[] leastVolts, Lazy<JunctionWays> ways)
+/// <param name="ways">Least sum of forward voltages on the ways from one piece to another that pass a junction.</param>
+internal sealed class StrayPieces(double[] leakageSiemens, int[] rootOf, double[] leastVolts, Func<int, int, double> ways)
 {
     /// <summary>Resistance below which neither insulation nor junctions can alter what a meter shows, in ohms.</summary>
     public const double NegligibleOhms = 1;
@@ -45,7 +45,7 @@ internal sealed class StrayPieces(double[] leakageSiemens, int[] rootOf, double[
         if (red == black)
             return touching;
         var byInsulation = amperes / Math.Min(leakageSiemens[red], leakageSiemens[black]);
-        return Math.Max(touching, Math.Min(byInsulation, ways.Value.LeastVolts(red, black)));
+        return Math.Max(touching, Math.Min(byInsulation, ways(red, black)));
     }
 
     private double LeastVolts(double lowOhms, int piece, double amperes) =>
@@ -60,9 +60,12 @@ internal sealed class StrayPieces(double[] leakageSiemens, int[] rootOf, double[
     /// <summary>Conductance in siemens of all insulation that touches a piece.</summary>
     public double LeakageOf(int piece) => leakageSiemens[piece];
 
+    /// <summary>Lowest forward voltage of the junctions that touch a piece; infinite when none does.</summary>
+    public double LeastVoltsOf(int piece) => leastVolts[piece];
+
     /// <summary>True when a junction touches the piece of either lead.</summary>
     public bool AreNearJunctions(int pieceOfA, int pieceOfB) => double.IsFinite(leastVolts[pieceOfA]) || double.IsFinite(leastVolts[pieceOfB]);
 
     /// <summary>Least sum of forward voltages on the ways from one piece to another that pass a junction.</summary>
-    public double WayVolts(int red, int black) => ways.Value.LeastVolts(red, black);
+    public double WayVolts(int red, int black) => ways(red, black);
 }

@@ -14,14 +14,16 @@ internal sealed class PathVolts
     private readonly DiodeTestMode _mode;
     private readonly bool _plugsApart;
     private readonly (int Element, int Other, double Volts)[][] _steps;
+    private readonly (int Element, int Other, double Volts)[][] _stepsTo;
 
     /// <summary>Prepares the ways of one state of the machine.</summary>
     public PathVolts(WiringNetwork wiring, StateNetwork state, DiodeTestMode mode)
     {
         (_mode, _plugsApart) = (mode, state.State.PlugsApart);
         var steps = new List<(int, int, double)>[wiring.Nodes.Count];
+        var stepsTo = new List<(int, int, double)>[wiring.Nodes.Count];
         for (var node = 0; node < steps.Length; node++)
-            steps[node] = [];
+            (steps[node], stepsTo[node]) = ([], []);
         foreach (var element in wiring.Elements.Where(state.Conducts))
         {
             var forward = (element.Part as Diode)?.ForwardHigh.Volts;
@@ -31,13 +33,19 @@ internal sealed class PathVolts
         }
 
         _steps = [.. steps.Select(list => list.ToArray())];
+        _stepsTo = [.. stepsTo.Select(list => list.ToArray())];
 
         void Add(int from, int element, int to, double volts)
         {
-            if (volts < _mode.LeastOpenVolts)
-                steps[from].Add((element, to, volts));
+            if (volts >= _mode.LeastOpenVolts)
+                return;
+            steps[from].Add((element, to, volts));
+            stepsTo[to].Add((element, from, volts));
         }
     }
+
+    /// <summary>Volts at which a way shows as over range.</summary>
+    public double OpenVolts => _mode.LeastOpenVolts;
 
     /// <summary>Number of nodes.</summary>
     public int NodeCount => _steps.Length;
@@ -64,52 +72,34 @@ internal sealed class PathVolts
         return VoltWay.None;
     }
 
-    /// <summary>Least volts from a red lead to every node under a fault.</summary>
-    /// <param name="red">Node of the red lead.</param>
+    /// <summary>The steps from a node, along the current or against it, under a fault.</summary>
+    /// <param name="node">The node.</param>
+    /// <param name="isBackward">True for the steps that lead to the node.</param>
+    public ReadOnlySpan<(int Element, int Other, double Volts)> StepsAt(int node, bool isBackward) => isBackward ? _stepsTo[node] : _steps[node];
+
+    /// <summary>The most volts along an element under a fault; infinite when it is not there.</summary>
+    /// <param name="element">Number of the element.</param>
+    /// <param name="own">The volts in the machine as designed.</param>
     /// <param name="changes">What the fault does.</param>
-    /// <param name="volts">For each node infinite; afterwards the volts of those that are reached below what shows as over range.</param>
-    /// <param name="reached">Empty; afterwards the nodes that are reached.</param>
-    /// <param name="queue">Empty, before and after.</param>
-    public void FromRed(int red, IReadOnlyList<ElementChange> changes, double[] volts, List<int> reached, PriorityQueue<int, double> queue)
+    public double VoltsOf(int element, double own, IReadOnlyList<ElementChange> changes)
     {
-        Reach(red, 0);
-        while (queue.TryDequeue(out var node, out var here))
-        {
-            if (here > volts[node])
-                continue;
-            foreach (var (element, other, own) in _steps[node])
-                Reach(other, here + VoltsOf(element, own, changes));
-            foreach (var change in changes)
-                if (change is Join join && !(join.ByPlug && _plugsApart) && (join.A == node || join.B == node))
-                    Reach(join.A == node ? join.B : join.A, here + Volts(join.HighOhms));
-        }
-
-        void Reach(int node, double onward)
-        {
-            if (onward >= _mode.LeastOpenVolts || volts[node] <= onward)
-                return;
-            if (double.IsPositiveInfinity(volts[node]))
-                reached.Add(node);
-            volts[node] = onward;
-            queue.Enqueue(node, onward);
-        }
-    }
-
-    private double VoltsOf(int element, double own, IReadOnlyList<ElementChange> changes)
-    {
-        foreach (var change in changes)
-            switch (change)
-            {
-                case Cut cut when cut.Element == element:
-                    return double.PositiveInfinity;
-                case AddInSeries series when series.Element == element:
-                    return own + Volts(series.HighOhms);
-                case Replace replace when replace.Element == element:
-                    return Volts(replace.HighOhms);
-            }
+        for (var index = 0; index < changes.Count; index++)
+            if (changes[index] is var change && change.ChangedElement == element)
+                switch (change)
+                {
+                    case Cut:
+                        return double.PositiveInfinity;
+                    case AddInSeries series:
+                        return own + Volts(series.HighOhms);
+                    case Replace replace:
+                        return Volts(replace.HighOhms);
+                }
 
         return own;
     }
+
+    /// <summary>The most volts along a contact that a fault makes; infinite when plugs are apart and a plug makes it.</summary>
+    public double VoltsOf(Join join) => join.ByPlug && _plugsApart ? double.PositiveInfinity : Volts(join.HighOhms);
 
     private double Volts(double ohms) => ohms * _mode.MostAmperes;
 

@@ -11,8 +11,8 @@ internal sealed record VoltWay(double Volts, int[] Elements)
     /// <summary>True when a fault changes an element of the way.</summary>
     public bool IsTouchedBy(WiringFault fault)
     {
-        foreach (var change in fault.Changes)
-            if (change.ChangedElement is { } element && Array.IndexOf(Elements, element) >= 0)
+        for (var index = 0; index < fault.Changes.Count; index++)
+            if (fault.Changes[index].ChangedElement is { } element && Array.IndexOf(Elements, element) >= 0)
                 return true;
         return false;
     }

@@ -8,10 +8,9 @@ internal sealed class PairDiodeWorker(PairDiodes tests) : IPairWorker
 {
     private readonly PairLimitWorker _low = new(tests.Resistances.Low, null, tests.Resistances.Faults);
     private readonly PairLimitWorker _high = new(tests.Resistances.High, null, tests.Resistances.Faults);
-    private readonly double[] _ways = [.. Enumerable.Repeat(double.PositiveInfinity, tests.Table.Paths.NodeCount)];
-    private readonly List<int> _reached = [];
-    private readonly PriorityQueue<int, double> _queue = new();
+    private readonly ChangedWay _way = new(tests.Table.Paths);
     private WiringFault[] _faults = [];
+    private readonly ChangedStrays _changedStrays = new(tests.Resistances.Table.Rest.StrayIslands);
     private StrayPieces? _strays;
 
     /// <inheritdoc/>
@@ -42,14 +41,10 @@ internal sealed class PairDiodeWorker(PairDiodes tests) : IPairWorker
         var check = tests.Table.Candidates[index];
         if (!Array.Exists(_faults, tests.Table.Ways[index].IsTouchedBy))
             return tests.Table.Ways[index].Volts;
-        foreach (var node in _reached)
-            _ways[node] = double.PositiveInfinity;
-        _reached.Clear();
-        tests.Table.Paths.FromRed(check.A, [.. _faults.SelectMany(fault => fault.Changes)], _ways, _reached, _queue);
-        return _ways[check.B];
+        return _way.Volts(check.A, check.B, [.. _faults.SelectMany(fault => fault.Changes)]);
     }
 
     private StrayPieces Strays() => _strays ??= _low.Network.HasPiecesAsBefore
         ? tests.Resistances.Table.Strays
-        : tests.Resistances.Table.StrayPaths.Of(_low.Network.PieceCount, _low.Network.PieceOfNodes());
+        : _changedStrays.Of(_low.Network.Pieces);
 }

@@ -28,7 +28,7 @@ internal sealed class PairSetUp(PortTable table, PairLimit low, PairLimit high, 
         [.. faults.Index().Where(item => item.Item.Changes.Any(change => change.ChangedElement is { } element && table.Low.Operates(element))).Select(item => item.Index)];
 
     /// <summary>Bounds of what all junctions and insulation together can do.</summary>
-    public StrayBound Strays { get; } = new(table.StrayPaths);
+    public StrayBound Strays { get; } = new(table.Rest.StrayPaths);
 
     /// <summary>What the meter tells at a check.</summary>
     public CheckLimits LimitsOf(int index) => _limits[index];

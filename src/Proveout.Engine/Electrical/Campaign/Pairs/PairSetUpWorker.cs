@@ -8,6 +8,7 @@ internal sealed class PairSetUpWorker(PairSetUp setUp) : IPairWorker
 {
     private readonly PairLimitWorker _low = new(setUp.Low, setUp.Table.Low, setUp.Faults);
     private readonly PairLimitWorker _high = new(setUp.High, setUp.Table.High, setUp.Faults);
+    private readonly ChangedStrays _changedStrays = new(setUp.Table.Rest.StrayIslands);
     private StrayPieces? _strays;
     private bool _isLowApplied;
     private bool _isHighApplied;
@@ -58,7 +59,7 @@ internal sealed class PairSetUpWorker(PairSetUp setUp) : IPairWorker
     {
         if (low < StrayPieces.NegligibleOhms)
             return low;
-        _strays ??= _low.Network.HasPiecesAsBefore ? setUp.Table.Strays : setUp.Table.StrayPaths.Of(_low.Network.PieceCount, _low.Network.PieceOfNodes());
+        _strays ??= _low.Network.HasPiecesAsBefore ? setUp.Table.Strays : _changedStrays.Of(_low.Network.Pieces);
         var (pieceOfA, pieceOfB) = (_low.Network.PieceOf(check.A), _low.Network.PieceOf(check.B));
         // At 500 V a junction may do anything.
         return check.Mode is InsulationMode && _strays.AreNearJunctions(pieceOfA, pieceOfB) ? 0 : _strays.LowerLimit(low, pieceOfA, pieceOfB);

@@ -15,7 +15,7 @@ internal sealed class RegionGuards : IPairGuards
         _table = table;
         _graph = new GuardGraph(table.Resistances.Low);
         _regionOf = new int[table.Resistances.Low.Network.NodeCount];
-        var strays = table.Resistances.Table.StrayPaths;
+        var strays = table.Resistances.Table.Rest.StrayPaths;
         foreach (var (a, b) in strays.Junctions.Select(item => (item.Anode, item.Cathode)).Concat(strays.Insulation.Select(item => (item.A, item.B))))
         {
             (_strays.TryGetValue(a, out var fromA) ? fromA : _strays[a] = []).Add(b);

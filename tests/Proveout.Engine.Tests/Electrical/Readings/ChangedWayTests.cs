@@ -1,0 +1,65 @@
+using Proveout.Engine.Electrical;
+using Proveout.Engine.Tests.Samples;
+
+namespace Proveout.Engine.Tests.Electrical.Readings;
+
+/// <summary>The best way of a diode test under a fault, searched from both leads, against ways lengthened step by step until none gets better.</summary>
+public sealed class ChangedWayTests
+{
+    [Fact]
+    public void The_best_way_under_every_tenth_fault_is_that_of_the_plain_search()
+    {
+        var wiring = WiringNetworkBuilder.Build(Repository.Design("pennywort"));
+        var state = new StateNetwork(wiring, new MachineState(false, []));
+        var paths = new PathVolts(wiring, state, MeterMode.DiodeTest);
+        var way = new ChangedWay(paths);
+        var random = new Random(20261128);
+        var (closed, open) = (0, 0);
+        foreach (var fault in WiringFaultRules.Generate(new WiringContext(wiring)).Where((_, index) => index % 10 == 0))
+        {
+            var red = NodeNear(fault, wiring, random);
+            var plain = Plain(paths, red, fault.Changes);
+            for (var black = 0; black < paths.NodeCount; black += 7)
+            {
+                if (black == red)
+                    continue;
+                var volts = way.Volts(red, black, fault.Changes);
+                Assert.True(volts.Equals(plain[black]) || Math.Abs((volts / plain[black]) - 1) < 1e-12, $"{volts} for {plain[black]} under {fault.Fault.Id}");
+                _ = double.IsFinite(volts) ? closed++ : open++;
+            }
+        }
+
+        Assert.True(closed > 500 && open > 500, $"{closed} ways and {open} that are none: the trial says little.");
+    }
+
+    private static int NodeNear(WiringFault fault, WiringNetwork wiring, Random random) =>
+        fault.Changes.SelectMany(change => change.NodesIn(wiring)).OrderBy(_ => random.Next()).First();
+
+    // Bellman, Quarterly of Applied Mathematics 16 (1958) 87-90.
+    private static double[] Plain(PathVolts paths, int red, IReadOnlyList<ElementChange> changes)
+    {
+        double[] volts = [.. Enumerable.Repeat(double.PositiveInfinity, paths.NodeCount)];
+        volts[red] = 0;
+        for (var grew = true; grew;)
+        {
+            grew = false;
+            for (var node = 0; node < volts.Length; node++)
+            {
+                foreach (var (element, other, own) in paths.StepsAt(node, isBackward: false))
+                    grew |= Lower(other, volts[node] + paths.VoltsOf(element, own, changes));
+                foreach (var join in changes.OfType<Join>().Where(join => join.A == node || join.B == node))
+                    grew |= Lower(join.A == node ? join.B : join.A, volts[node] + paths.VoltsOf(join));
+            }
+        }
+
+        return volts;
+
+        bool Lower(int node, double onward)
+        {
+            if (onward >= paths.OpenVolts || onward >= volts[node])
+                return false;
+            volts[node] = onward;
+            return true;
+        }
+    }
+}

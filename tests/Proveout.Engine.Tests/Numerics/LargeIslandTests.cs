@@ -1,0 +1,40 @@
+using Proveout.Engine.Numerics;
+
+namespace Proveout.Engine.Tests.Numerics;
+
+/// <summary>Changes of an island so large that its columns are not kept, against the network built anew.</summary>
+public sealed class LargeIslandTests
+{
+    private const int Nodes = 1500;
+
+    [Fact]
+    public void Resistances_after_changes_of_a_large_island_are_those_of_the_network_built_anew()
+    {
+        var random = new Random(20261128);
+        var edges = Edges(random);
+        var network = new ResistorNetwork(Nodes, edges);
+        Assert.False(network.KeepsColumnsOf(network.Islands.Of(0)));
+        (int, int)[] pairs = [.. Enumerable.Range(0, 40).Select(_ => (random.Next(Nodes / 2), (Nodes / 2) + random.Next(Nodes / 2)))];
+        var changed = new ChangedNetwork(new Ports(network, pairs));
+        for (var turn = 0; turn < 25; turn++)
+        {
+            int[] taken = [.. Enumerable.Range(0, 3).Select(_ => random.Next(edges.Length)).Distinct()];
+            var added = new Edge(random.Next(Nodes / 2), (Nodes / 2) + random.Next(Nodes / 2), 0.01);
+            changed.Apply([.. taken.Select(index => EdgeChange.TakeAway(index, edges[index])), EdgeChange.Add(added.A, added.B, added.Conductance)]);
+            var rebuilt = new ResistorNetwork(Nodes, [.. edges.Where((_, index) => !taken.Contains(index)), added]);
+            for (var port = 0; port < pairs.Length; port++)
+            {
+                var expected = rebuilt.Resistance(pairs[port].Item1, pairs[port].Item2);
+                var ohms = changed.Alters(port, out var after) ? after : network.Resistance(pairs[port].Item1, pairs[port].Item2);
+                Assert.True(expected.Equals(ohms) || Math.Abs((ohms / expected) - 1) < 1e-9, $"{ohms} for {expected}");
+            }
+        }
+    }
+
+    // A tree with loops, over eight decades.
+    private static Edge[] Edges(Random random) =>
+    [
+        .. Enumerable.Range(1, Nodes - 1).Select(node => new Edge(random.Next(Math.Max(0, node - 30), node), node, Math.Pow(10, random.Next(-5, 4)))),
+        .. Enumerable.Range(0, 200).Select(_ => random.Next(Nodes - 40)).Select(node => new Edge(node, node + 1 + random.Next(39), Math.Pow(10, random.Next(-5, 4)))),
+    ];
+}

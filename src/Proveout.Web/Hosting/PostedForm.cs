@@ -1,6 +1,8 @@
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Http;
 using Microsoft.Extensions.DependencyInjection;
+using Proveout.Web.Access;
+using Proveout.Workshop;
 
 namespace Proveout.Web.Hosting;
 
@@ -18,7 +20,9 @@ internal sealed class PostedForm
 
     private readonly IFormCollection _fields;
 
-    private PostedForm(IFormCollection fields, IReadOnlyList<string> problems) => (_fields, Problems) = (fields, problems);
+    private readonly SignedIn? _who;
+
+    private PostedForm(IFormCollection fields, IReadOnlyList<string> problems, SignedIn? who) => (_fields, Problems, _who) = (fields, problems, who);
 
     /// <summary>Why the form cannot be taken as it is; empty when it can.</summary>
     public IReadOnlyList<string> Problems { get; }
@@ -36,26 +40,31 @@ internal sealed class PostedForm
     public static async Task<PostedForm> ReadAsync(HttpContext context)
     {
         if (!context.Request.HasFormContentType)
-            return new(FormCollection.Empty, [NotOurs]);
+            return new(FormCollection.Empty, [NotOurs], Visit.Of(context));
         try
         {
             var fields = await context.Request.ReadFormAsync(context.RequestAborted);
             var guard = context.RequestServices.GetRequiredService<IAntiforgery>();
             if (!await guard.IsRequestValidAsync(context) || !Guid.TryParse(fields["key"], out _))
-                return new(fields, [NotOurs]);
-            return new(fields, fields.Any(field => field.Value.ToString().Length > UploadLimits.TextCharacters) ? [TooLong] : []);
+                return new(fields, [NotOurs], Visit.Of(context));
+            return new(fields, fields.Any(field => field.Value.ToString().Length > UploadLimits.TextCharacters) ? [TooLong] : [], Visit.Of(context));
         }
         catch (Exception exception) when (exception is InvalidDataException or BadHttpRequestException)
         {
-            return new(FormCollection.Empty, [TooLarge]);
+            return new(FormCollection.Empty, [TooLarge], Visit.Of(context));
         }
     }
 
     /// <summary>A field's text without blanks around it; empty when there is no such field.</summary>
     public string Text(string field) => _fields[field].ToString().Trim();
 
-    /// <summary>The person's name, or another when the field is empty.</summary>
-    public string Person(string otherwise) => Text("person") is { Length: > 0 } person ? person : otherwise;
+    /// <summary>A field's text to the last blank, as a password has it.</summary>
+    public string Exact(string field) => _fields[field].ToString();
+
+    /// <summary>The name of who is signed in, whatever the field says; else the field's, or another when it is empty.</summary>
+    /// <param name="otherwise">The other name.</param>
+    /// <param name="field">The field.</param>
+    public string Person(string otherwise, string field = "person") => _who is not null ? _who.Name : Text(field) is { Length: > 0 } person ? person : otherwise;
 
     public Refusal Refuse(IReadOnlyList<string> sentences) =>
         new(Name, sentences, _fields.Keys.ToDictionary(field => field, Text, StringComparer.Ordinal));

@@ -64,7 +64,7 @@ public static class BenchHost
         Listen(builder.WebHost, options);
         AddServices(builder.Services, desks);
         BenchOpening.AddServices(builder.Services, options.Opening);
-        builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Error).AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.None).AddFilter(AccessNews.Category, LogLevel.Information);
+        builder.Logging.AddSimpleConsole(BenchLog.Form).SetMinimumLevel(LogLevel.Error).AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.None).AddFilter(AccessNews.Category, LogLevel.Information);
         var app = builder.Build();
         UseMiddleware(app, options.Opening);
         var workshop = app.MapWorkshop();

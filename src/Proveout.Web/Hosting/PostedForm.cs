@@ -16,7 +16,7 @@ internal sealed class PostedForm
         $"A text here is longer than {UploadLimits.TextCharacters} characters, so nothing was entered. Shorten it and send it again.";
 
     private const string NotOurs =
-        "The bench was started anew since this page was opened, so it could not tell whether the form is its own. Nothing was entered. What you typed still stands here: send it again.";
+        "The bench was started anew, or you signed in anew, since this page was opened, so it could not tell whether the form is its own. Nothing was entered. What you typed still stands here: send it again.";
 
     private readonly IFormCollection _fields;
 

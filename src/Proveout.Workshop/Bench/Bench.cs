@@ -127,13 +127,11 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal) :
     public async Task<Outcome<BenchState>> SignOffAsync(string buildId, SignOffRequest request, CancellationToken cancellation)
     {
         if (string.IsNullOrWhiteSpace(request.Statement))
-            return Outcome.Refused<BenchState>([Refusals.Empty("The statement", "Say what you sign.")]);
-        if (await FindAsync(buildId, cancellation) is not { } found)
-            return Outcome.Refused<BenchState>([Refusals.NoSuchBuild(buildId)]);
-        if (SecondPerson.Against(request, await journal.ReadAsync(found.Build.Id, 0, cancellation)) is { } refusal)
-            return Outcome.Refused<BenchState>([refusal]);
+            return await Refuse(Refusals.Empty("The statement", "Say what you sign."));
+        if (await FindAsync(buildId, cancellation) is { } found && SecondPerson.Against(request, await journal.ReadAsync(found.Build.Id, 0, cancellation)) is { } refusal)
+            return await Refuse(refusal);
         var signature = new SignedOff(request.Person.Trim(), request.Role.Trim(), request.Statement.Trim());
-        return await AppendAsync(found, new EntryDraft(request.Key, request.Person.Trim(), "", signature), cancellation);
+        return await AppendAsync(buildId, new EntryDraft(request.Key, request.Person.Trim(), "", signature), cancellation);
     }
 
     /// <inheritdoc/>

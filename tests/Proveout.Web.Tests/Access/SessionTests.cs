@@ -166,8 +166,29 @@ public sealed class SessionTests
         using var ida = await bench.VisitAsync(Ida);
         using var other = await bench.VisitAsync(Ida);
         var fields = Visitor.Fill((await ida.GetAsync(bench.Record)).HiddenFields("deviation"), ("note", "A longer lead is fitted."));
-        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await other.PostAsync(bench.Record, fields)).Status);
+        var refused = await other.PostAsync(bench.Record, fields);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, refused.Status);
+        Assert.Contains("A longer lead is fitted.", refused.Html, StringComparison.Ordinal);
+        Assert.DoesNotContain(await NotesAsync(bench), note => note.Contains("longer lead", StringComparison.Ordinal));
     }
+
+    [Fact]
+    public async Task A_form_sent_after_the_session_ended_is_kept_from_the_record_and_sent_again_after_signing_in()
+    {
+        await using var bench = await Start();
+        using var visitor = await bench.VisitAsync(Ida);
+        var fields = Visitor.Fill((await visitor.GetAsync(bench.Record)).HiddenFields("deviation"), ("note", "A longer lead is fitted."));
+        bench.Clock.Go(SessionTimes.Idle);
+        var late = await visitor.PostAsync(bench.Record, fields);
+        Assert.Equal(HttpStatusCode.Unauthorized, late.Status);
+        Assert.Contains("Nothing was entered, because you are not signed in any more.", late.Text, StringComparison.Ordinal);
+        await visitor.SendAsync("/sign-in", "sign-in", ("name", Ida), ("password", OpenedBench.Password));
+        var again = await visitor.PostAsync(bench.Record, fields);
+        await visitor.PostAsync(bench.Record, Visitor.Fill(again.HiddenFields("deviation"), ("note", "A longer lead is fitted.")));
+        Assert.Single(await NotesAsync(bench), "A longer lead is fitted.");
+    }
+
+    private static async Task<string[]> NotesAsync(OpenedBench bench) => [.. (await bench.Bench.StateAsync(bench.Build.Id, default))!.Deviations.Select(note => note.Text)];
 
     private static string Token(Visitor visitor) => visitor.Cookies.Cast<Cookie>().Single(cookie => cookie.Name == "session").Value;
 

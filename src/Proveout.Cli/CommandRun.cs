@@ -1,6 +1,8 @@
 using System.CommandLine;
 using System.CommandLine.Invocation;
+using System.CommandLine.Parsing;
 using Proveout.Journal;
+using Proveout.Workshop;
 
 namespace Proveout.Cli;
 
@@ -26,6 +28,11 @@ internal static class CommandRun
         {
             return ExitCode.Interrupted;
         }
+        catch (AccessException refusal)
+        {
+            terminal.Complain(refusal.Message);
+            return ExitCode.BadInput;
+        }
         catch (JournalException refusal)
         {
             terminal.Complain(refusal.Message);
@@ -41,10 +48,12 @@ internal static class CommandRun
     {
         foreach (var error in parse.Errors)
             terminal.Complain(error.Message);
-        var name = parse.CommandResult.Command is RootCommand ? "proveout" : $"proveout {parse.CommandResult.Command.Name}";
-        terminal.Complain($"`{name} --help` shows how it is used, with an example.");
+        terminal.Complain($"`{WordsOf(parse.CommandResult)} --help` shows how it is used, with an example.");
         return ExitCode.BadInput;
     }
+
+    private static string WordsOf(CommandResult command) =>
+        command is { Command: not RootCommand, Parent: CommandResult parent } ? $"{WordsOf(parent)} {command.Command.Name}" : "proveout";
 
     private static int Confess(Exception exception, Terminal terminal)
     {

@@ -8,6 +8,7 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
+using Proveout.Web.Access;
 using Proveout.Web.Hosting;
 using Proveout.Web.Pages.Acceptance;
 using Proveout.Web.Pages.Air;
@@ -57,26 +58,29 @@ public static class BenchHost
     public static WebApplication Build(BenchHostOptions options, Desks desks)
     {
         ArgumentNullException.ThrowIfNull(options);
-        if (!IPAddress.IsLoopback(options.Address))
-            throw new ArgumentException("The bench knows no log-in, so it listens on a loopback address only.", nameof(options));
+        if (options.Opening is null && !IPAddress.IsLoopback(options.Address))
+            throw new ArgumentException("A bench that asks nobody who they are listens on a loopback address only.", nameof(options));
 
         // The empty builder reads no settings file and no environment, so nothing can open the bench to a network by accident.
         var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         Listen(builder.WebHost, options);
         AddServices(builder.Services, desks);
-        builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Error).AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.None);
+        BenchOpening.AddServices(builder.Services, options.Opening);
+        builder.Logging.AddSimpleConsole(BenchLog.Form).SetMinimumLevel(LogLevel.Error).AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.None).AddFilter(AccessNews.Category, LogLevel.Information);
         var app = builder.Build();
-        UseMiddleware(app);
-        MapPages(app, desks);
+        UseMiddleware(app, options.Opening);
+        var workshop = app.MapWorkshop();
+        MapPages(workshop, desks);
+        BenchOpening.MapPages(workshop, options.Opening);
         return app;
     }
 
     private static void Listen(ConfigureWebHostBuilder host, BenchHostOptions options) =>
-        host.UseKestrelCore().ConfigureKestrel(kestrel =>
+        host.UseKestrelCore().UseKestrelHttpsConfiguration().ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
             kestrel.Limits.MaxRequestBodySize = UploadLimits.RequestBytes;
-            kestrel.Listen(options.Address, options.Port);
+            kestrel.Listen(options.Address, options.Port, listen => BenchOpening.UseTls(listen, options.Opening));
         });
 
     private static void AddServices(IServiceCollection services, Desks desks)
@@ -101,16 +105,20 @@ public static class BenchHost
             guard.SuppressXFrameOptionsHeader = true;
             guard.Cookie.Name = "form";
             guard.Cookie.SameSite = SameSiteMode.Strict;
+            guard.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest;
         });
     }
 
-    private static void UseMiddleware(WebApplication app)
+    private static void UseMiddleware(WebApplication app, NetworkOpening? opening)
     {
+        BenchOpening.UseProxies(app, opening);
         app.UseMiddleware<SecurityHeaders>();
         app.UseExceptionHandler(new ExceptionHandlerOptions { ExceptionHandler = TroubleEndpoints.ShowFailureAsync });
         app.UseStatusCodePages(TroubleEndpoints.ShowStatusAsync);
         app.UseMiddleware<HostFilteringMiddleware>();
         app.UseRouting();
+        if (opening is not null)
+            app.UseMiddleware<AccessGate>();
     }
 
     private static void MapPages(IEndpointRouteBuilder routes, Desks desks)

@@ -5,9 +5,12 @@ namespace Proveout.Web;
 /// <summary>Where the bench listens.</summary>
 public sealed record BenchHostOptions
 {
-    /// <summary>The address; a loopback address, because the bench knows no log-in.</summary>
+    /// <summary>The address; one that others can reach only together with <see cref="Opening"/>.</summary>
     public IPAddress Address { get; init; } = IPAddress.Loopback;
 
     /// <summary>The port, 1 to 65535; 0 takes a free one.</summary>
     public int Port { get; init; }
+
+    /// <summary>Opens the bench to a network, behind a sign-in; null for this computer alone, which asks nobody who they are.</summary>
+    public NetworkOpening? Opening { get; init; }
 }

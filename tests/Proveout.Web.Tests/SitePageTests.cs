@@ -87,7 +87,7 @@ public sealed class SitePageTests : IAsyncLifetime
         var first = await _server.StepAsync(1);
         await _visitor.SendAsync(_server.Check(first), "reading", ("text", Typed.Good(first)));
         await _visitor.SendAsync(_server.Record, "deviation", ("subject", "A1"), ("note", "A longer lead is fitted."));
-        await _visitor.SendAsync(_server.Record, "sign-off", ("person", "Ida"), ("role", "checker"), ("statement", "I saw it."));
+        await _visitor.SignOffAsync(_server.Record, ("person", "Ida"), ("role", "checker"), ("statement", "I saw it."));
         var state = await _server.StateAsync();
         var text = (await _visitor.GetAsync(_server.Record)).Text;
         Assert.Contains($"1. {first.Check.Title} {first.Expected} {state.Steps[0].ReadingShown} Pass Mara Lindt", text, StringComparison.Ordinal);
@@ -109,7 +109,7 @@ public sealed class SitePageTests : IAsyncLifetime
     [Fact]
     public async Task A_signature_without_a_statement_is_refused()
     {
-        var page = await _visitor.SendAsync(_server.Record, "sign-off", ("person", "Ida"), ("statement", ""));
+        var page = await _visitor.SignOffAsync(_server.Record, ("person", "Ida"), ("statement", ""));
         Assert.Equal(HttpStatusCode.UnprocessableEntity, page.Status);
         Assert.Contains("A signature needs a name and a statement.", page.Text, StringComparison.Ordinal);
     }

@@ -22,6 +22,10 @@ internal sealed class Visitor : IDisposable
     public async Task<Page> SendAsync(string address, string form, params (string Field, string Text)[] typed) =>
         await PostAsync(address, Fill((await GetAsync(address)).HiddenFields(form), typed));
 
+    /// <summary>Sends the form of the signature on a record, which has an address of its own.</summary>
+    public async Task<Page> SignOffAsync(string record, params (string Field, string Text)[] typed) =>
+        await PostAsync($"{record}/sign-off", Fill((await GetAsync(record)).HiddenFields("sign-off"), typed));
+
     public async Task<Page> PostAsync(string address, IEnumerable<KeyValuePair<string, string>> fields) =>
         await Page.ReadAsync(await _client.PostAsync(address, new FormUrlEncodedContent(fields)));
 

@@ -47,6 +47,8 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(MeasurementShape))]
 [JsonSerializable(typeof(PieceShape))]
 [JsonSerializable(typeof(PieceFilesShape))]
+[JsonSerializable(typeof(PeopleShape))]
+[JsonSerializable(typeof(JoinShape))]
 internal sealed partial class JsonShapes : JsonSerializerContext
 {
     private static readonly JsonSerializerOptions Layout = new() { PropertyNamingPolicy = JsonNamingPolicy.CamelCase, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };

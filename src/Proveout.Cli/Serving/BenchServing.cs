@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Builder;
 using Proveout.Web;
+using Proveout.Workshop;
 
 namespace Proveout.Cli;
 
@@ -8,23 +9,53 @@ internal static class BenchServing
 {
     private static readonly TimeSpan GraceForOpenPages = TimeSpan.FromSeconds(1);
 
-    public static async Task<int> RunAsync(Terminal terminal, Workplace workplace, int port, CancellationToken cancellation)
+    public static async Task<int> RunAsync(Terminal terminal, Workplace workplace, int port, OpeningWords words, AccessStore store, CancellationToken cancellation)
     {
-        await using var app = BenchHost.Build(new BenchHostOptions { Port = port }, workplace.Desks);
+        var opening = words.IsClosed ? null : new NetworkOpening(store, words.Hosts) { Proxies = words.Proxies };
+        if (opening is not null && words.Certificate is { } file)
+        {
+            var certificate = await CertificateFile.ReadAsync(terminal, file, words.CertificateKey, cancellation);
+            if (certificate.Value is null)
+                return terminal.Refuse(certificate.Diagnostics);
+            opening = opening with { Certificate = certificate.Value };
+        }
+
+        await using var app = BenchHost.Build(new BenchHostOptions { Address = words.Address, Port = port, Opening = opening }, workplace.Desks);
         try
         {
             await app.StartAsync(cancellation);
         }
         catch (IOException)
         {
-            return terminal.Refuse("port-taken", $"port {port}", "Another program listens on this port.", "Give another one, or leave --port out for a free one.");
+            return terminal.Refuse("port-taken", $"port {port}", "Another program listens on this port, or this computer has no such address.", "Give another one, or leave --port out for a free one.");
         }
 
-        terminal.Say($"Bench: {app.Urls.First().TrimEnd('/')}/");
-        terminal.Say("Open this address in a browser on this computer. Ctrl-C ends it; every entry is on the disk already.");
+        if (opening is null)
+            SayClosed(terminal, app.Urls.First());
+        else
+            SayOpened(terminal, app.Urls.First(), words, store);
         await UntilToldAsync(cancellation);
         await StopAsync(app);
         return ExitCode.Interrupted;
+    }
+
+    private static void SayClosed(Terminal terminal, string address)
+    {
+        terminal.Say($"Bench: {address.TrimEnd('/')}/");
+        terminal.Say("Open this address in a browser on this computer. Ctrl-C ends it; every entry is on the disk already.");
+    }
+
+    private static void SayOpened(Terminal terminal, string address, OpeningWords words, AccessStore store)
+    {
+        if (words.IsReadable)
+            terminal.Complain(
+                "Caution: without a certificate everybody on the network can read and change what goes to and fro, passwords and join codes too. Give --certificate, or listen on this computer alone behind a proxy that speaks HTTPS and is named with --proxy.");
+        var bound = new Uri(address);
+        var host = words.Names.Count > 0 ? words.Names[0] : OpeningWords.HostOf(words.Address);
+        terminal.Say($"Bench: {bound.Scheme}://{host}:{bound.Port}/");
+        terminal.Say("Everybody has to sign in. Ctrl-C ends it; every entry is on the disk already.");
+        if (store.Read().People.Count == 0)
+            terminal.Say("Nobody can sign in yet. On this computer: `proveout people add NAME --role builder`, or for a phone `proveout people join NAME --role builder`.");
     }
 
     private static async Task UntilToldAsync(CancellationToken cancellation)

@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json.Serialization.Metadata;
 using Spectre.Console;
 
@@ -63,6 +64,28 @@ internal sealed class Terminal(TextWriter output, TextWriter error, TextReader i
             await output.WriteAsync(prompt.AsMemory(), cancellation);
         // A console read cannot be cancelled, but waiting for it can.
         return await Task.Run(input.ReadLine, cancellation).WaitAsync(cancellation);
+    }
+
+    /// <summary>Asks for something that is not to be seen while it is typed; null at the end of the input.</summary>
+    public async Task<string?> AskSecretAsync(string prompt, CancellationToken cancellation)
+    {
+        if (!isTyped)
+            return await AskAsync(prompt, cancellation);
+        await output.WriteAsync(prompt.AsMemory(), cancellation);
+        var typed = await Task.Run(ReadUnseen, cancellation).WaitAsync(cancellation);
+        Say();
+        return typed;
+    }
+
+    private static string ReadUnseen()
+    {
+        var typed = new StringBuilder();
+        while (Console.ReadKey(intercept: true) is { Key: not ConsoleKey.Enter } key)
+            if (key.Key == ConsoleKey.Backspace)
+                typed.Length = Math.Max(0, typed.Length - 1);
+            else if (!char.IsControl(key.KeyChar))
+                typed.Append(key.KeyChar);
+        return typed.ToString();
     }
 
     private static Style StyleOf(Meaning meaning) => meaning switch

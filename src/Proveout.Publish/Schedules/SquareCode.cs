@@ -3,7 +3,7 @@ using QRCoder;
 namespace Proveout.Publish.Schedules;
 
 /// <summary>A square code, ISO/IEC 18004, that a telephone reads.</summary>
-internal static class SquareCode
+public static class SquareCode
 {
     /// <summary>The dark modules of a text, row by row from the top; four light modules at each edge are part of it.</summary>
     public static bool[][] Of(string text)

@@ -1,3 +1,5 @@
+using Microsoft.AspNetCore.Http;
+
 namespace Proveout.Web.Hosting;
 
 /// <summary>Every address of the bench, built in one place.</summary>
@@ -18,6 +20,24 @@ internal static class Addresses
     public const string Resonance = "/resonance";
 
     public const string Budget = "/budget";
+
+    public const string SignIn = "/sign-in";
+
+    public const string Join = "/join";
+
+    public const string SignOut = "/sign-out";
+
+    public const string Devices = "/devices";
+
+    /// <summary>The sign-in, which then goes on to the page that was asked for.</summary>
+    public static string SignInFor(HttpRequest request) =>
+        request.Path == Front ? SignIn : $"{SignIn}?to={Uri.EscapeDataString(request.Path.ToUriComponent() + request.QueryString.ToUriComponent())}";
+
+    /// <summary>An address of this bench as it is, or the front for any other, so that nobody is sent elsewhere by a link.</summary>
+    public static string Own(string? address) =>
+        address is ['/', ..] && !address.StartsWith("//", StringComparison.Ordinal) && !address.Any(letter => letter is '\\' || char.IsControl(letter)) ? address : Front;
+
+    public static string SignOff(string buildId) => $"{Record(buildId)}/sign-off";
 
     public static string Build(string buildId) => $"/builds/{Uri.EscapeDataString(buildId)}";
 

@@ -1,6 +1,8 @@
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Http;
 using Microsoft.Extensions.DependencyInjection;
+using Proveout.Web.Access;
+using Proveout.Workshop;
 
 namespace Proveout.Web.Hosting;
 
@@ -14,11 +16,13 @@ internal sealed class PostedForm
         $"A text here is longer than {UploadLimits.TextCharacters} characters, so nothing was entered. Shorten it and send it again.";
 
     private const string NotOurs =
-        "The bench was started anew since this page was opened, so it could not tell whether the form is its own. Nothing was entered. What you typed still stands here: send it again.";
+        "The bench was started anew, or you signed in anew, since this page was opened, so it could not tell whether the form is its own. Nothing was entered. What you typed still stands here: send it again.";
 
     private readonly IFormCollection _fields;
 
-    private PostedForm(IFormCollection fields, IReadOnlyList<string> problems) => (_fields, Problems) = (fields, problems);
+    private readonly SignedIn? _who;
+
+    private PostedForm(IFormCollection fields, IReadOnlyList<string> problems, SignedIn? who) => (_fields, Problems, _who) = (fields, problems, who);
 
     /// <summary>Why the form cannot be taken as it is; empty when it can.</summary>
     public IReadOnlyList<string> Problems { get; }
@@ -39,18 +43,18 @@ internal sealed class PostedForm
     public static async Task<PostedForm> ReadAsync(HttpContext context, string longField = "")
     {
         if (!context.Request.HasFormContentType)
-            return new(FormCollection.Empty, [NotOurs]);
+            return new(FormCollection.Empty, [NotOurs], Visit.Of(context));
         try
         {
             var fields = await context.Request.ReadFormAsync(context.RequestAborted);
             var guard = context.RequestServices.GetRequiredService<IAntiforgery>();
             if (!await guard.IsRequestValidAsync(context) || !Guid.TryParse(fields["key"], out _))
-                return new(fields, [NotOurs]);
-            return new(fields, fields.Any(field => field.Key != longField && field.Value.ToString().Length > UploadLimits.TextCharacters) ? [TooLong] : []);
+                return new(fields, [NotOurs], Visit.Of(context));
+            return new(fields, fields.Any(field => field.Key != longField && field.Value.ToString().Length > UploadLimits.TextCharacters) ? [TooLong] : [], Visit.Of(context));
         }
         catch (Exception exception) when (exception is InvalidDataException or BadHttpRequestException)
         {
-            return new(FormCollection.Empty, [TooLarge]);
+            return new(FormCollection.Empty, [TooLarge], Visit.Of(context));
         }
     }
 
@@ -60,8 +64,10 @@ internal sealed class PostedForm
     /// <summary>A field's text as it came, blanks and line breaks included; null when there is no such field.</summary>
     public string? Whole(string field) => _fields.TryGetValue(field, out var text) ? text.ToString() : null;
 
-    /// <summary>The person's name, or another when the field is empty.</summary>
-    public string Person(string otherwise) => Text("person") is { Length: > 0 } person ? person : otherwise;
+    /// <summary>The name of who is signed in, whatever the field says; else the field's, or another when it is empty.</summary>
+    /// <param name="otherwise">The other name.</param>
+    /// <param name="field">The field.</param>
+    public string Person(string otherwise, string field = "person") => _who is not null ? _who.Name : Text(field) is { Length: > 0 } person ? person : otherwise;
 
     public Refusal Refuse(IReadOnlyList<string> sentences) =>
         new(Name, sentences, _fields.Keys.ToDictionary(field => field, Text, StringComparer.Ordinal));

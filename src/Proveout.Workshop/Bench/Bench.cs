@@ -124,13 +124,15 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal) :
             : null;
 
     /// <inheritdoc/>
-    public Task<Outcome<BenchState>> SignOffAsync(string buildId, SignOffRequest request, CancellationToken cancellation) =>
-        string.IsNullOrWhiteSpace(request.Statement)
-            ? Refuse(Refusals.Empty("The statement", "Say what you sign."))
-            : AppendAsync(
-                buildId,
-                new EntryDraft(request.Key, request.Person.Trim(), "", new SignedOff(request.Person.Trim(), request.Role.Trim(), request.Statement.Trim())),
-                cancellation);
+    public async Task<Outcome<BenchState>> SignOffAsync(string buildId, SignOffRequest request, CancellationToken cancellation)
+    {
+        if (string.IsNullOrWhiteSpace(request.Statement))
+            return await Refuse(Refusals.Empty("The statement", "Say what you sign."));
+        if (await FindAsync(buildId, cancellation) is { } found && SecondPerson.Against(request, await journal.ReadAsync(found.Build.Id, 0, cancellation)) is { } refusal)
+            return await Refuse(refusal);
+        var signature = new SignedOff(request.Person.Trim(), request.Role.Trim(), request.Statement.Trim());
+        return await AppendAsync(buildId, new EntryDraft(request.Key, request.Person.Trim(), "", signature), cancellation);
+    }
 
     /// <inheritdoc/>
     public async IAsyncEnumerable<long> WatchAsync(string buildId, long afterSequence, [EnumeratorCancellation] CancellationToken cancellation)

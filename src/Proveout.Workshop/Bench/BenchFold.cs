@@ -34,6 +34,7 @@ internal static class BenchFold
         {
             UnknownMistake = posterior.Unknown,
             SignOffs = SignOffs(entries),
+            SinceChecked = SinceChecked(entries),
             LastReadCheckId = lastRead.Key,
             PlugHint = lastRead.Key is null ? "" : PlugHintOf(planned, ReadingOf(lastRead.Value.Content)!),
         };
@@ -171,4 +172,10 @@ internal static class BenchFold
            where signed is not null
            select new SignOff(entry.Sequence, entry.Recorded, signed.Person, signed.Role, signed.Statement),
     ];
+
+    // What only signs changes nothing of what was signed.
+    private static int? SinceChecked(IReadOnlyList<Entry> entries) =>
+        entries.LastOrDefault(entry => entry.Content is SignedOff signed && SecondPerson.IsChecker(signed.Role)) is { } checkedAt
+            ? entries.Count(entry => entry.Sequence > checkedAt.Sequence && entry.Content is not SignedOff)
+            : null;
 }

@@ -25,6 +25,9 @@ public sealed record BenchState(
     /// <summary>Signatures so far, oldest first.</summary>
     public IReadOnlyList<SignOff> SignOffs { get; init; } = [];
 
+    /// <summary>How many entries were made since a second person signed last, which that signature does not cover; null when no second person signed.</summary>
+    public int? SinceChecked { get; init; }
+
     /// <summary>The check that was read last, in whose set-up the machine therefore stands; null when none was.</summary>
     public string? LastReadCheckId { get; init; }
 

@@ -28,6 +28,9 @@ internal static class Refusals
     public static Diagnostic NoPicture() =>
         Of("no-picture", "This file is neither a JPEG nor a PNG picture.", "Choose a photograph saved as JPEG or PNG.");
 
+    public static Diagnostic OwnEntries(string person) => Of(
+        "own-entries", $"{person} made entries in this record, so {person} cannot sign it off as its checker.", "A checker is a second person, who entered nothing here. Sign as the builder, or ask someone else to check.");
+
     public static Diagnostic Journal(string sentence) => Of("journal", sentence, "");
 
     private static Diagnostic Of(string rule, string message, string mend) => new(rule, new SourcePlace("bench", 0, 0), message, mend);

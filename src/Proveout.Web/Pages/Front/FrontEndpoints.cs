@@ -22,7 +22,7 @@ internal static class FrontEndpoints
             return await ShowAsync(context, bench, form.Refuse(form.Problems));
         if (form.Text("machine").Length == 0)
             return await ShowAsync(context, bench, form.Refuse(["No machine is chosen. Choose one of the machines below."]));
-        var request = new StartBuild(form.Text("machine"), form.Text("serial"), form.Text("builder"), form.Text("instrument"));
+        var request = new StartBuild(form.Text("machine"), form.Text("serial"), form.Person("", "builder"), form.Text("instrument"));
         var started = await bench.StartAsync(request, context.RequestAborted);
         if (started.Value is not { } build)
             return await ShowAsync(context, bench, form.Refuse([.. started.Diagnostics.Select(Refusal.Sentence)]));

@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.Hosting;
+using Proveout.Web.Access;
 using Proveout.Web.Pages.Trouble;
 using Proveout.Workshop;
 
@@ -12,7 +13,7 @@ namespace Proveout.Web.Pages.Live;
 /// <summary>Tells open pages that the journal grew (server-sent events, HTML standard 9.2).</summary>
 internal static class LiveEndpoints
 {
-    public static void Map(IEndpointRouteBuilder routes) => routes.MapGet("/builds/{buildId}/events", StreamAsync);
+    public static void Map(IEndpointRouteBuilder routes) => routes.MapGet("/builds/{buildId}/events", StreamAsync).Needs(Permission.See, isUse: false);
 
     private static async Task<IResult> StreamAsync(
         string buildId, long? after, HttpContext context, IBench bench, IHostApplicationLifetime lifetime)
@@ -21,17 +22,17 @@ internal static class LiveEndpoints
             return TroubleEndpoints.Missing("There is no such build.");
         // A browser that comes back after a break says what it saw last.
         var seen = long.TryParse(context.Request.Headers["Last-Event-ID"], out var last) ? last : after ?? 0;
-        return TypedResults.ServerSentEvents(EventsAsync(bench, buildId, seen, lifetime.ApplicationStopping, context.RequestAborted));
+        return TypedResults.ServerSentEvents(EventsAsync(bench, buildId, seen, () => StillIn.Asks(context), lifetime.ApplicationStopping, context.RequestAborted));
     }
 
     private static async IAsyncEnumerable<SseItem<long>> EventsAsync(
-        IBench bench, string buildId, long seen, CancellationToken stopping, [EnumeratorCancellation] CancellationToken gone)
+        IBench bench, string buildId, long seen, Func<bool> isStillIn, CancellationToken stopping, [EnumeratorCancellation] CancellationToken gone)
     {
         using var either = CancellationTokenSource.CreateLinkedTokenSource(stopping, gone);
         // Sent at once, so that the browser knows that it is connected and a proxy in between does not hold the answer back.
         yield return new SseItem<long>(seen, "watching");
         await using var watch = bench.WatchAsync(buildId, seen, either.Token).GetAsyncEnumerator(either.Token);
-        while (await GrewAsync(watch))
+        while (await GrewAsync(watch) && isStillIn())
             yield return new SseItem<long>(watch.Current, "entered") { EventId = $"{watch.Current}" };
     }
 

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Proveout.Engine.Machine;
+using Proveout.Web.Access;
 using Proveout.Web.Hosting;
 using Proveout.Web.Pages.Trouble;
 using Proveout.Workshop;
@@ -14,6 +15,8 @@ internal static class RecordEndpoints
     public static void Map(IEndpointRouteBuilder routes, bool hasReport)
     {
         routes.MapGet("/builds/{buildId}/record", (string buildId, HttpContext context, IBench bench) => ShowAsync(buildId, context, bench, hasReport));
+        routes.MapPost("/builds/{buildId}/record/sign-off", (string buildId, HttpContext context, IBench bench) => SignAsync(buildId, context, bench, hasReport)).Needs(Permission.Sign);
+        routes.MapGet("/builds/{buildId}/record/sign-off", (string buildId) => new SeeOther(Addresses.Record(buildId)));
         routes.MapPost("/builds/{buildId}/record", (string buildId, HttpContext context, IBench bench) => EnterAsync(buildId, context, bench, hasReport));
     }
 
@@ -28,8 +31,26 @@ internal static class RecordEndpoints
             return TroubleEndpoints.Missing("There is no such build.");
         var form = await PostedForm.ReadAsync(context);
         var problems = form.Problems.Count > 0 ? form.Problems : await HandOverAsync(buildId, form, view, bench, context.RequestAborted);
-        return FormAnswer.Of<RecordPage>(
-            context, form, problems, refusal => view with { Refusal = refusal }, view.Person, $"{view.Address}#{(form.Name == "deviation" ? "notes" : "sign-off")}");
+        return FormAnswer.Of<RecordPage>(context, form, problems, refusal => view with { Refusal = refusal }, view.Person, $"{view.Address}#notes");
+    }
+
+    private static async Task<IResult> SignAsync(string buildId, HttpContext context, IBench bench, bool hasReport)
+    {
+        if (await ViewAsync(buildId, context, bench, hasReport) is not { } view)
+            return TroubleEndpoints.Missing("There is no such build.");
+        var form = await PostedForm.ReadAsync(context);
+        var problems = form.Problems.Count > 0 ? form.Problems : await SignAsync(buildId, form, context, bench);
+        return FormAnswer.Of<RecordPage>(context, form, problems, refusal => view with { Refusal = refusal }, view.Person, $"{view.Address}#sign-off");
+    }
+
+    private static async Task<IReadOnlyList<string>> SignAsync(string buildId, PostedForm form, HttpContext context, IBench bench)
+    {
+        var person = form.Person("");
+        if (person.Length == 0 || form.Text("statement").Length == 0)
+            return ["A signature needs a name and a statement. Fill in both."];
+        // Who is signed in signs in the role that the bench gave, not in one that the form says.
+        var role = Visit.Of(context) is { } who ? RolePolicy.Word(who.Role) : form.Text("role");
+        return Sentences(await bench.SignOffAsync(buildId, new SignOffRequest(person, role, form.Text("statement"), form.Key), context.RequestAborted));
     }
 
     private static async Task<IReadOnlyList<string>> HandOverAsync(
@@ -43,11 +64,6 @@ internal static class RecordEndpoints
             case "deviation":
                 var deviation = new DeviationRequest(form.Text("subject"), form.Text("note"), person, form.Key);
                 return Sentences(await bench.NoteDeviationAsync(buildId, deviation, cancellation));
-            case "sign-off" when form.Text("person").Length == 0 || form.Text("statement").Length == 0:
-                return ["A signature needs a name and a statement. Fill in both."];
-            case "sign-off":
-                var signature = new SignOffRequest(person, form.Text("role"), form.Text("statement"), form.Key);
-                return Sentences(await bench.SignOffAsync(buildId, signature, cancellation));
             default:
                 return ["This form is not known here, so nothing was entered. Use one of the forms of this page."];
         }

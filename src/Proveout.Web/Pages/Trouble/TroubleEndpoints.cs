@@ -2,7 +2,9 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
+using Proveout.Web.Access;
 using Proveout.Web.Hosting;
+using Proveout.Workshop;
 
 namespace Proveout.Web.Pages.Trouble;
 
@@ -24,7 +26,23 @@ internal static class TroubleEndpoints
         "The bench could not read what the browser sent, so nothing was entered.",
         "Go back in the browser and send the form again.");
 
-    public static void Map(IEndpointRouteBuilder routes) => routes.MapFallback("{**address}", () => Missing());
+    private static readonly TroubleView Shut = new(
+        "Not open",
+        "Nobody may do that here.",
+        "Go to the builds and from there to the page you want.");
+
+    public static void Map(IEndpointRouteBuilder routes) => routes.MapFallback("{**address}", () => Missing()).Needs(Permission.See);
+
+    /// <summary>The page for something that a role may not do.</summary>
+    public static IResult NotForRole(SignedIn who) => PageResult.Of<TroublePage>(
+        new TroubleView(
+            "Not for your role",
+            $"You are signed in as {who.Name}, {RolePolicy.Word(who.Role)}. That role may not do this, so nothing was entered.",
+            "Ask a builder to do it, or whoever runs the bench for another role."),
+        StatusCodes.Status403Forbidden);
+
+    /// <summary>The page for an address that does not say whom it is for.</summary>
+    public static IResult Closed() => PageResult.Of<TroublePage>(Shut, StatusCodes.Status403Forbidden);
 
     /// <summary>The page for something that does not exist.</summary>
     public static IResult Missing(string? what = null) =>

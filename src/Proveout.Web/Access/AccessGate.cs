@@ -1,0 +1,41 @@
+using Microsoft.AspNetCore.Http;
+using Proveout.Web.Hosting;
+using Proveout.Web.Pages.SignIn;
+using Proveout.Web.Pages.Trouble;
+using Proveout.Workshop;
+
+namespace Proveout.Web.Access;
+
+/// <summary>The one place that lets a request through or not: by who sends it and what its address asks for. What asks for nothing is closed to everybody.</summary>
+internal sealed class AccessGate(RequestDelegate next, SignInDesk desk, AccessNews news)
+{
+    public Task InvokeAsync(HttpContext context)
+    {
+        if (context.GetEndpoint() is not { } endpoint)
+            return Refuse(context);
+        var needs = endpoint.Metadata.GetMetadata<NeedsPermission>();
+        if (SessionCookie.Read(context) is { Length: > 0 } token && desk.Find(token, needs?.IsUse ?? false) is { } who)
+            Visit.Note(context, who);
+        return (needs, Visit.Of(context)) switch
+        {
+            (null, _) => Refuse(context),
+            ({ Permission: Permission.Open }, _) => next(context),
+            (_, null) => AskWhoAsync(context),
+            var (asked, person) when RolePolicy.Allows(person.Role, asked.Permission) => next(context),
+            var (_, person) => RefuseRole(context, person),
+        };
+    }
+
+    // A form is not sent on to another page: "back" still has what was typed.
+    private static Task AskWhoAsync(HttpContext context) => HttpMethods.IsGet(context.Request.Method)
+        ? new SeeOther(Addresses.SignInFor(context.Request)).ExecuteAsync(context)
+        : PageResult.Of<SignInPage>(SignInView.Late, StatusCodes.Status401Unauthorized).ExecuteAsync(context);
+
+    private Task RefuseRole(HttpContext context, SignedIn who)
+    {
+        news.NotAllowed(who, HttpMethods.IsPost(context.Request.Method) ? "POST" : HttpMethods.IsGet(context.Request.Method) ? "GET" : "another method");
+        return TroubleEndpoints.NotForRole(who).ExecuteAsync(context);
+    }
+
+    private static Task Refuse(HttpContext context) => TroubleEndpoints.Closed().ExecuteAsync(context);
+}

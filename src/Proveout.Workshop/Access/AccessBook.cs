@@ -1,0 +1,37 @@
+namespace Proveout.Workshop;
+
+/// <summary>Who may come in, and who is in.</summary>
+/// <param name="People">People who may sign in.</param>
+/// <param name="Codes">Join codes that were shown.</param>
+/// <param name="Sessions">Devices that are signed in.</param>
+public sealed record AccessBook(IReadOnlyList<KnownPerson> People, IReadOnlyList<JoinCode> Codes, IReadOnlyList<AccessSession> Sessions)
+{
+    /// <summary>Nobody.</summary>
+    public static AccessBook Empty { get; } = new([], [], []);
+
+    /// <summary>The person of a name, or null.</summary>
+    public KnownPerson? Find(string name) => People.FirstOrDefault(person => person.IsCalled(name));
+
+    /// <summary>The person of an identifier, or null.</summary>
+    public KnownPerson? Find(Guid id) => People.FirstOrDefault(person => person.Id == id);
+
+    /// <summary>The book without codes and sessions that have ended, or whose person is gone.</summary>
+    public AccessBook Swept(DateTimeOffset now) => this with
+    {
+        Codes = [.. Codes.Where(code => code.Until > now && code.DevicesLeft > 0 && Find(code.Person) is not null)],
+        Sessions = [.. Sessions.Where(session => session.HoldsAt(now) && Find(session.Person) is not null)],
+    };
+
+    /// <summary>The book with a person in the place of what the book knew under that identifier.</summary>
+    public AccessBook With(KnownPerson person) => this with { People = [.. People.Where(other => other.Id != person.Id), person] };
+
+    /// <summary>The book without a person, and without the sessions and codes of that person.</summary>
+    public AccessBook Without(Guid person) => ButOut(person) with { People = [.. People.Where(other => other.Id != person)] };
+
+    /// <summary>The book with a person signed out everywhere.</summary>
+    public AccessBook ButOut(Guid person) => this with
+    {
+        Codes = [.. Codes.Where(code => code.Person != person)],
+        Sessions = [.. Sessions.Where(session => session.Person != person)],
+    };
+}

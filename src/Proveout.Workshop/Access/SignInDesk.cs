@@ -1,0 +1,97 @@
+using Proveout.Engine.Machine;
+
+namespace Proveout.Workshop;
+
+/// <summary>Lets people in, by password or join code, and knows who is in.</summary>
+/// <param name="store">Who may come in.</param>
+/// <param name="limits">Slows down who tries.</param>
+/// <param name="clock">The clock.</param>
+public sealed class SignInDesk(AccessStore store, IAttemptLimits limits, TimeProvider clock)
+{
+    // Tries of codes are counted together, because a code names nobody.
+    private const string AnyCode = "";
+
+    /// <summary>Signs a person in with a password.</summary>
+    public async Task<Outcome<Admittance>> SignInAsync(string name, string password, Caller caller, CancellationToken cancellation)
+    {
+        if (limits.WaitFor(caller.Address, name) is { } wait)
+            return Refused(AccessRefusals.TooMany(wait));
+        using var turn = await limits.TurnAsync(cancellation);
+        if (turn is null)
+            return Refused(AccessRefusals.TooMany(TimeSpan.FromSeconds(5)));
+        var person = store.Read().Find(name);
+        // A longer one was never taken, so that it need not be computed.
+        if (password.Length > PasswordRules.Longest || !await Task.Run(() => PasswordHash.Fits(password, person?.Password), cancellation))
+        {
+            limits.Failed(caller.Address, name);
+            return Refused(AccessRefusals.WrongPassword());
+        }
+
+        limits.Succeeded(caller.Address, name);
+        return store.Change(book => book.Find(person!.Id) is { } still && still.Password == person.Password ? Admit(book, still, caller) : (book, Refused(AccessRefusals.WrongPassword())));
+    }
+
+    /// <summary>Signs a person in with a join code, which then has one use less.</summary>
+    public async Task<Outcome<Admittance>> JoinAsync(string code, Caller caller, CancellationToken cancellation)
+    {
+        if (limits.WaitFor(caller.Address, AnyCode) is { } wait)
+            return Refused(AccessRefusals.TooMany(wait));
+        using var turn = await limits.TurnAsync(cancellation);
+        if (turn is null)
+            return Refused(AccessRefusals.TooMany(TimeSpan.FromSeconds(5)));
+        var typed = Secrets.PlainCode(code);
+        var codes = store.Read().Swept(clock.GetUtcNow()).Codes;
+        var hash = await Task.Run(() => codes.FirstOrDefault(candidate => PasswordHash.Fits(typed, candidate.Hash))?.Hash, cancellation);
+        var outcome = hash is null ? Refused(AccessRefusals.WrongCode()) : store.Change(book => Use(book.Swept(clock.GetUtcNow()), hash, caller));
+        if (outcome.Value is null)
+            limits.Failed(caller.Address, AnyCode);
+        else
+            limits.Succeeded(caller.Address, AnyCode);
+        return outcome;
+    }
+
+    /// <summary>The person of a name, or null.</summary>
+    public KnownPerson? Known(string name) => store.Read().Find(name);
+
+    /// <summary>Who holds a token; null when nobody does any more.</summary>
+    /// <param name="token">What the device showed.</param>
+    /// <param name="isUse">False for what a page does by itself, which keeps no session alive.</param>
+    public SignedIn? Find(string token, bool isUse)
+    {
+        var now = clock.GetUtcNow();
+        var hash = Secrets.HashOf(token);
+        var book = store.Read();
+        if (book.Sessions.FirstOrDefault(candidate => Secrets.Equal(candidate.Hash, hash)) is not { } session || !session.HoldsAt(now) || book.Find(session.Person) is not { } person)
+            return null;
+        if (isUse && now - session.Used >= SessionTimes.UsedStep)
+            store.Change(before => (before with { Sessions = [.. before.Sessions.Select(other => other.Id == session.Id ? other with { Used = now } : other)] }, true));
+        return new SignedIn(person.Name, person.Role, person.Id, session.Id);
+    }
+
+    /// <summary>Devices on which a person is signed in, the last used first.</summary>
+    public IReadOnlyList<AccessSession> Devices(SignedIn who) =>
+        [.. store.Read().Swept(clock.GetUtcNow()).Sessions.Where(session => session.Person == who.Person).OrderByDescending(session => session.Used)];
+
+    /// <summary>Signs out devices of a person; those of others are left alone.</summary>
+    public void SignOut(SignedIn who, Func<Guid, bool> which) => store.Change(book =>
+        (book with { Sessions = [.. book.Sessions.Where(session => session.Person != who.Person || !which(session.Id))] }, true));
+
+    // Looked up again under the lock: two devices that send one code at the same moment use it twice, or one of them is refused.
+    private (AccessBook Book, Outcome<Admittance> Answer) Use(AccessBook book, string hash, Caller caller)
+    {
+        if (book.Codes.FirstOrDefault(candidate => candidate.Hash == hash) is not { } code || book.Find(code.Person) is not { } person)
+            return (book, Refused(AccessRefusals.WrongCode()));
+        return Admit(book with { Codes = [.. book.Codes.Select(other => other == code ? other with { DevicesLeft = other.DevicesLeft - 1 } : other)] }, person, caller);
+    }
+
+    private (AccessBook Book, Outcome<Admittance> Answer) Admit(AccessBook book, KnownPerson person, Caller caller)
+    {
+        var now = clock.GetUtcNow();
+        var token = Secrets.NewToken();
+        var session = new AccessSession(Guid.NewGuid(), Secrets.HashOf(token), person.Id, now, now, caller.Device);
+        var swept = book.Swept(now);
+        return (swept with { Sessions = [.. swept.Sessions, session] }, Outcome.Of(new Admittance(new SignedIn(person.Name, person.Role, person.Id, session.Id), token)));
+    }
+
+    private static Outcome<Admittance> Refused(Diagnostic diagnostic) => Outcome.Refused<Admittance>([diagnostic]);
+}

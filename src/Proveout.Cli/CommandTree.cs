@@ -15,6 +15,7 @@ internal static class CommandTree
             options.Catalogue,
             // In the order of the job, as the list of commands shows them.
             ServeCommand.Build(terminal, options),
+            HealthCommand.Build(terminal, options),
             ReviewCommand.Build(terminal, options),
             CompareCommand.Build(terminal, options),
             StagesCommand.Build(terminal, options),

@@ -7,12 +7,12 @@ namespace Proveout.Cli;
 /// <summary>A journal with the machines of its builds, and the bench over both.</summary>
 internal sealed class Workplace : IAsyncDisposable
 {
-    private Workplace(MachineShelf shelf, IJournal journal)
+    private Workplace(MachineShelf shelf, IJournal journal, string? file)
     {
         (Shelf, Journal) = (shelf, journal);
         Bench = new Bench(shelf, Planning.Desk, journal);
         Reports = new ReportCase(Bench, journal, TimeProvider.System);
-        Desks = new Desks(Bench, new DesignDesk(shelf, Planning.Desk), new ReceivingDesk(shelf, journal), new HandoverDesk(shelf, journal), Reports, new MeasuringDesk(journal));
+        Desks = new Desks(Bench, new DesignDesk(shelf, Planning.Desk), new ReceivingDesk(shelf, journal), new HandoverDesk(shelf, journal), Reports, new MeasuringDesk(journal), new HealthDesk(journal, file, TimeProvider.System));
     }
 
     public MachineShelf Shelf { get; }
@@ -28,7 +28,7 @@ internal sealed class Workplace : IAsyncDisposable
     /// <summary>Opens the journal, or makes it.</summary>
     /// <exception cref="JournalException">It cannot be opened.</exception>
     public static async Task<Workplace> OpenAsync(MachineFiles files, IEnumerable<string> machines, string journal, CancellationToken cancellation) =>
-        new(new MachineShelf(files, machines), await SqliteJournal.OpenAsync(journal, TimeProvider.System, cancellation: cancellation));
+        new(new MachineShelf(files, machines), await SqliteJournal.OpenAsync(journal, TimeProvider.System, cancellation: cancellation), File.Exists(journal) ? journal : null);
 
     /// <summary>Opens a journal that is there already.</summary>
     /// <exception cref="JournalException">It cannot be opened.</exception>

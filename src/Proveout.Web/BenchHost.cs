@@ -9,6 +9,7 @@ using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 using Proveout.Web.Hosting;
+using Proveout.Web.Hosting.Watching;
 using Proveout.Web.Pages.Acceptance;
 using Proveout.Web.Pages.Air;
 using Proveout.Web.Pages.Ask;
@@ -20,6 +21,7 @@ using Proveout.Web.Pages.Drawings;
 using Proveout.Web.Pages.Energise;
 using Proveout.Web.Pages.Frame;
 using Proveout.Web.Pages.Front;
+using Proveout.Web.Pages.Health;
 using Proveout.Web.Pages.Heat;
 using Proveout.Web.Pages.HeatLog;
 using Proveout.Web.Pages.Level;
@@ -62,10 +64,16 @@ public static class BenchHost
         var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         Listen(builder.WebHost, options);
         AddServices(builder.Services, desks);
-        builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Error).AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.None);
+        Logs.Add(builder.Logging, options.Log);
+        if (options.Metrics)
+            builder.Services.AddSingleton<MeterBook>();
         var app = builder.Build();
         UseMiddleware(app);
         MapPages(app, desks.Reports, desks.Measuring);
+        MetricsEndpoints.Map(app);
+        LifeLog.Watch(app);
+        if (desks.Health is { } health)
+            HealthEndpoints.Map(app, health);
         return app;
     }
 
@@ -103,6 +111,7 @@ public static class BenchHost
 
     private static void UseMiddleware(WebApplication app)
     {
+        app.UseMiddleware<RequestLog>();
         app.UseMiddleware<SecurityHeaders>();
         app.UseExceptionHandler(new ExceptionHandlerOptions { ExceptionHandler = TroubleEndpoints.ShowFailureAsync });
         app.UseStatusCodePages(TroubleEndpoints.ShowStatusAsync);

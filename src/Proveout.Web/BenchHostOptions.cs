@@ -10,4 +10,10 @@ public sealed record BenchHostOptions
 
     /// <summary>The port, 1 to 65535; 0 takes a free one.</summary>
     public int Port { get; init; }
+
+    /// <summary>What it writes to the error stream about its work.</summary>
+    public LogShape Log { get; init; }
+
+    /// <summary>Whether it counts and measures its work, and tells at `/metrics` on this computer.</summary>
+    public bool Metrics { get; init; }
 }

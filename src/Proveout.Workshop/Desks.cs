@@ -7,5 +7,6 @@ namespace Proveout.Workshop;
 /// <param name="Handover">Hands machines over to use.</param>
 /// <param name="Reports">Writes the reports that the record's page offers; none are offered without it.</param>
 /// <param name="Measuring">Keeps measurements; none are kept without it.</param>
+/// <param name="Health">Looks whether the bench can work; nobody can ask without it.</param>
 public sealed record Desks(
-    IBench Bench, IDesignDesk Designs, IReceivingDesk Receiving, IHandoverDesk Handover, ReportCase? Reports = null, IMeasuringDesk? Measuring = null);
+    IBench Bench, IDesignDesk Designs, IReceivingDesk Receiving, IHandoverDesk Handover, ReportCase? Reports = null, IMeasuringDesk? Measuring = null, IHealthDesk? Health = null);

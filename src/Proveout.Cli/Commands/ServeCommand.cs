@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Proveout.Web;
 using Proveout.Workshop;
 
 namespace Proveout.Cli;
@@ -19,34 +20,50 @@ internal static class ServeCommand
             if (result.Tokens.Count == 1 && int.TryParse(result.Tokens[0].Value, out var number) && number is < 0 or > 65535)
                 result.AddError($"`{number}` is not a port. Give a number from 1 to 65535.");
         });
+        var log = new Option<string?>("--log")
+        {
+            Description = "Tell of start, stop and each request on the error stream: `plain` for a person, `json` for a program; only what goes wrong when left out.",
+            HelpName = "SHAPE",
+        };
+        log.AcceptOnlyFromAmong("plain", "json");
+        var metrics = new Option<bool>("--metrics") { Description = "Count and measure, and tell at /metrics to programs on this computer (docs/operation.md)." };
         var command = new ExampleCommand(
             "serve",
             "Serve the bench as pages for a browser on this computer; the first line printed is its address.",
-            "proveout serve samples/alderbrook --port 8015")
+            "proveout serve samples/alderbrook --port 8015",
+            "proveout serve --port 8015 --journal /var/lib/proveout/journal.db --log json --metrics")
         {
-            machines, port, options.Journal,
+            machines, port, options.Journal, log, metrics,
         };
+        command.MindsSignals = true;
         command.SetAction((parse, cancellation) => RunAsync(
             terminal,
             options.FilesOf(parse),
             parse.GetValue(machines) is { Length: > 0 } given ? [.. given.Select(Places.MachineAt)] : Places.SampleMachines,
             options.JournalOf(parse),
-            parse.GetValue(port),
+            new BenchHostOptions { Port = parse.GetValue(port), Log = ShapeOf(parse.GetValue(log)), Metrics = parse.GetValue(metrics) },
             cancellation));
         return command;
     }
 
     /// <summary>Serves the samples on a free port.</summary>
     public static Task<int> RunWithDefaultsAsync(Terminal terminal, MachineFiles files, CancellationToken cancellation) =>
-        RunAsync(terminal, files, Places.SampleMachines, Places.Journal, 0, cancellation);
+        RunAsync(terminal, files, Places.SampleMachines, Places.Journal, new BenchHostOptions(), cancellation);
 
     private static async Task<int> RunAsync(
-        Terminal terminal, MachineFiles files, IReadOnlyList<string> machines, string journal, int port, CancellationToken cancellation)
+        Terminal terminal, MachineFiles files, IReadOnlyList<string> machines, string journal, BenchHostOptions host, CancellationToken cancellation)
     {
         var diagnostics = machines.SelectMany(machine => files.Read(machine).Diagnostics).ToArray();
         if (diagnostics.Length > 0)
             return terminal.Refuse(diagnostics);
         await using var workplace = await Workplace.OpenAsync(files, machines, journal, cancellation);
-        return await BenchServing.RunAsync(terminal, workplace, port, cancellation);
+        return await BenchServing.RunAsync(terminal, workplace, host, cancellation);
     }
+
+    private static LogShape ShapeOf(string? word) => word switch
+    {
+        "plain" => LogShape.Plain,
+        "json" => LogShape.Json,
+        _ => LogShape.OnlyTrouble,
+    };
 }

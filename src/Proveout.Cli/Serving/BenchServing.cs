@@ -6,37 +6,41 @@ namespace Proveout.Cli;
 /// <summary>Serves the bench until it is told to stop. A class of its own, so that no other command loads the web server.</summary>
 internal static class BenchServing
 {
-    private static readonly TimeSpan GraceForOpenPages = TimeSpan.FromSeconds(1);
+    // Longer than the slowest page, shorter than the 30 s that a service manager waits (deploy/proveout.service).
+    private static readonly TimeSpan GraceForRequests = TimeSpan.FromSeconds(20);
 
-    public static async Task<int> RunAsync(Terminal terminal, Workplace workplace, int port, CancellationToken cancellation)
+    public static async Task<int> RunAsync(Terminal terminal, Workplace workplace, BenchHostOptions options, CancellationToken cancellation)
     {
-        await using var app = BenchHost.Build(new BenchHostOptions { Port = port }, workplace.Desks);
+        using var signals = new StopSignals();
+        await using var app = BenchHost.Build(options, workplace.Desks);
         try
         {
             await app.StartAsync(cancellation);
         }
         catch (IOException)
         {
-            return terminal.Refuse("port-taken", $"port {port}", "Another program listens on this port.", "Give another one, or leave --port out for a free one.");
+            return terminal.Refuse("port-taken", $"port {options.Port}", "Another program listens on this port.", "Give another one, or leave --port out for a free one.");
         }
 
         terminal.Say($"Bench: {app.Urls.First().TrimEnd('/')}/");
         terminal.Say("Open this address in a browser on this computer. Ctrl-C ends it; every entry is on the disk already.");
-        await UntilToldAsync(cancellation);
-        await StopAsync(app);
-        return ExitCode.Interrupted;
+        var exit = await signals.Told;
+        await StopAsync(app, signals);
+        return exit;
     }
 
-    private static async Task UntilToldAsync(CancellationToken cancellation)
+    /// <summary>Takes no new requests, ends the event streams, and lets requests under way finish.</summary>
+    private static async Task StopAsync(WebApplication app, StopSignals signals)
     {
-        var told = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
-        await using var registration = cancellation.Register(told.SetResult);
-        await told.Task;
-    }
-
-    private static async Task StopAsync(WebApplication app)
-    {
-        using var grace = new CancellationTokenSource(GraceForOpenPages);
-        await app.StopAsync(grace.Token);
+        using var grace = CancellationTokenSource.CreateLinkedTokenSource(signals.Again);
+        grace.CancelAfter(GraceForRequests);
+        try
+        {
+            await app.StopAsync(grace.Token);
+        }
+        catch (OperationCanceledException)
+        {
+            // A request was cut off. What it had entered is on the disk; what it had not, it did not acknowledge.
+        }
     }
 }

@@ -22,7 +22,7 @@ internal sealed class SampleBench : IAsyncDisposable
     private SampleBench(string folder, SqliteJournal journal)
     {
         (_folder, _journal, Bench) = (folder, journal, new Bench(Shelf, Desk, journal));
-        Desks = new Desks(Bench, new DesignDesk(Shelf, Desk), new ReceivingDesk(Shelf, journal), new HandoverDesk(Shelf, journal), new ReportCase(Bench, journal, TimeProvider.System), new MeasuringDesk(journal));
+        Desks = new Desks(Bench, new DesignDesk(Shelf, Desk), new ReceivingDesk(Shelf, journal), new HandoverDesk(Shelf, journal), new ReportCase(Bench, journal, TimeProvider.System), new MeasuringDesk(journal), new HealthDesk(journal, Path.Combine(folder, "builds.db"), TimeProvider.System));
     }
 
     public IBench Bench { get; }

@@ -7,7 +7,6 @@ using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
-using Microsoft.Extensions.Logging;
 using Proveout.Web.Hosting;
 using Proveout.Web.Hosting.Watching;
 using Proveout.Web.Pages.Acceptance;

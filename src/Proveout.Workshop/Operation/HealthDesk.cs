@@ -8,14 +8,16 @@ namespace Proveout.Workshop;
 /// <param name="file">Its file; null when it is kept somewhere else than in a file of this computer.</param>
 /// <param name="clock">Measures how long the journal takes to answer.</param>
 /// <param name="freeBytes">How many bytes are free at a path; asks the system when not given.</param>
-public sealed class HealthDesk(IJournal journal, string? file, TimeProvider clock, Func<string, long>? freeBytes = null) : IHealthDesk
+/// <param name="patience">How long the journal may take to answer; 5 s when not given.</param>
+public sealed class HealthDesk(IJournal journal, string? file, TimeProvider clock, Func<string, long>? freeBytes = null, TimeSpan? patience = null) : IHealthDesk
 {
     // Our choice: five of the largest recordings that a form takes (20 MB each), so that nobody's work is refused halfway.
     private const long LeastFreeBytes = 100_000_000;
 
     // Our choice: longer than a journal under load takes (docs/methods/durability.md), shorter than who asks from outside waits.
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
+    private static readonly TimeSpan UsualPatience = TimeSpan.FromSeconds(5);
 
+    private readonly TimeSpan _patience = patience ?? UsualPatience;
     private readonly Lock _gate = new();
     private readonly Func<string, long> _freeBytes = freeBytes ?? (path => new DriveInfo(path).AvailableFreeSpace);
     private Task<BenchHealth>? _look;
@@ -46,7 +48,7 @@ public sealed class HealthDesk(IJournal journal, string? file, TimeProvider cloc
             // Asked first: a database that is opened where there is none is made anew.
             if (file is not null && !File.Exists(file))
                 return new HealthFinding(name, false, "The file of the journal is gone.", "Stop the bench. If the file was moved, move it back with the files beside it; otherwise restore a copy: `proveout restore`.");
-            await work().WaitAsync(Patience, clock).ConfigureAwait(false);
+            await work().WaitAsync(_patience, clock).ConfigureAwait(false);
             return new HealthFinding(name, true, good, "");
         }
         catch (TimeoutException)
@@ -54,7 +56,7 @@ public sealed class HealthDesk(IJournal journal, string? file, TimeProvider cloc
             return new HealthFinding(
                 name,
                 false,
-                string.Create(CultureInfo.InvariantCulture, $"The journal did not answer within {Patience.TotalSeconds:0} seconds."),
+                string.Create(CultureInfo.InvariantCulture, $"The journal did not answer within {_patience.TotalSeconds:0.##} seconds."),
                 "Look whether another program holds it, and whether its disk or its server is slow.");
         }
         catch (Exception failure) when (failure is JournalDamagedException or JournalFormatException)

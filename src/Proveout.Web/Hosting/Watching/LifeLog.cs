@@ -11,7 +11,11 @@ internal static partial class LifeLog
     public static void Watch(WebApplication app)
     {
         var log = app.Services.GetRequiredService<ILoggerFactory>().CreateLogger("Proveout.Server");
-        app.Lifetime.ApplicationStarted.Register(() => Started(log, ProgramVersion.Number, string.Join(" ", app.Urls)));
+        app.Lifetime.ApplicationStarted.Register(() =>
+        {
+            var addresses = string.Join(" ", app.Urls);
+            Started(log, ProgramVersion.Number, addresses);
+        });
         app.Lifetime.ApplicationStopping.Register(() => Stopping(log));
         app.Lifetime.ApplicationStopped.Register(() => Stopped(log));
     }

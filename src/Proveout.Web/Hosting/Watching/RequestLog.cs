@@ -20,11 +20,17 @@ internal sealed partial class RequestLog(RequestDelegate next, ILogger<RequestLo
         }
         finally
         {
-            var route = RouteOf(context);
-            // Asked every few seconds by whoever watches: worth a line only when the answer is bad.
-            if (context.Response.StatusCode >= StatusCodes.Status400BadRequest || route is not (Addresses.HealthLive or Addresses.HealthReady or Addresses.Metrics))
-                Answered(log, MethodOf(context), route, context.Response.StatusCode, Math.Round(Stopwatch.GetElapsedTime(start).TotalMilliseconds, 1));
+            if (log.IsEnabled(LogLevel.Information))
+                Tell(context, Stopwatch.GetElapsedTime(start));
         }
+    }
+
+    private void Tell(HttpContext context, TimeSpan took)
+    {
+        var (method, route, milliseconds) = (MethodOf(context), RouteOf(context), Math.Round(took.TotalMilliseconds, 1));
+        // Asked every few seconds by whoever watches: worth a line only when the answer is bad.
+        if (context.Response.StatusCode >= StatusCodes.Status400BadRequest || route is not (Addresses.HealthLive or Addresses.HealthReady or Addresses.Metrics))
+            Answered(log, method, route, context.Response.StatusCode, milliseconds);
     }
 
     private static string RouteOf(HttpContext context) =>

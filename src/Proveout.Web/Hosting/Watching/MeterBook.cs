@@ -9,8 +9,8 @@ namespace Proveout.Web.Hosting.Watching;
 /// </summary>
 internal sealed class MeterBook : IDisposable
 {
-    // Our own is asked for its name, so that it is made before anything happens that it would count.
-    private static readonly string[] Meters = [BenchMeter.Version.Meter.Name, "Proveout.Journal", "Microsoft.AspNetCore.Hosting", "Microsoft.AspNetCore.Server.Kestrel", "System.Runtime"];
+    // Our own is asked for its name, so that it is made before the listener starts: what is made while it starts it does not hear of.
+    private readonly string[] _meters = [BenchMeter.Version.Meter.Name, "Proveout.Journal", "Microsoft.AspNetCore.Hosting", "Microsoft.AspNetCore.Server.Kestrel", "System.Runtime"];
 
     private readonly ConcurrentDictionary<string, MetricFamily> _families = new(StringComparer.Ordinal);
     private readonly MeterListener _listener;
@@ -23,7 +23,7 @@ internal sealed class MeterBook : IDisposable
         {
             InstrumentPublished = (instrument, listener) =>
             {
-                if (Meters.Contains(instrument.Meter.Name) && (instrument.Meter.Scope is null || ReferenceEquals(instrument.Meter.Scope, ours)))
+                if (_meters.Contains(instrument.Meter.Name) && (instrument.Meter.Scope is null || ReferenceEquals(instrument.Meter.Scope, ours)))
                     listener.EnableMeasurementEvents(instrument, _families.GetOrAdd(instrument.Name, _ => MetricFamily.Of(instrument)));
             },
         };

@@ -12,7 +12,7 @@ internal static partial class HealthEndpoints
 {
     public static void Map(IEndpointRouteBuilder routes, IHealthDesk desk)
     {
-        routes.MapGet(Addresses.Health, async (HttpContext context) => PageResult.Of<HealthPage>(await desk.LookAsync(context.RequestAborted)));
+        routes.MapGet(Addresses.Health, async (CancellationToken cancellation) => PageResult.Of<HealthPage>(await desk.LookAsync(cancellation)));
         // Alive: it answers at all. A journal that is away does not come back by starting the bench anew.
         routes.MapGet(Addresses.HealthLive, () => TypedResults.Text("alive\n"));
         routes.MapGet(Addresses.HealthReady, (HttpContext context, ILoggerFactory logs) => TellAsync(context, desk, logs.CreateLogger("Proveout.Health")));

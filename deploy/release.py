@@ -28,10 +28,10 @@ RUNTIME_TOOLS = ("microsoft.net.illink", "microsoft.netcore.app.", "microsoft.as
 SOLVER = "Google.OrTools.runtime."
 
 
-def locked(pattern):
+def locked(*patterns):
     """Packages of lock files: (name, version) to (hash, names it needs)."""
     packages = {}
-    for file in sorted(ROOT.glob(pattern)):
+    for file in sorted(file for pattern in patterns for file in ROOT.glob(pattern)):
         for framework in json.loads(file.read_text())["dependencies"].values():
             for name, entry in framework.items():
                 if entry["type"] != "Project":
@@ -57,7 +57,7 @@ def table(packages):
 
 def write_licences():
     shipped = [package for package in locked("src/*/packages.lock.json") if package[0] not in BUILD_ONLY]
-    others = [package for package in locked("**/packages.lock.json") if package not in shipped]
+    others = [package for package in locked("src/*/packages.lock.json", "tests/*/packages.lock.json", "bench/*/packages.lock.json") if package not in shipped]
     head = (ROOT / "deploy/licences-head.md").read_text()
     (ROOT / "docs/licences.md").write_text(f"{head}\n## In the program\n\n{table(shipped)}\n\n## Only to build, test and measure it\n\n{table(others)}\n")
 

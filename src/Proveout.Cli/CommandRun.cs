@@ -9,6 +9,8 @@ namespace Proveout.Cli;
 /// <summary>Runs one command line from its words to its exit code.</summary>
 internal static class CommandRun
 {
+    private static readonly TimeSpan PatienceAfterSignal = TimeSpan.FromSeconds(2);
+
     /// <summary>Runs a command line. Nothing it meets ends in a stack trace.</summary>
     public static async Task<int> OfAsync(IReadOnlyList<string> words, Terminal terminal)
     {
@@ -20,6 +22,7 @@ internal static class CommandRun
             return await parse.InvokeAsync(new InvocationConfiguration
             {
                 EnableDefaultExceptionHandler = false,
+                ProcessTerminationTimeout = MindsSignals(parse) ? null : PatienceAfterSignal,
                 Output = terminal.Output,
                 Error = terminal.Error,
             });
@@ -43,6 +46,8 @@ internal static class CommandRun
             return Confess(exception, terminal);
         }
     }
+
+    private static bool MindsSignals(ParseResult parse) => parse.CommandResult.Command is RootCommand or ExampleCommand { MindsSignals: true };
 
     private static int RefuseWords(ParseResult parse, Terminal terminal)
     {

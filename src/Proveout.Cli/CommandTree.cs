@@ -16,6 +16,7 @@ internal static class CommandTree
             // In the order of the job, as the list of commands shows them.
             ServeCommand.Build(terminal, options),
             PeopleCommand.Build(terminal, options),
+            HealthCommand.Build(terminal, options),
             WiresCommand.Build(terminal, options),
             ReviewCommand.Build(terminal, options),
             CompareCommand.Build(terminal, options),

@@ -10,4 +10,7 @@ internal sealed class ExampleCommand(string name, string description, params str
 {
     /// <summary>Lines as a person would type them.</summary>
     public IReadOnlyList<string> Examples { get; } = examples;
+
+    /// <summary>True when it ends by itself after a signal, with the exit code that it chooses.</summary>
+    public bool MindsSignals { get; set; }
 }

@@ -25,8 +25,10 @@ internal static class Places
     public static string Journal => Path.Combine(DataFolder, "journal.db");
 
     /// <summary>The folder of a person's own machines: beside the journal of their builds, or in their own folder when that is a database.</summary>
-    public static string OwnMachinesBeside(string journal) =>
-        Path.Combine(JournalPlace.IsDatabase(journal) ? DataFolder : Path.GetDirectoryName(Path.GetFullPath(journal))!, "machines");
+    public static string OwnMachinesBeside(string journal) => Path.Combine(Path.GetDirectoryName(Path.GetFullPath(FileOf(journal)))!, "machines");
+
+    /// <summary>The file that other files of a journal lie beside: its own, or one in the person's own folder when it is a database.</summary>
+    public static string FileOf(string journal) => JournalPlace.IsDatabase(journal) ? Journal : journal;
 
     /// <summary>Folders of the sample machines.</summary>
     public static IReadOnlyList<string> SampleMachines => Directory.Exists(Samples)

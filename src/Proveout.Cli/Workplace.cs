@@ -7,13 +7,19 @@ namespace Proveout.Cli;
 /// <summary>A journal with the machines of its builds, and the bench over both.</summary>
 internal sealed class Workplace : IAsyncDisposable
 {
-    private Workplace(MachineFiles files, MachineShelf shelf, EditPlaces places, IJournal journal)
+    private Workplace(MachineFiles files, MachineShelf shelf, EditPlaces places, IJournal journal, string? file)
     {
         (Shelf, Journal) = (shelf, journal);
         Bench = new Bench(shelf, Planning.Desk, journal);
         Reports = new ReportCase(Bench, journal, TimeProvider.System);
         Books = new BookDesk(shelf, Planning.Desk, Bench, journal);
-        Desks = new Desks(Bench, new DesignDesk(shelf, Planning.Desk), new ReceivingDesk(shelf, journal), new HandoverDesk(shelf, journal), Books, Reports, new MeasuringDesk(journal), new EditDesk(files, shelf, places, TimeProvider.System));
+        Desks = new Desks(Bench, new DesignDesk(shelf, Planning.Desk), new ReceivingDesk(shelf, journal), new HandoverDesk(shelf, journal), Books)
+        {
+            Reports = Reports,
+            Measuring = new MeasuringDesk(journal),
+            Editing = new EditDesk(files, shelf, places, TimeProvider.System),
+            Health = new HealthDesk(journal, file, TimeProvider.System),
+        };
     }
 
     public MachineShelf Shelf { get; }
@@ -33,7 +39,8 @@ internal sealed class Workplace : IAsyncDisposable
     public static async Task<Workplace> OpenAsync(MachineFiles files, IEnumerable<string> machines, string journal, CancellationToken cancellation)
     {
         var places = new EditPlaces(Places.OwnMachinesBeside(journal), Places.Samples);
-        return new(files, new MachineShelf(files, machines, places.OwnFolder), places, await JournalPlace.OpenAsync(journal, TimeProvider.System, cancellation));
+        var opened = await JournalPlace.OpenAsync(journal, TimeProvider.System, cancellation);
+        return new(files, new MachineShelf(files, machines, places.OwnFolder), places, opened, JournalPlace.IsDatabase(journal) ? null : journal);
     }
 
     /// <summary>Opens a journal that is there already.</summary>

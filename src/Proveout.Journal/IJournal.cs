@@ -87,6 +87,9 @@ public interface IJournal : IAsyncDisposable
     /// <exception cref="KeyReusedException">A key of it belongs to an entry of another build.</exception>
     Task<Admitted> AdmitAsync(BuildRecord record, CancellationToken cancellation = default);
 
+    /// <summary>Reads, and takes the place of a writer for a moment without writing anything: fails when an entry could not be kept now.</summary>
+    Task ProbeAsync(CancellationToken cancellation = default);
+
     /// <summary>What the store itself finds wrong with how it keeps the rows, in sentences; empty when nothing.</summary>
     Task<IReadOnlyList<string>> InspectAsync(CancellationToken cancellation = default);
 }

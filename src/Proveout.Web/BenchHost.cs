@@ -7,9 +7,9 @@ using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
-using Microsoft.Extensions.Logging;
 using Proveout.Web.Access;
 using Proveout.Web.Hosting;
+using Proveout.Web.Hosting.Watching;
 using Proveout.Web.Pages.Acceptance;
 using Proveout.Web.Pages.Air;
 using Proveout.Web.Pages.Ask;
@@ -23,6 +23,7 @@ using Proveout.Web.Pages.Edit;
 using Proveout.Web.Pages.Energise;
 using Proveout.Web.Pages.Frame;
 using Proveout.Web.Pages.Front;
+using Proveout.Web.Pages.Health;
 using Proveout.Web.Pages.Heat;
 using Proveout.Web.Pages.HeatLog;
 using Proveout.Web.Pages.Level;
@@ -66,12 +67,18 @@ public static class BenchHost
         Listen(builder.WebHost, options);
         AddServices(builder.Services, desks);
         BenchOpening.AddServices(builder.Services, options.Opening);
-        builder.Logging.AddSimpleConsole(BenchLog.Form).SetMinimumLevel(LogLevel.Error).AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.None).AddFilter(AccessNews.Category, LogLevel.Information);
+        Logs.Add(builder.Logging, options.Log);
+        if (options.Metrics)
+            builder.Services.AddSingleton<MeterBook>();
         var app = builder.Build();
         UseMiddleware(app, options.Opening);
         var workshop = app.MapWorkshop();
         MapPages(workshop, desks);
         BenchOpening.MapPages(workshop, options.Opening);
+        MetricsEndpoints.Map(workshop);
+        LifeLog.Watch(app);
+        if (desks.Health is { } health)
+            HealthEndpoints.Map(workshop, health);
         return app;
     }
 
@@ -112,6 +119,7 @@ public static class BenchHost
     private static void UseMiddleware(WebApplication app, NetworkOpening? opening)
     {
         BenchOpening.UseProxies(app, opening);
+        app.UseMiddleware<RequestLog>();
         app.UseMiddleware<SecurityHeaders>();
         app.UseExceptionHandler(new ExceptionHandlerOptions { ExceptionHandler = TroubleEndpoints.ShowFailureAsync });
         app.UseStatusCodePages(TroubleEndpoints.ShowStatusAsync);

@@ -13,4 +13,10 @@ public sealed record BenchHostOptions
 
     /// <summary>Opens the bench to a network, behind a sign-in; null for this computer alone, which asks nobody who they are.</summary>
     public NetworkOpening? Opening { get; init; }
+
+    /// <summary>What it writes to the error stream about its work.</summary>
+    public LogShape Log { get; init; }
+
+    /// <summary>Whether it counts and measures its work, and tells at `/metrics` on this computer.</summary>
+    public bool Metrics { get; init; }
 }

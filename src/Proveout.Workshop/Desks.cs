@@ -6,15 +6,17 @@ namespace Proveout.Workshop;
 /// <param name="Receiving">Opens the parcel.</param>
 /// <param name="Handover">Hands machines over to use.</param>
 /// <param name="Books">Publishes machines and builds as books.</param>
-/// <param name="Reports">Writes the reports that the record's page offers; none are offered without it.</param>
-/// <param name="Measuring">Keeps measurements; none are kept without it.</param>
-/// <param name="Editing">Changes machines; none are changed without it.</param>
-public sealed record Desks(
-    IBench Bench,
-    IDesignDesk Designs,
-    IReceivingDesk Receiving,
-    IHandoverDesk Handover,
-    BookDesk Books,
-    ReportCase? Reports = null,
-    IMeasuringDesk? Measuring = null,
-    IEditDesk? Editing = null);
+public sealed record Desks(IBench Bench, IDesignDesk Designs, IReceivingDesk Receiving, IHandoverDesk Handover, BookDesk Books)
+{
+    /// <summary>Writes the reports that the record's page offers; none are offered without it.</summary>
+    public ReportCase? Reports { get; init; }
+
+    /// <summary>Keeps measurements; none are kept without it.</summary>
+    public IMeasuringDesk? Measuring { get; init; }
+
+    /// <summary>Changes machines; none are changed without it.</summary>
+    public IEditDesk? Editing { get; init; }
+
+    /// <summary>Looks whether the bench can work; nobody can ask without it.</summary>
+    public IHealthDesk? Health { get; init; }
+}

@@ -24,9 +24,14 @@ public sealed class ProgramProcess : IDisposable
     }
 
     /// <summary>Presses Ctrl-C.</summary>
-    public void Interrupt()
+    public void Interrupt() => Signal("-INT");
+
+    /// <summary>Stops it as a service is stopped.</summary>
+    public void Terminate() => Signal("-TERM");
+
+    private void Signal(string signal)
     {
-        using var kill = Process.Start("kill", ["-INT", _process.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]);
+        using var kill = Process.Start("kill", [signal, _process.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]);
         kill.WaitForExit();
     }
 

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Net;
 using Proveout.Engine.Machine;
+using Proveout.Web;
 using Proveout.Workshop;
 
 namespace Proveout.Cli;
@@ -21,22 +22,34 @@ internal static class ServeCommand
             if (result.Tokens.Count == 1 && int.TryParse(result.Tokens[0].Value, out var number) && number is < 0 or > 65535)
                 result.AddError($"`{number}` is not a port. Give a number from 1 to 65535.");
         });
+        var log = new Option<string?>("--log")
+        {
+            Description = "Tell of start, stop and each request on the error stream: `plain` for a person, `json` for a program; only what goes wrong when left out.",
+            HelpName = "SHAPE",
+        };
+        log.AcceptOnlyFromAmong("plain", "json");
+        var metrics = new Option<bool>("--metrics") { Description = "Count and measure, and tell at /metrics to programs on this computer (docs/operation.md)." };
         var opening = new OpeningOptions();
         var command = new ExampleCommand(
             "serve",
             "Serve the bench as pages for a browser on this computer, or behind a sign-in for others too; the first line printed is its address.",
             "proveout serve samples/alderbrook --port 8015",
-            "proveout serve samples/alderbrook --port 8015 --address 0.0.0.0 --name bench.local --certificate bench.pfx")
+            "proveout serve samples/alderbrook --port 8015 --address 0.0.0.0 --name bench.local --certificate bench.pfx",
+            "proveout serve --port 8015 --journal /var/lib/proveout/journal.db --log json --metrics")
         {
-            machines, port, options.Journal,
+            machines, port, options.Journal, log, metrics,
+        };
+        {
+            machines, port, options.Journal, log, metrics,
         };
         opening.AddTo(command);
+        command.MindsSignals = true;
         command.SetAction((parse, cancellation) => RunAsync(
             terminal,
             options.FilesOf(parse),
             parse.GetValue(machines) is { Length: > 0 } given ? [.. given.Select(Places.MachineAt)] : Places.SampleMachines,
             options.JournalOf(parse),
-            parse.GetValue(port),
+            new BenchHostOptions { Port = parse.GetValue(port), Log = ShapeOf(parse.GetValue(log)), Metrics = parse.GetValue(metrics) },
             opening.Of(parse),
             cancellation));
         return command;
@@ -44,10 +57,10 @@ internal static class ServeCommand
 
     /// <summary>Serves the samples on a free port.</summary>
     public static Task<int> RunWithDefaultsAsync(Terminal terminal, MachineFiles files, CancellationToken cancellation) =>
-        RunAsync(terminal, files, Places.SampleMachines, Places.Journal, 0, Outcome.Of(new OpeningWords(IPAddress.Loopback, [], [], null, null)), cancellation);
+        RunAsync(terminal, files, Places.SampleMachines, Places.Journal, new BenchHostOptions(), Outcome.Of(new OpeningWords(IPAddress.Loopback, [], [], null, null)), cancellation);
 
     private static async Task<int> RunAsync(
-        Terminal terminal, MachineFiles files, IReadOnlyList<string> machines, string journal, int port, Outcome<OpeningWords> opening, CancellationToken cancellation)
+        Terminal terminal, MachineFiles files, IReadOnlyList<string> machines, string journal, BenchHostOptions host, Outcome<OpeningWords> opening, CancellationToken cancellation)
     {
         var diagnostics = machines.SelectMany(machine => files.Read(machine).Diagnostics).ToArray();
         if (diagnostics.Length > 0)
@@ -55,6 +68,13 @@ internal static class ServeCommand
         if (opening.Value is not { } words)
             return terminal.Refuse(opening.Diagnostics);
         await using var workplace = await Workplace.OpenAsync(files, machines, journal, cancellation);
-        return await BenchServing.RunAsync(terminal, workplace, port, words, AccessStore.Beside(journal), cancellation);
+        return await BenchServing.RunAsync(terminal, workplace, host, words, AccessStore.Beside(Places.FileOf(journal)), cancellation);
     }
+
+    private static LogShape ShapeOf(string? word) => word switch
+    {
+        "plain" => LogShape.Plain,
+        "json" => LogShape.Json,
+        _ => LogShape.OnlyTrouble,
+    };
 }

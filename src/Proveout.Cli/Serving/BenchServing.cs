@@ -7,9 +7,10 @@ namespace Proveout.Cli;
 /// <summary>Serves the bench until it is told to stop. A class of its own, so that no other command loads the web server.</summary>
 internal static class BenchServing
 {
-    private static readonly TimeSpan GraceForOpenPages = TimeSpan.FromSeconds(1);
+    // Longer than the slowest page, shorter than the 30 s that a service manager waits (deploy/proveout.service).
+    private static readonly TimeSpan GraceForRequests = TimeSpan.FromSeconds(20);
 
-    public static async Task<int> RunAsync(Terminal terminal, Workplace workplace, int port, OpeningWords words, AccessStore store, CancellationToken cancellation)
+    public static async Task<int> RunAsync(Terminal terminal, Workplace workplace, BenchHostOptions options, OpeningWords words, AccessStore store, CancellationToken cancellation)
     {
         var opening = words.IsClosed ? null : new NetworkOpening(store, words.Hosts) { Proxies = words.Proxies };
         if (opening is not null && words.Certificate is { } file)
@@ -20,23 +21,24 @@ internal static class BenchServing
             opening = opening with { Certificate = certificate.Value };
         }
 
-        await using var app = BenchHost.Build(new BenchHostOptions { Address = words.Address, Port = port, Opening = opening }, workplace.Desks);
+        using var signals = new StopSignals();
+        await using var app = BenchHost.Build(options with { Address = words.Address, Opening = opening }, workplace.Desks);
         try
         {
             await app.StartAsync(cancellation);
         }
         catch (IOException)
         {
-            return terminal.Refuse("port-taken", $"port {port}", "Another program listens on this port, or this computer has no such address.", "Give another one, or leave --port out for a free one.");
+            return terminal.Refuse("port-taken", $"port {options.Port}", "Another program listens on this port, or this computer has no such address.", "Give another one, or leave --port out for a free one.");
         }
 
         if (opening is null)
             SayClosed(terminal, app.Urls.First());
         else
             SayOpened(terminal, app.Urls.First(), words, store);
-        await UntilToldAsync(cancellation);
-        await StopAsync(app);
-        return ExitCode.Interrupted;
+        var exit = await signals.Told;
+        await StopAsync(app, signals);
+        return exit;
     }
 
     private static void SayClosed(Terminal terminal, string address)
@@ -58,16 +60,18 @@ internal static class BenchServing
             terminal.Say("Nobody can sign in yet. On this computer: `proveout people add NAME --role builder`, or for a phone `proveout people join NAME --role builder`.");
     }
 
-    private static async Task UntilToldAsync(CancellationToken cancellation)
+    /// <summary>Takes no new requests, ends the event streams, and lets requests under way finish.</summary>
+    private static async Task StopAsync(WebApplication app, StopSignals signals)
     {
-        var told = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
-        await using var registration = cancellation.Register(told.SetResult);
-        await told.Task;
-    }
-
-    private static async Task StopAsync(WebApplication app)
-    {
-        using var grace = new CancellationTokenSource(GraceForOpenPages);
-        await app.StopAsync(grace.Token);
+        using var grace = CancellationTokenSource.CreateLinkedTokenSource(signals.Again);
+        grace.CancelAfter(GraceForRequests);
+        try
+        {
+            await app.StopAsync(grace.Token);
+        }
+        catch (OperationCanceledException)
+        {
+            // A request was cut off. What it had entered is on the disk; what it had not, it did not acknowledge.
+        }
     }
 }

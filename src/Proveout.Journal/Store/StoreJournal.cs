@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Runtime.CompilerServices;
 using Proveout.Journal.Chain;
 using Proveout.Journal.Store;
@@ -35,7 +36,9 @@ public class StoreJournal : IJournal
     public async Task<Entry> AppendAsync(Guid buildId, EntryDraft draft, CancellationToken cancellation = default)
     {
         DraftRules.Require(draft);
+        var start = Stopwatch.GetTimestamp();
         var entry = await _store.WriteAsync(rows => Appending.Append(rows, buildId, draft, _clock), cancellation).ConfigureAwait(false);
+        JournalMeter.Appended.Record(Stopwatch.GetElapsedTime(start).TotalSeconds);
         _appended.Raise();
         return entry;
     }
@@ -150,6 +153,9 @@ public class StoreJournal : IJournal
         _appended.Raise();
         return admitted;
     }
+
+    /// <inheritdoc/>
+    public Task ProbeAsync(CancellationToken cancellation = default) => _store.WriteAsync(rows => rows.FindBuild(Guid.Empty), cancellation);
 
     /// <inheritdoc/>
     public Task<IReadOnlyList<string>> InspectAsync(CancellationToken cancellation = default) => _store.InspectAsync(cancellation);

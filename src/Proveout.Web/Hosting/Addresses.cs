@@ -7,6 +7,14 @@ internal static class Addresses
 {
     public const string Front = "/";
 
+    public const string Health = "/health";
+
+    public const string HealthLive = "/health/live";
+
+    public const string HealthReady = "/health/ready";
+
+    public const string Metrics = "/metrics";
+
     public const string Tension = "/tension";
 
     public const string Motor = "/motor";

@@ -25,9 +25,13 @@ internal sealed class SampleBench : IAsyncDisposable
         var places = new EditPlaces(Path.Combine(folder, "machines"), Path.Combine(Root(), "samples"));
         var shelf = new MachineShelf(Files, SampleMachines, places.OwnFolder);
         (_folder, _journal, Bench) = (folder, journal, new Bench(shelf, Desk, journal));
-        Desks = new Desks(
-            Bench, new DesignDesk(shelf, Desk), new ReceivingDesk(shelf, journal), new HandoverDesk(shelf, journal), new BookDesk(shelf, Desk, Bench, journal),
-            new ReportCase(Bench, journal, TimeProvider.System), new MeasuringDesk(journal), new EditDesk(Files, shelf, places, TimeProvider.System));
+        Desks = new Desks(Bench, new DesignDesk(shelf, Desk), new ReceivingDesk(shelf, journal), new HandoverDesk(shelf, journal), new BookDesk(shelf, Desk, Bench, journal))
+        {
+            Reports = new ReportCase(Bench, journal, TimeProvider.System),
+            Measuring = new MeasuringDesk(journal),
+            Editing = new EditDesk(Files, shelf, places, TimeProvider.System),
+            Health = new HealthDesk(journal, Path.Combine(folder, "builds.db"), TimeProvider.System),
+        };
     }
 
     public IBench Bench { get; }

@@ -22,7 +22,7 @@ internal static class PeopleCommand
     }
 
     /// <summary>The desk over the file beside the journal that was asked for.</summary>
-    public static PeopleDesk DeskOf(SharedOptions options, ParseResult parse) => new(AccessStore.Beside(options.JournalOf(parse)), TimeProvider.System);
+    public static PeopleDesk DeskOf(SharedOptions options, ParseResult parse) => new(AccessStore.Beside(Places.FileOf(options.JournalOf(parse))), TimeProvider.System);
 
     private static ExampleCommand Add(Terminal terminal, SharedOptions options)
     {

@@ -5,6 +5,7 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.Hosting;
 using Proveout.Web.Access;
+using Proveout.Web.Hosting.Watching;
 using Proveout.Web.Pages.Trouble;
 using Proveout.Workshop;
 
@@ -31,9 +32,17 @@ internal static class LiveEndpoints
         using var either = CancellationTokenSource.CreateLinkedTokenSource(stopping, gone);
         // Sent at once, so that the browser knows that it is connected and a proxy in between does not hold the answer back.
         yield return new SseItem<long>(seen, "watching");
+        using var counted = new Watcher();
         await using var watch = bench.WatchAsync(buildId, seen, either.Token).GetAsyncEnumerator(either.Token);
         while (await GrewAsync(watch) && isStillIn())
             yield return new SseItem<long>(watch.Current, "entered") { EventId = $"{watch.Current}" };
+    }
+
+    private sealed class Watcher : IDisposable
+    {
+        public Watcher() => BenchMeter.Watching.Add(1);
+
+        public void Dispose() => BenchMeter.Watching.Add(-1);
     }
 
     private static async Task<bool> GrewAsync(IAsyncEnumerator<long> watch)

@@ -16,6 +16,7 @@ internal sealed class MachineHistory(MachineFiles files, string path, TimeProvid
 {
     private readonly Lock _gate = new();
     private readonly RevisionFolder _folder = new(path);
+    private CurrentMachine? _read;
 
     public string MachinePath => path;
 
@@ -49,12 +50,17 @@ internal sealed class MachineHistory(MachineFiles files, string path, TimeProvid
             using var kept = _folder.Lock();
             if (Settle() is not { } now || now.Revision != after.Revision)
                 return null;
-            var number = after.Revision;
-            if (number == 0 && !_folder.TryAdd(Make(++number, now.Texts, now.Machine, new(RevisionKind.Found, 0, "", "as it was before the first change"))))
-                return null;
-            if (number == 1 && after.Revision == 0)
-                _folder.MarkInPlace(1);
-            if (!_folder.TryAdd(Make(++number, texts, machine, note)))
+            var last = now.Revision;
+            if (last == 0)
+            {
+                last = _folder.After(0);
+                if (!_folder.TryAdd(Make(last, now.Texts, now.Machine, new(RevisionKind.Found, 0, "", "as it was before the first change"))))
+                    return null;
+                _folder.MarkInPlace(last);
+            }
+
+            var number = _folder.After(last);
+            if (!_folder.TryAdd(Make(number, texts, machine, note)))
                 return null;
             PutInPlace(number, texts);
             return new(number, texts, machine);
@@ -65,8 +71,8 @@ internal sealed class MachineHistory(MachineFiles files, string path, TimeProvid
     {
         var onDisk = Bare(MachineFiles.Texts(path).Value ?? []);
         if (_folder.Revisions() is not [.., var head])
-            return onDisk.Length > 0 && files.Read(onDisk, path).Value is { } first ? new(0, onDisk, first) : null;
-        if (_folder.Revision(head.Number) is not { } last || files.Read(TextsOf(last), path).Value is not { } machine)
+            return onDisk.Length > 0 && MachineOf(onDisk) is { } first ? new(0, onDisk, first) : null;
+        if (_folder.Revision(head.Number) is not { } last || MachineOf(TextsOf(last)) is not { } machine)
             return null;
         var texts = TextsOf(last);
         if (texts.SequenceEqual(onDisk))
@@ -78,11 +84,19 @@ internal sealed class MachineHistory(MachineFiles files, string path, TimeProvid
         return new(last.Number, texts, machine);
     }
 
+    // Most looks find the text that the look before found.
+    private LoadedMachine? MachineOf(IReadOnlyList<SourceText> texts)
+    {
+        if (_read is null || !_read.Texts.SequenceEqual(texts))
+            _read = files.Read(texts, path).Value is { } machine ? new(0, texts, machine) : null;
+        return _read?.Machine;
+    }
+
     private CurrentMachine TakeIn(SourceText[] onDisk, CurrentMachine last)
     {
         if (files.Read(onDisk, path).Value is { } changed)
         {
-            var number = last.Revision + 1;
+            var number = _folder.After(last.Revision);
             if (_folder.TryAdd(Make(number, onDisk, changed, new(RevisionKind.Outside, 0, "", "changed outside the editor"))))
                 _folder.MarkInPlace(number);
             return new(number, onDisk, changed);
@@ -93,11 +107,18 @@ internal sealed class MachineHistory(MachineFiles files, string path, TimeProvid
         return last;
     }
 
+    // The revision is what counts, and it is saved: where its files cannot be written now, the next look tries again.
     private void PutInPlace(int number, IReadOnlyList<SourceText> texts)
     {
-        foreach (var text in texts)
-            WholeFile.Replace(Directory.Exists(path) ? Path.Combine(path, text.File) : path, Encoding.UTF8.GetBytes(text.Text));
-        _folder.MarkInPlace(number);
+        try
+        {
+            foreach (var text in texts)
+                WholeFile.Replace(Directory.Exists(path) ? Path.Combine(path, text.File) : path, Encoding.UTF8.GetBytes(text.Text));
+            _folder.MarkInPlace(number);
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        {
+        }
     }
 
     private SavedRevision Make(int number, IReadOnlyList<SourceText> texts, LoadedMachine machine, RevisionNote note) => new(

@@ -41,6 +41,15 @@ internal sealed class NumberedFiles<T>(string folder, string word)
         }
     }
 
+    /// <summary>The first number behind another that is free, or taken by one that can be read: a damaged file keeps its number and its bytes.</summary>
+    public int After(int number)
+    {
+        do
+            number++;
+        while (File.Exists(PathOf(number)) && Read(number) is null);
+        return number;
+    }
+
     /// <summary>Adds one; false when there is one of that number already.</summary>
     public bool TryAdd(int number, T thing)
     {

@@ -36,6 +36,9 @@ internal sealed class RevisionFolder
     /// <summary>A revision with its text; null when there is none of that number.</summary>
     public SavedRevision? Revision(int number) => _revisions.Read(number);
 
+    /// <summary>The number of the revision that follows another.</summary>
+    public int After(int number) => _revisions.After(number);
+
     /// <summary>Adds a revision; false when somebody added that number before.</summary>
     public bool TryAdd(SavedRevision revision) => _revisions.TryAdd(revision.Number, revision);
 

@@ -88,11 +88,23 @@ public sealed class MachineShelf
         var stamp = FileStamp.Of(path);
         if (before is not null && before.Stamp == stamp)
             return before.Machine;
-        var machine = HistoryOf(path).Current()?.Machine ?? before?.Machine;
+        var machine = Read(path) ?? before?.Machine;
         LookAgainForUnknown();
         // Settling what was changed may write, so the stamp is taken anew.
         _shelved[path] = new(FileStamp.Of(path), machine);
         return machine;
+    }
+
+    private LoadedMachine? Read(string path)
+    {
+        try
+        {
+            return HistoryOf(path).Current()?.Machine;
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
     }
 
     private LoadedMachine? Earlier(string fingerprint)

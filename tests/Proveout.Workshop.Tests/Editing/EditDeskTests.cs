@@ -179,6 +179,35 @@ public sealed class EditDeskTests : IDisposable
     }
 
     [Fact]
+    public void A_damaged_revision_keeps_its_bytes_and_stops_nobody()
+    {
+        _machine.Paint(_first, "pink");
+        var damaged = Path.Combine(_machine.Machine + ".revisions", "revision-000003.json");
+        File.WriteAllText(damaged, "{ half");
+
+        Assert.True(_machine.Paint(_second, "violet").IsSaved);
+
+        Assert.Equal(("{ half", 4), (File.ReadAllText(damaged), _machine.View.Revision));
+        Assert.Equal(ConductorColour.Pink, _machine.ColourOf(_first));
+    }
+
+    [Fact]
+    public async Task A_build_goes_on_with_the_machine_that_it_was_started_from()
+    {
+        await using var journal = await Journal.SqliteJournal.OpenAsync(Path.Combine(_machine.Machine, "..", "journal.db"), TimeProvider.System, cancellation: TestContext.Current.CancellationToken);
+        var bench = new Bench(_machine.Shelf, Samples.Desk, journal);
+        var build = (await bench.StartAsync(new StartBuild(EditFixture.Id, "1", "Ada", ""), TestContext.Current.CancellationToken)).Value!;
+        var before = (await bench.StateAsync(build.Id, TestContext.Current.CancellationToken))!;
+
+        Assert.True(_machine.Desk.Save(EditFixture.Id, new SaveEdits(0, [new RemoveEdit(new("conductors", _second))], "Ada")).IsSaved);
+
+        var after = (await bench.StateAsync(build.Id, TestContext.Current.CancellationToken))!;
+        Assert.Equal(before.Steps.Select(step => step.Check.Id), after.Steps.Select(step => step.Check.Id));
+        Assert.Equal(EditFixture.Id, after.Build.MachineId);
+        Assert.DoesNotContain(_machine.Shelf.Find(EditFixture.Id)!.Design.Conductors, conductor => conductor.Id == _second);
+    }
+
+    [Fact]
     public void The_shelf_shows_a_new_revision_at_once_and_still_finds_what_earlier_builds_were_started_from()
     {
         var earlier = _machine.Shelf.Find(EditFixture.Id)!;

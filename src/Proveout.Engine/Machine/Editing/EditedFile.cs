@@ -12,7 +12,7 @@ internal sealed class EditedFile(SourceText source, MappingNode root)
     public MappingNode Root => root;
 
     /// <summary>The file; null, with a problem added, when its text cannot be read or is no mapping.</summary>
-    public static EditedFile? Read(SourceText source, Problems problems)
+    public static EditedFile? Parse(SourceText source, Problems problems)
     {
         var root = NodeReader.Read(source, problems);
         if (root is not null and not MappingNode)
@@ -42,7 +42,7 @@ internal sealed class EditedFile(SourceText source, MappingNode root)
     private EditedFile? Proved(string text, MappingNode wanted)
     {
         var problems = new Problems();
-        var changed = Read(source with { Text = text }, problems);
+        var changed = Parse(source with { Text = text }, problems);
         return changed is not null && !problems.Any && NodeWriter.OnOneLine(changed.Root) == NodeWriter.OnOneLine(wanted) ? changed : null;
     }
 }

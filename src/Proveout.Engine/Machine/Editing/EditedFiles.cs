@@ -9,7 +9,7 @@ internal sealed class EditedFiles(IReadOnlyList<EditedFile> files)
     public static Outcome<EditedFiles> Read(IReadOnlyList<SourceText> texts)
     {
         var problems = new Problems();
-        var read = texts.Select(text => EditedFile.Read(text, problems)).OfType<EditedFile>().ToArray();
+        var read = texts.Select(text => EditedFile.Parse(text, problems)).OfType<EditedFile>().ToArray();
         return problems.Any ? Outcome.Refused<EditedFiles>(problems.ToDiagnostics()) : Outcome.Of(new EditedFiles(read));
     }
 

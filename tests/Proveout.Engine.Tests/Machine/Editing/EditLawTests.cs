@@ -83,7 +83,7 @@ public sealed class EditLawTests
     public void What_stands_in_braces_begins_and_ends_with_them_in_the_text() => ForEach(machine =>
     {
         var problems = new Problems();
-        return Braced(EditedFile.Read(EditedMachine.Files(machine.Text)[0], problems)!.Root)
+        return Braced(EditedFile.Parse(EditedMachine.Files(machine.Text)[0], problems)!.Root)
             .All(span => machine.Text[span.Start] == '{' && machine.Text[span.End - 1] == '}');
     });
 

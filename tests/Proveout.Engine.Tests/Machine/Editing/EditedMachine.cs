@@ -39,7 +39,7 @@ internal sealed class EditedMachine
     public string WordOf(string conductor, string key)
     {
         var problems = new Problems();
-        return ((ScalarNode)EditedFile.Read(Files(Text)[0], problems)!.Root.Find("conductors")!.Find(conductor)!.Find(key)!).Text;
+        return ((ScalarNode)EditedFile.Parse(Files(Text)[0], problems)!.Root.Find("conductors")!.Find(conductor)!.Find(key)!).Text;
     }
 
     public static IReadOnlyList<SourceText> Files(string text) => [new("machine.yaml", text)];

@@ -26,6 +26,7 @@ using Proveout.Web.Pages.Level;
 using Proveout.Web.Pages.Live;
 using Proveout.Web.Pages.Measure;
 using Proveout.Web.Pages.Motor;
+using Proveout.Web.Pages.Offline;
 using Proveout.Web.Pages.Paper;
 using Proveout.Web.Pages.Parts;
 using Proveout.Web.Pages.Photo;
@@ -37,6 +38,7 @@ using Proveout.Web.Pages.Resonance;
 using Proveout.Web.Pages.Review;
 using Proveout.Web.Pages.Settings;
 using Proveout.Web.Pages.Stages;
+using Proveout.Web.Pages.Stopwatch;
 using Proveout.Web.Pages.Tension;
 using Proveout.Web.Pages.Trouble;
 using Proveout.Web.Pages.Walk;
@@ -61,7 +63,7 @@ public static class BenchHost
         // The empty builder reads no settings file and no environment, so nothing can open the bench to a network by accident.
         var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         Listen(builder.WebHost, options);
-        AddServices(builder.Services, desks);
+        AddServices(builder.Services, desks, options);
         builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Error).AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.None);
         var app = builder.Build();
         UseMiddleware(app);
@@ -77,12 +79,14 @@ public static class BenchHost
             kestrel.Listen(options.Address, options.Port);
         });
 
-    private static void AddServices(IServiceCollection services, Desks desks)
+    private static void AddServices(IServiceCollection services, Desks desks, BenchHostOptions options)
     {
         services.AddSingleton(desks.Bench);
         services.AddSingleton(desks.Designs);
         services.AddSingleton(desks.Receiving);
         services.AddSingleton(desks.Handover);
+        services.AddSingleton(MeterAtHand.At(options.Meter));
+        services.AddSingleton(TimeProvider.System);
         services.AddRouting();
         services.AddRazorComponents();
         services.Configure<HostFilteringOptions>(filter =>
@@ -113,8 +117,10 @@ public static class BenchHost
     private static void MapPages(IEndpointRouteBuilder routes, ReportCase? reports, IMeasuringDesk? measuring)
     {
         AssetEndpoints.Map(routes);
+        OfflineEndpoints.Map(routes);
         FrontEndpoints.Map(routes);
         CheckEndpoints.Map(routes);
+        HeardEndpoints.Map(routes);
         CheckListEndpoints.Map(routes);
         PartsEndpoints.Map(routes);
         RecordEndpoints.Map(routes, hasReport: reports is not null);
@@ -124,6 +130,7 @@ public static class BenchHost
         EnergiseEndpoints.Map(routes);
         AskEndpoints.Map(routes);
         WalkEndpoints.Map(routes);
+        StopwatchEndpoints.Map(routes);
         BeltsEndpoints.Map(routes, measuring);
         HeatEndpoints.Map(routes);
         SettingsEndpoints.Map(routes);

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Proveout.Web;
 using Proveout.Workshop;
 
 namespace Proveout.Cli;
@@ -19,34 +20,44 @@ internal static class ServeCommand
             if (result.Tokens.Count == 1 && int.TryParse(result.Tokens[0].Value, out var number) && number is < 0 or > 65535)
                 result.AddError($"`{number}` is not a port. Give a number from 1 to 65535.");
         });
+        var meter = new Option<string?>("--meter")
+        {
+            Description = "A meter on the network that speaks SCPI over TCP; the page of a check then offers to take the reading from it.",
+            HelpName = "HOST:PORT",
+        };
+        meter.Validators.Add(result =>
+        {
+            if (result.Tokens.Count == 1 && MeterAddress.TryRead(result.Tokens[0].Value) is null)
+                result.AddError($"`{result.Tokens[0].Value}` is not the address of a meter. Give its name or number and its port, such as 192.168.1.40:5025.");
+        });
         var command = new ExampleCommand(
             "serve",
             "Serve the bench as pages for a browser on this computer; the first line printed is its address.",
             "proveout serve samples/alderbrook --port 8015")
         {
-            machines, port, options.Journal,
+            machines, port, meter, options.Journal,
         };
         command.SetAction((parse, cancellation) => RunAsync(
             terminal,
             options.FilesOf(parse),
             parse.GetValue(machines) is { Length: > 0 } given ? [.. given.Select(Places.MachineAt)] : Places.SampleMachines,
             options.JournalOf(parse),
-            parse.GetValue(port),
+            new BenchHostOptions { Port = parse.GetValue(port), Meter = parse.GetValue(meter) is { } address ? MeterAddress.TryRead(address) : null },
             cancellation));
         return command;
     }
 
     /// <summary>Serves the samples on a free port.</summary>
     public static Task<int> RunWithDefaultsAsync(Terminal terminal, MachineFiles files, CancellationToken cancellation) =>
-        RunAsync(terminal, files, Places.SampleMachines, Places.Journal, 0, cancellation);
+        RunAsync(terminal, files, Places.SampleMachines, Places.Journal, new BenchHostOptions(), cancellation);
 
     private static async Task<int> RunAsync(
-        Terminal terminal, MachineFiles files, IReadOnlyList<string> machines, string journal, int port, CancellationToken cancellation)
+        Terminal terminal, MachineFiles files, IReadOnlyList<string> machines, string journal, BenchHostOptions serving, CancellationToken cancellation)
     {
         var diagnostics = machines.SelectMany(machine => files.Read(machine).Diagnostics).ToArray();
         if (diagnostics.Length > 0)
             return terminal.Refuse(diagnostics);
         await using var workplace = await Workplace.OpenAsync(files, machines, journal, cancellation);
-        return await BenchServing.RunAsync(terminal, workplace, port, cancellation);
+        return await BenchServing.RunAsync(terminal, workplace, serving, cancellation);
     }
 }

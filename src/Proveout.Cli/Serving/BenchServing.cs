@@ -8,16 +8,16 @@ internal static class BenchServing
 {
     private static readonly TimeSpan GraceForOpenPages = TimeSpan.FromSeconds(1);
 
-    public static async Task<int> RunAsync(Terminal terminal, Workplace workplace, int port, CancellationToken cancellation)
+    public static async Task<int> RunAsync(Terminal terminal, Workplace workplace, BenchHostOptions options, CancellationToken cancellation)
     {
-        await using var app = BenchHost.Build(new BenchHostOptions { Port = port }, workplace.Desks);
+        await using var app = BenchHost.Build(options, workplace.Desks);
         try
         {
             await app.StartAsync(cancellation);
         }
         catch (IOException)
         {
-            return terminal.Refuse("port-taken", $"port {port}", "Another program listens on this port.", "Give another one, or leave --port out for a free one.");
+            return terminal.Refuse("port-taken", $"port {options.Port}", "Another program listens on this port.", "Give another one, or leave --port out for a free one.");
         }
 
         terminal.Say($"Bench: {app.Urls.First().TrimEnd('/')}/");

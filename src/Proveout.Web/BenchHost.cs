@@ -30,6 +30,7 @@ using Proveout.Web.Pages.Level;
 using Proveout.Web.Pages.Live;
 using Proveout.Web.Pages.Measure;
 using Proveout.Web.Pages.Motor;
+using Proveout.Web.Pages.Offline;
 using Proveout.Web.Pages.Paper;
 using Proveout.Web.Pages.Parts;
 using Proveout.Web.Pages.Photo;
@@ -41,6 +42,7 @@ using Proveout.Web.Pages.Resonance;
 using Proveout.Web.Pages.Review;
 using Proveout.Web.Pages.Settings;
 using Proveout.Web.Pages.Stages;
+using Proveout.Web.Pages.Stopwatch;
 using Proveout.Web.Pages.Tension;
 using Proveout.Web.Pages.Trouble;
 using Proveout.Web.Pages.Walk;
@@ -65,7 +67,7 @@ public static class BenchHost
         // The empty builder reads no settings file and no environment, so nothing can open the bench to a network by accident.
         var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         Listen(builder.WebHost, options);
-        AddServices(builder.Services, desks);
+        AddServices(builder.Services, desks, options);
         BenchOpening.AddServices(builder.Services, options.Opening);
         Logs.Add(builder.Logging, options.Log);
         if (options.Metrics)
@@ -90,13 +92,14 @@ public static class BenchHost
             kestrel.Listen(options.Address, options.Port, listen => BenchOpening.UseTls(listen, options.Opening));
         });
 
-    private static void AddServices(IServiceCollection services, Desks desks)
+    private static void AddServices(IServiceCollection services, Desks desks, BenchHostOptions options)
     {
         services.AddSingleton(desks.Bench);
         services.AddSingleton(desks.Designs);
         services.AddSingleton(desks.Receiving);
         services.AddSingleton(desks.Handover);
         services.AddSingleton(desks.Books);
+        services.AddSingleton(MeterAtHand.At(options.Meter));
         services.AddRouting();
         services.AddRazorComponents();
         services.Configure<HostFilteringOptions>(filter =>
@@ -133,8 +136,10 @@ public static class BenchHost
     {
         var (reports, measuring) = (desks.Reports, desks.Measuring);
         AssetEndpoints.Map(routes);
+        OfflineEndpoints.Map(routes);
         FrontEndpoints.Map(routes);
         CheckEndpoints.Map(routes);
+        HeardEndpoints.Map(routes);
         CheckListEndpoints.Map(routes);
         PartsEndpoints.Map(routes);
         RecordEndpoints.Map(routes, hasReport: reports is not null);
@@ -144,6 +149,7 @@ public static class BenchHost
         EnergiseEndpoints.Map(routes);
         AskEndpoints.Map(routes);
         WalkEndpoints.Map(routes);
+        StopwatchEndpoints.Map(routes);
         BeltsEndpoints.Map(routes, measuring);
         HeatEndpoints.Map(routes);
         SettingsEndpoints.Map(routes);

@@ -19,4 +19,7 @@ public sealed record BenchHostOptions
 
     /// <summary>Whether it counts and measures its work, and tells at `/metrics` on this computer.</summary>
     public bool Metrics { get; init; }
+
+    /// <summary>Where a meter listens that gives its reading by itself; null when there is none. Given once at the start, never by a page.</summary>
+    public DnsEndPoint? Meter { get; init; }
 }

@@ -9,10 +9,11 @@ namespace Proveout.Browser.Tests;
 /// <summary>The bench on a free port of this computer, with one build of a sample started.</summary>
 public sealed class BenchSite : IAsyncDisposable
 {
-    private readonly WebApplication _app;
+    private WebApplication _app;
     private readonly SampleBench _samples;
 
-    private BenchSite(WebApplication app, SampleBench samples, BuildSummary build) => (_app, _samples, Build) = (app, samples, build);
+    private BenchSite(WebApplication app, SampleBench samples, BuildSummary build) =>
+        (_app, _samples, Build, Address) = (app, samples, build, app.Urls.First());
 
     public IBench Bench => _samples.Bench;
 
@@ -21,7 +22,22 @@ public sealed class BenchSite : IAsyncDisposable
     /// <summary>A machine that may be changed.</summary>
     public string Own { get; private init; } = "";
 
-    public string Address => _app.Urls.First();
+    public string Address { get; }
+
+    /// <summary>Breaks the link: nothing answers at the address any more.</summary>
+    public async Task StopAsync()
+    {
+        using var grace = new CancellationTokenSource(TimeSpan.FromMilliseconds(200));
+        await _app.StopAsync(grace.Token);
+        await _app.DisposeAsync();
+    }
+
+    /// <summary>Mends it: the same journal at the same address, with the guards of a new process.</summary>
+    public async Task StartAgainAsync()
+    {
+        _app = BenchHost.Build(new BenchHostOptions { Port = new Uri(Address).Port }, _samples.Desks);
+        await _app.StartAsync();
+    }
 
     public static async Task<BenchSite> StartAsync()
     {

@@ -57,6 +57,8 @@ internal static class PageAddresses
             ("tension", "/tension"),
             ("motor", "/motor?teeth=20&current=1.68&resistance=1.65&inductance=2.8&holding-torque=0.44&mass=0.5&acceleration=5&speed=300&belt-stiffness=10000&loop=1000&travel=300"),
             ("health", "/health"),
+            ("stopwatch", "/stopwatch?from=0&to=83400"),
+            ("offline", "/offline"),
             ("missing", "/nothing/here"),
         ];
     }

@@ -28,6 +28,8 @@ public sealed class HelpTests
     [InlineData("plan")]
     [InlineData("serve", "--port", "seventy")]
     [InlineData("serve", "--port", "70000")]
+    [InlineData("serve", "--meter", "192.168.1.40")]
+    [InlineData("serve", "--meter", "http://192.168.1.40:5025/")]
     [InlineData("readings", "pennywort", "A1.V+")]
     [InlineData("verify")]
     [InlineData("verify", "P-7", "--all")]

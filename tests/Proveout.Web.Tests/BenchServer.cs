@@ -1,3 +1,4 @@
+using System.Net;
 using Microsoft.AspNetCore.Builder;
 using Proveout.Web.Tests.Samples;
 using Proveout.Workshop;
@@ -23,13 +24,16 @@ internal sealed class BenchServer : IAsyncDisposable
     public static Task<BenchServer> StartAsync(string serial = "oven-7", string builder = "Mara Lindt", string machine = SampleBench.Machine) =>
         StartAsync(bench => bench, serial, builder, machine);
 
+    /// <summary>Starts a host that was told of a meter.</summary>
+    public static Task<BenchServer> StartWithMeterAsync(DnsEndPoint meter) => StartAsync(bench => bench, meter: meter);
+
     /// <summary>Starts a host whose bench is wrapped by another.</summary>
     public static async Task<BenchServer> StartAsync(
-        Func<IBench, IBench> wrap, string serial = "oven-7", string builder = "Mara Lindt", string machine = SampleBench.Machine)
+        Func<IBench, IBench> wrap, string serial = "oven-7", string builder = "Mara Lindt", string machine = SampleBench.Machine, DnsEndPoint? meter = null)
     {
         var samples = await SampleBench.OpenAsync();
         var started = await samples.Bench.StartAsync(new StartBuild(machine, serial, builder, ""), default);
-        var app = BenchHost.Build(new BenchHostOptions(), samples.Desks with { Bench = wrap(samples.Bench) });
+        var app = BenchHost.Build(new BenchHostOptions { Meter = meter }, samples.Desks with { Bench = wrap(samples.Bench) });
         await app.StartAsync();
         return new BenchServer(app, samples, started.Value!);
     }

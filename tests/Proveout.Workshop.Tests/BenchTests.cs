@@ -77,6 +77,34 @@ public sealed class BenchTests
         Assert.Equal(once.LastSequence, twice.LastSequence);
     }
 
+    [Fact]
+    public async Task An_entry_made_on_an_open_check_does_not_overturn_what_somebody_else_entered_meanwhile()
+    {
+        await using var fixture = await BenchFixture.OpenAsync();
+        var build = await fixture.StartAsync();
+        var step = (await fixture.Bench.StateAsync(build.Id, default))!.Steps[0];
+        await fixture.Bench.EnterReadingAsync(build.Id, new ReadingRequest(step.Check.Id, GoodText(step), "Ida", Guid.NewGuid()), default);
+        var late = new ReadingRequest(step.Check.Id, "4k7", "Ada", Guid.NewGuid()) { SeenOpen = true };
+        var refused = await fixture.Bench.EnterReadingAsync(build.Id, late, default);
+        Assert.Contains("Meanwhile Ida entered", Assert.Single(refused.Diagnostics).Message, StringComparison.Ordinal);
+        var skipped = await fixture.Bench.SkipAsync(build.Id, new SkipRequest(step.Check.Id, "No time.", "Ada", Guid.NewGuid()) { SeenOpen = true }, default);
+        Assert.NotEmpty(skipped.Diagnostics);
+        Assert.Equal(StepStatus.Passed, (await fixture.Bench.StateAsync(build.Id, default))!.FindStep(step.Check.Id)!.Status);
+    }
+
+    [Fact]
+    public async Task Two_entries_of_one_person_for_a_check_that_stood_open_are_a_reading_and_its_correction_however_often_they_are_sent()
+    {
+        await using var fixture = await BenchFixture.OpenAsync();
+        var build = await fixture.StartAsync();
+        var check = (await fixture.Bench.StateAsync(build.Id, default))!.Steps[0].Check.Id;
+        ReadingRequest[] waiting = [new(check, "4k7", "Ada", Guid.NewGuid()) { SeenOpen = true }, new(check, "0.3", "Ada", Guid.NewGuid()) { SeenOpen = true }];
+        foreach (var request in waiting.Concat(waiting))
+            Assert.NotNull((await fixture.Bench.EnterReadingAsync(build.Id, request, default)).Value);
+        var readings = (await fixture.Journal.ReadAsync(Guid.Parse(build.Id))).Select(entry => entry.Content).Where(content => content is ReadingEntered or ReadingCorrected);
+        Assert.Collection(readings, first => Assert.IsType<ReadingEntered>(first), second => Assert.IsType<ReadingCorrected>(second));
+    }
+
     [Theory]
     [InlineData("OL")]
     [InlineData("open")]

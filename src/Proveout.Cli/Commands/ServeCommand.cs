@@ -30,6 +30,16 @@ internal static class ServeCommand
         log.AcceptOnlyFromAmong("plain", "json");
         var metrics = new Option<bool>("--metrics") { Description = "Count and measure, and tell at /metrics to programs on this computer (docs/operation.md)." };
         var opening = new OpeningOptions();
+        var meter = new Option<string?>("--meter")
+        {
+            Description = "A meter on the network that speaks SCPI over TCP; the page of a check then offers to take the reading from it.",
+            HelpName = "HOST:PORT",
+        };
+        meter.Validators.Add(result =>
+        {
+            if (result.Tokens.Count == 1 && MeterAddress.TryRead(result.Tokens[0].Value) is null)
+                result.AddError($"`{result.Tokens[0].Value}` is not the address of a meter. Give its name or number and its port, such as 192.168.1.40:5025.");
+        });
         var command = new ExampleCommand(
             "serve",
             "Serve the bench as pages for a browser on this computer, or behind a sign-in for others too; the first line printed is its address.",
@@ -37,10 +47,7 @@ internal static class ServeCommand
             "proveout serve samples/alderbrook --port 8015 --address 0.0.0.0 --name bench.local --certificate bench.pfx",
             "proveout serve --port 8015 --journal /var/lib/proveout/journal.db --log json --metrics")
         {
-            machines, port, options.Journal, log, metrics,
-        };
-        {
-            machines, port, options.Journal, log, metrics,
+            machines, port, options.Journal, log, metrics, meter,
         };
         opening.AddTo(command);
         command.MindsSignals = true;
@@ -49,7 +56,13 @@ internal static class ServeCommand
             options.FilesOf(parse),
             parse.GetValue(machines) is { Length: > 0 } given ? [.. given.Select(Places.MachineAt)] : Places.SampleMachines,
             options.JournalOf(parse),
-            new BenchHostOptions { Port = parse.GetValue(port), Log = ShapeOf(parse.GetValue(log)), Metrics = parse.GetValue(metrics) },
+            new BenchHostOptions
+            {
+                Port = parse.GetValue(port),
+                Log = ShapeOf(parse.GetValue(log)),
+                Metrics = parse.GetValue(metrics),
+                Meter = parse.GetValue(meter) is { } address ? MeterAddress.TryRead(address) : null,
+            },
             opening.Of(parse),
             cancellation));
         return command;

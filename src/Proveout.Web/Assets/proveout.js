@@ -11,10 +11,25 @@
     if (first && matchMedia("(pointer: fine)").matches) first.focus({ preventScroll: true });
   };
 
-  // Refuses a photograph that is too large before it is sent.
-  document.addEventListener("change", (event) => {
+  // A large photograph is drawn anew, smaller, before it leaves the device; what the camera noted beside it, such as the place, is not drawn.
+  const mostPixels = 2400;
+  const smaller = async (file) => {
+    const picture = await createImageBitmap(file).catch(() => null);
+    const scale = picture ? mostPixels / Math.max(picture.width, picture.height) : 1;
+    if (scale >= 1) return file;
+    const canvas = Object.assign(document.createElement("canvas"), { width: Math.round(picture.width * scale), height: Math.round(picture.height * scale) });
+    canvas.getContext("2d").drawImage(picture, 0, 0, canvas.width, canvas.height);
+    const drawn = await new Promise((done) => canvas.toBlob(done, "image/jpeg", 0.85));
+    return drawn ? new File([drawn], file.name.replace(/\.[^.]*$/, ".jpg"), { type: "image/jpeg" }) : file;
+  };
+
+  // Refuses a photograph that is too large still before it is sent.
+  document.addEventListener("change", async (event) => {
     const picker = event.target.closest("input[type='file'][data-most]");
     if (!picker) return;
+    const files = new DataTransfer();
+    for (const file of picker.files) files.items.add(await smaller(file));
+    picker.files = files.files;
     const large = [...picker.files].some((file) => file.size > Number(picker.dataset.most));
     picker.setCustomValidity(large ? "This photograph is larger than 12 MB. Choose a smaller one." : "");
     picker.reportValidity();
@@ -66,6 +81,7 @@
     });
     document.title = page.title;
     news.dataset.events = page.getElementById("news").dataset.events;
+    document.dispatchEvent(new Event("refreshed"));
   };
 
   let stream = null;

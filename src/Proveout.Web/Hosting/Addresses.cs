@@ -15,6 +15,16 @@ internal static class Addresses
 
     public const string Metrics = "/metrics";
 
+    public const string Offline = "/offline";
+
+    public const string Worker = "/worker.js";
+
+    public const string Manifest = "/manifest.webmanifest";
+
+    public const string Heard = "/heard";
+
+    public const string Stopwatch = "/stopwatch";
+
     public const string Tension = "/tension";
 
     public const string Motor = "/motor";

@@ -10,9 +10,18 @@ internal sealed class Asset
     public static readonly Asset Tension = new("tension.js", "text/javascript; charset=utf-8");
     public static readonly Asset Edit = new("edit.js", "text/javascript; charset=utf-8");
     public static readonly Asset Recorder = new("recorder.js", "text/javascript; charset=utf-8");
+    public static readonly Asset Queue = new("queue.js", "text/javascript; charset=utf-8");
+    public static readonly Asset Link = new("link.js", "text/javascript; charset=utf-8");
+    public static readonly Asset Hands = new("hands.js", "text/javascript; charset=utf-8");
+    public static readonly Asset Stopwatch = new("stopwatch.js", "text/javascript; charset=utf-8");
+    public static readonly Asset SmallIcon = new("icon-192.png", "image/png");
+    public static readonly Asset LargeIcon = new("icon-512.png", "image/png");
+
+    /// <summary>Handed out under an address of its own: a service worker rules the addresses below its own only.</summary>
+    public static readonly Asset Worker = new("worker.js", "text/javascript; charset=utf-8");
     public static readonly Asset Icon = new("icon.svg", "image/svg+xml");
 
-    public static readonly IReadOnlyList<Asset> All = [Stylesheet, Script, Tension, Edit, Recorder, Icon];
+    public static readonly IReadOnlyList<Asset> All = [Stylesheet, Script, Tension, Edit, Recorder, Queue, Link, Hands, Stopwatch, SmallIcon, LargeIcon, Icon];
 
     private Asset(string name, string contentType, params string[] parts)
     {

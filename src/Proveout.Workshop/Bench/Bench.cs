@@ -75,15 +75,24 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal) :
         var reading = new Journal.Reading(
             check.Id, check.SetUp, request.Text.Trim(), isOver ? null : value, isOver, isOver ? "" : check.Unit, VerdictWords.Of(check.Judge(value)));
         var entries = await journal.ReadAsync(found.Build.Id, 0, cancellation);
-        EntryContent content = LastReading(entries, check.Id, request.Key) is { } earlier ? new ReadingCorrected(earlier, reading) : new ReadingEntered(reading);
+        if (request.SeenOpen && SeenBefore.Refusal(entries, check.Id, request.Person.Trim(), request.Key) is { } unseen)
+            return Outcome.Refused<BenchState>([unseen]);
+        EntryContent content = SeenBefore.LastReading(entries, check.Id, request.Key) is { } earlier ? new ReadingCorrected(earlier, reading) : new ReadingEntered(reading);
         return await AppendAsync(found, new EntryDraft(request.Key, request.Person.Trim(), InstrumentOf(entries), content), cancellation);
     }
 
     /// <inheritdoc/>
-    public Task<Outcome<BenchState>> SkipAsync(string buildId, SkipRequest request, CancellationToken cancellation) =>
-        string.IsNullOrWhiteSpace(request.Reason)
-            ? Refuse(Refusals.Empty("The reason", "Say in a few words why this check is left out."))
-            : AppendAsync(buildId, new EntryDraft(request.Key, request.Person.Trim(), "", new CheckSkipped(request.CheckId, request.Reason.Trim())), cancellation);
+    public async Task<Outcome<BenchState>> SkipAsync(string buildId, SkipRequest request, CancellationToken cancellation)
+    {
+        if (string.IsNullOrWhiteSpace(request.Reason))
+            return Outcome.Refused<BenchState>([Refusals.Empty("The reason", "Say in a few words why this check is left out.")]);
+        if (await FindAsync(buildId, cancellation) is not { } found)
+            return Outcome.Refused<BenchState>([Refusals.NoSuchBuild(buildId)]);
+        var entries = request.SeenOpen ? await journal.ReadAsync(found.Build.Id, 0, cancellation) : [];
+        return SeenBefore.Refusal(entries, request.CheckId, request.Person.Trim(), request.Key) is { } unseen
+            ? Outcome.Refused<BenchState>([unseen])
+            : await AppendAsync(found, new EntryDraft(request.Key, request.Person.Trim(), "", new CheckSkipped(request.CheckId, request.Reason.Trim())), cancellation);
+    }
 
     /// <inheritdoc/>
     public Task<Outcome<BenchState>> NoteDeviationAsync(string buildId, DeviationRequest request, CancellationToken cancellation) =>
@@ -109,13 +118,12 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal) :
 
     /// <inheritdoc/>
     public Task<Outcome<BenchState>> AttachPhotoAsync(string buildId, PhotoRequest request, CancellationToken cancellation) =>
-        Photograph.MediaType(request.Bytes.Span) is not { } mediaType
-            ? Refuse(Refusals.NoPicture())
-            : AppendAsync(
-                buildId,
-                EntryDraft.OfPhoto(
-                    request.Key, request.Person.Trim(), request.Subject.Trim(), Path.GetFileName(request.FileName), mediaType, request.Bytes, request.Caption.Trim()),
-                cancellation);
+        Photograph.MediaType(request.Bytes.Span) is not { } mediaType ? Refuse(Refusals.NoPicture())
+        : PlainPhotograph.Of(request.Bytes) is not { } plain ? Refuse(Refusals.BrokenPicture())
+        : AppendAsync(
+            buildId,
+            EntryDraft.OfPhoto(request.Key, request.Person.Trim(), request.Subject.Trim(), Path.GetFileName(request.FileName), mediaType, plain, request.Caption.Trim()),
+            cancellation);
 
     /// <inheritdoc/>
     public async Task<PhotoContent?> PhotoAsync(string buildId, string sha256, CancellationToken cancellation) =>
@@ -225,15 +233,6 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal) :
     }
 
     private static Task<Outcome<BenchState>> Refuse(Diagnostic diagnostic) => Task.FromResult(Outcome.Refused<BenchState>([diagnostic]));
-
-    // A repeated draft must say the same again, so the entry that it made already does not count as an earlier one.
-    private static int? LastReading(IReadOnlyList<Entry> entries, string checkId, Guid key)
-    {
-        var earlier = entries.TakeWhile(entry => entry.Key != key).LastOrDefault(entry =>
-            entry.Content is ReadingEntered entered && entered.Reading.CheckId == checkId
-            || entry.Content is ReadingCorrected corrected && corrected.Reading.CheckId == checkId);
-        return earlier?.Sequence;
-    }
 
     private static string InstrumentOf(IReadOnlyList<Entry> entries) =>
         entries.Select(entry => entry.Content).OfType<InstrumentDeclared>().LastOrDefault()?.Name ?? DefaultInstrument;

@@ -23,6 +23,11 @@ internal static class Refusals
     public static Diagnostic UnreadableReading(string text, string unit) =>
         Of("unreadable-reading", $"`{text}` is not a reading.", ReadingText.HelpFor(unit));
 
+    public static Diagnostic NotSeen(string person, string? reading) => Of(
+        "not-seen",
+        $"Meanwhile {person} {(reading is null ? "left this check out" : $"entered {reading} at this check")}, so yours was not entered over it.",
+        "Look at what stands there now; enter yours again if it corrects that.");
+
     public static Diagnostic Empty(string what, string mend) => Of("empty", $"{what} is empty.", mend);
 
     public static Diagnostic NoPicture() =>
@@ -30,6 +35,9 @@ internal static class Refusals
 
     public static Diagnostic OwnEntries(string person) => Of(
         "own-entries", $"{person} made entries in this record, so {person} cannot sign it off as its checker.", "A checker is a second person, who entered nothing here. Sign as the builder, or ask someone else to check.");
+
+    public static Diagnostic BrokenPicture() =>
+        Of("broken-picture", "This picture is cut short or broken, so its notes on place and time cannot be taken out.", "Save it anew, or take it again.");
 
     public static Diagnostic Journal(string sentence) => Of("journal", sentence, "");
 

@@ -10,6 +10,8 @@ internal sealed class CheckForms(IBench bench, CheckView view, PostedForm form, 
 {
     private string Person => form.Person(view.Person);
 
+    private bool SeenOpen => form.Text("seen") == "open";
+
     private string CheckId => view.Step.Check.Id;
 
     /// <summary>Enters the form; returns what is wrong with it, nothing when it was taken.</summary>
@@ -27,12 +29,16 @@ internal sealed class CheckForms(IBench bench, CheckView view, PostedForm form, 
     public string NextAddress => form.Name is "deviation" or "photo" ? $"{view.Address}#notes" : view.Address;
 
     private async Task<IReadOnlyList<string>> ReadingAsync() =>
-        Sentences(await bench.EnterReadingAsync(view.BuildId, new ReadingRequest(CheckId, form.Text("text"), Person, form.Key), cancellation));
+        Sentences(await bench.EnterReadingAsync(view.BuildId, Reading(), cancellation));
+
+    private ReadingRequest Reading() => new(CheckId, form.Text("text"), Person, form.Key) { SeenOpen = SeenOpen };
+
+    private SkipRequest Skip() => new(CheckId, form.Text("reason"), Person, form.Key) { SeenOpen = SeenOpen };
 
     private async Task<IReadOnlyList<string>> SkipAsync() =>
         form.Text("reason").Length == 0
             ? ["No reason is given. Say in a few words why the check is left out."]
-            : Sentences(await bench.SkipAsync(view.BuildId, new SkipRequest(CheckId, form.Text("reason"), Person, form.Key), cancellation));
+            : Sentences(await bench.SkipAsync(view.BuildId, Skip(), cancellation));
 
     private async Task<IReadOnlyList<string>> DeviationAsync() =>
         form.Text("note").Length == 0

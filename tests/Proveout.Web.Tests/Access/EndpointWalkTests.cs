@@ -1,5 +1,4 @@
 using System.Net;
-using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Routing;
 using Proveout.Web.Access;
 using Proveout.Workshop;

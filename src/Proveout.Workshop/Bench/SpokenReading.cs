@@ -10,16 +10,43 @@ public static class SpokenReading
 
     private static readonly Dictionary<string, string> Prefixes = new(StringComparer.Ordinal)
     {
-        ["kilo"] = "k", ["k"] = "k", ["mega"] = "M", ["meg"] = "M", ["milli"] = "m",
+        ["kilo"] = "k",
+        ["k"] = "k",
+        ["mega"] = "M",
+        ["meg"] = "M",
+        ["milli"] = "m",
     };
 
     private static readonly Dictionary<string, (string Prefix, string Unit)> Units = new(StringComparer.Ordinal)
     {
-        ["ohm"] = ("", "Ω"), ["ohms"] = ("", "Ω"), ["ω"] = ("", "Ω"), ["kω"] = ("k", "Ω"), ["kilohm"] = ("k", "Ω"), ["kilohms"] = ("k", "Ω"), ["kiloohm"] = ("k", "Ω"), ["kiloohms"] = ("k", "Ω"),
-        ["megohm"] = ("M", "Ω"), ["megohms"] = ("M", "Ω"), ["megaohm"] = ("M", "Ω"), ["megaohms"] = ("M", "Ω"), ["milliohm"] = ("m", "Ω"), ["milliohms"] = ("m", "Ω"),
-        ["volt"] = ("", "V"), ["volts"] = ("", "V"), ["v"] = ("", "V"), ["millivolt"] = ("m", "V"), ["millivolts"] = ("m", "V"),
-        ["ampere"] = ("", "A"), ["amperes"] = ("", "A"), ["amp"] = ("", "A"), ["amps"] = ("", "A"), ["a"] = ("", "A"), ["milliampere"] = ("m", "A"), ["milliamperes"] = ("m", "A"),
-        ["milliamp"] = ("m", "A"), ["milliamps"] = ("m", "A"),
+        ["ohm"] = ("", "Ω"),
+        ["ohms"] = ("", "Ω"),
+        ["ω"] = ("", "Ω"),
+        ["kω"] = ("k", "Ω"),
+        ["kilohm"] = ("k", "Ω"),
+        ["kilohms"] = ("k", "Ω"),
+        ["kiloohm"] = ("k", "Ω"),
+        ["kiloohms"] = ("k", "Ω"),
+        ["megohm"] = ("M", "Ω"),
+        ["megohms"] = ("M", "Ω"),
+        ["megaohm"] = ("M", "Ω"),
+        ["megaohms"] = ("M", "Ω"),
+        ["milliohm"] = ("m", "Ω"),
+        ["milliohms"] = ("m", "Ω"),
+        ["volt"] = ("", "V"),
+        ["volts"] = ("", "V"),
+        ["v"] = ("", "V"),
+        ["millivolt"] = ("m", "V"),
+        ["millivolts"] = ("m", "V"),
+        ["ampere"] = ("", "A"),
+        ["amperes"] = ("", "A"),
+        ["amp"] = ("", "A"),
+        ["amps"] = ("", "A"),
+        ["a"] = ("", "A"),
+        ["milliampere"] = ("m", "A"),
+        ["milliamperes"] = ("m", "A"),
+        ["milliamp"] = ("m", "A"),
+        ["milliamps"] = ("m", "A"),
     };
 
     /// <summary>The reading as it would be typed, such as <c>4.7 kΩ</c>; null when what was heard is none, or is in another unit.</summary>

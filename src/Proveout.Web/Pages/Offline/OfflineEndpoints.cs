@@ -55,6 +55,9 @@ internal static class OfflineEndpoints
 
     private static Dictionary<string, string> Icon(Asset asset, string sizes, string purpose) => new()
     {
-        ["src"] = asset.Address, ["sizes"] = sizes, ["type"] = asset.ContentType, ["purpose"] = purpose,
+        ["src"] = asset.Address,
+        ["sizes"] = sizes,
+        ["type"] = asset.ContentType,
+        ["purpose"] = purpose,
     };
 }

@@ -147,7 +147,10 @@ internal static class DictionaryFile
 
         public override string ToString() => string.Create(
             CultureInfo.InvariantCulture,
-            $"{_count:N0} intervals compared: {_unequal:N0} differ, by {_largest:0.0e0} of their value at most; {_verdicts} verdicts differ; {_unmatched:N0} are in one dictionary only");
+            $"""
+            {_count:N0} intervals compared: {_unequal:N0} differ, by {_largest:0.0e0} of their value at most
+            {_verdicts} verdicts differ; {_unmatched:N0} intervals are in one dictionary only
+            """);
 
         private static double Relative(double before, double now) => before.Equals(now) ? 0 : Math.Abs(before - now) / Math.Max(Math.Abs(before), Math.Abs(now));
     }

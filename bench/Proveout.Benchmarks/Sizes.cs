@@ -23,9 +23,12 @@ internal static class Sizes
         var prepared = ProcessorTime.Of(1, () => campaign = new WiringCampaign(design));
         var ran = ProcessorTime.Of(1, () => dictionary = campaign.Run());
         var changed = Enumerable.Range(0, campaign.Faults.Count).Sum(fault => (long)dictionary.ResponseOf(fault).Checks.Length);
-        output.WriteLine(string.Create(
-            CultureInfo.InvariantCulture,
-            $"{design.Terminals.Count(),6} terminals, {campaign.Context.Wiring.Nodes.Count,6} nodes, {campaign.Faults.Count,6} faults, {campaign.CandidateCount,6} checks in {dictionary.SetUps.Count,4} set-ups: prepared in {prepared.Processor:0.00} s processor, run in {ran.Processor:0.00} s processor, {changed:N0} readings changed, {Process.GetCurrentProcess().PeakWorkingSet64 >> 20} MiB at most resident, {GC.GetTotalMemory(forceFullCollection: true) >> 20} MiB held with the campaign"));
+        var (most, held) = (Process.GetCurrentProcess().PeakWorkingSet64 >> 20, GC.GetTotalMemory(forceFullCollection: true) >> 20);
+        Line(output, $"{design.Terminals.Count()} terminals, {campaign.Context.Wiring.Nodes.Count} nodes, {campaign.Faults.Count} faults, {campaign.CandidateCount} checks in {dictionary.SetUps.Count} set-ups:");
+        Line(output, $"  prepared in {prepared.Processor:0.00} s, run in {ran.Processor:0.00} s of processor time; {changed:N0} readings changed");
+        Line(output, $"  {most} MiB at most resident, {held} MiB held by campaign and dictionary");
         GC.KeepAlive(campaign);
     }
+
+    private static void Line(TextWriter output, FormattableString text) => output.WriteLine(text.ToString(CultureInfo.InvariantCulture));
 }

@@ -22,8 +22,8 @@ internal sealed class DiodeTable : ICheckTable
         (_ports, _place, Candidates, FirstCheck) = (ports, place, candidates, firstCheck);
         Paths = new PathVolts(wiring, state, Mode);
         Ways = Array.ConvertAll(candidates, candidate => Paths.Best(candidate.A, candidate.B));
-        _waysThrough = Ways.Index().SelectMany(way => way.Item.Elements.Select(element => (element, way.Index))).GroupBy(item => item.element, item => item.Index).ToDictionary(group => group.Key, group => group.ToArray());
-        _joinedTo = candidates.Index().GroupBy(item => Strays.RootOf(Low.IslandsOf(PortOf(item.Index)).OfA), item => item.Index).ToDictionary(group => group.Key, group => group.ToArray());
+        _waysThrough = Sorted(Ways.Index().SelectMany(way => way.Item.Elements.Select(element => (element, way.Index))));
+        _joinedTo = Sorted(candidates.Index().Select(item => (Strays.RootOf(Low.IslandsOf(PortOf(item.Index)).OfA), item.Index)));
         Good =
         [
             .. candidates.Select((_, index) => DiodeBounds.Of(
@@ -66,6 +66,9 @@ internal sealed class DiodeTable : ICheckTable
 
     /// <summary>Limits of the volts of each port in the machine as designed; infinite when over range.</summary>
     public (double LowVolts, double HighVolts)[] Good { get; }
+
+    private static Dictionary<int, int[]> Sorted(IEnumerable<(int Place, int Index)> candidates) =>
+        candidates.GroupBy(item => item.Place, item => item.Index).ToDictionary(group => group.Key, group => group.ToArray());
 
     /// <inheritdoc/>
     public ICheckWorker NewWorker(IReadOnlyList<ICheckWorker> before) => new DiodeWorker(this, (PortWorker)before[_place]);

@@ -33,6 +33,9 @@ internal interface IJournalRows
 
     StoredEnd? FindEnd(Guid build);
 
+    /// <summary>How many entries the record of each build has, in any order.</summary>
+    IEnumerable<(Guid Build, long Entries)> ListEnds();
+
     byte[]? FindFile(string sha256);
 
     /// <summary>Keeps bytes under their fingerprint; does nothing when they are there.</summary>

@@ -51,6 +51,14 @@ public class StoreJournal : IJournal
             cancellation);
 
     /// <inheritdoc/>
+    public Task<IReadOnlyList<BuildNews>> ReadNewsAsync(IReadOnlyDictionary<Guid, int> known, int most, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(known);
+        ArgumentOutOfRangeException.ThrowIfLessThan(most, 1);
+        return _store.ReadAsync(rows => News.Of(rows, known, most), cancellation);
+    }
+
+    /// <inheritdoc/>
     public async IAsyncEnumerable<Entry> WatchAsync(
         Guid buildId, int afterSequence = 0, [EnumeratorCancellation] CancellationToken cancellation = default)
     {

@@ -10,9 +10,10 @@ internal sealed class Workplace : IAsyncDisposable
     private Workplace(MachineShelf shelf, IJournal journal)
     {
         (Shelf, Journal) = (shelf, journal);
-        Bench = new Bench(shelf, Planning.Desk, journal);
+        var records = new WorkshopRecords(journal);
+        Bench = new Bench(shelf, Planning.Desk, journal, records);
         Reports = new ReportCase(Bench, journal, TimeProvider.System);
-        Desks = new Desks(Bench, new DesignDesk(shelf, Planning.Desk), new ReceivingDesk(shelf, journal), new HandoverDesk(shelf, journal), Reports, new MeasuringDesk(journal));
+        Desks = new Desks(Bench, new DesignDesk(shelf, Planning.Desk), new ReceivingDesk(shelf, journal), new HandoverDesk(shelf, journal), new BuildsDesk(shelf, Planning.Desk, journal, records), Reports, new MeasuringDesk(journal));
     }
 
     public MachineShelf Shelf { get; }

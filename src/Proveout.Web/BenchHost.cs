@@ -14,6 +14,7 @@ using Proveout.Web.Pages.Air;
 using Proveout.Web.Pages.Ask;
 using Proveout.Web.Pages.Belts;
 using Proveout.Web.Pages.Budget;
+using Proveout.Web.Pages.Builds;
 using Proveout.Web.Pages.Check;
 using Proveout.Web.Pages.CheckList;
 using Proveout.Web.Pages.Drawings;
@@ -83,6 +84,7 @@ public static class BenchHost
         services.AddSingleton(desks.Designs);
         services.AddSingleton(desks.Receiving);
         services.AddSingleton(desks.Handover);
+        services.AddSingleton(desks.Builds);
         services.AddRouting();
         services.AddRazorComponents();
         services.Configure<HostFilteringOptions>(filter =>
@@ -121,6 +123,7 @@ public static class BenchHost
         PhotoEndpoints.Map(routes);
         LiveEndpoints.Map(routes);
         PlanEndpoints.Map(routes);
+        BuildsEndpoints.Map(routes);
         EnergiseEndpoints.Map(routes);
         AskEndpoints.Map(routes);
         WalkEndpoints.Map(routes);

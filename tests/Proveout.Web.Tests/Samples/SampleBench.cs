@@ -21,8 +21,9 @@ internal sealed class SampleBench : IAsyncDisposable
 
     private SampleBench(string folder, SqliteJournal journal)
     {
-        (_folder, _journal, Bench) = (folder, journal, new Bench(Shelf, Desk, journal));
-        Desks = new Desks(Bench, new DesignDesk(Shelf, Desk), new ReceivingDesk(Shelf, journal), new HandoverDesk(Shelf, journal), new ReportCase(Bench, journal, TimeProvider.System), new MeasuringDesk(journal));
+        var records = new WorkshopRecords(journal);
+        (_folder, _journal, Bench) = (folder, journal, new Bench(Shelf, Desk, journal, records));
+        Desks = new Desks(Bench, new DesignDesk(Shelf, Desk), new ReceivingDesk(Shelf, journal), new HandoverDesk(Shelf, journal), new BuildsDesk(Shelf, Desk, journal, records), new ReportCase(Bench, journal, TimeProvider.System), new MeasuringDesk(journal));
     }
 
     public IBench Bench { get; }

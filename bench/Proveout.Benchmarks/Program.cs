@@ -30,6 +30,9 @@ switch (args)
     case ["--resonance", .. var more]:
         ResonanceComparison.Print(Console.Out, more);
         break;
+    case ["--builds", .. var more]:
+        await BuildsSpeed.PrintAsync(Console.Out, more);
+        break;
     default:
         BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
         break;

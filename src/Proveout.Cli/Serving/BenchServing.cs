@@ -20,6 +20,8 @@ internal static class BenchServing
             return terminal.Refuse("port-taken", $"port {port}", "Another program listens on this port.", "Give another one, or leave --port out for a free one.");
         }
 
+        // Beside the first page; whoever needs it sooner waits for it, and is told if it fails.
+        _ = workplace.Desks.Builds.PrepareAsync(cancellation);
         terminal.Say($"Bench: {app.Urls.First().TrimEnd('/')}/");
         terminal.Say("Open this address in a browser on this computer. Ctrl-C ends it; every entry is on the disk already.");
         await UntilToldAsync(cancellation);

@@ -45,6 +45,8 @@ internal sealed class SqliteRows(SqliteConnection connection) : IJournalRows
         Query("find-end", row => new StoredEnd(row.GetInt64(0), Bytes(row, 1)), ("$build", build.ToString("D")))
             .SingleOrDefault();
 
+    public JournalSize Size() => Query("size", row => new JournalSize(row.GetInt64(0), row.GetInt64(1))).Single();
+
     public IEnumerable<(Guid Build, long Entries)> ListEnds() =>
         Query("list-ends", row => (Guid.TryParseExact(row.GetString(0), "D", out var id) ? id : Guid.Empty, row.GetInt64(1))).Where(end => end.Item1 != Guid.Empty);
 

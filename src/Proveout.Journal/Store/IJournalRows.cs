@@ -33,6 +33,9 @@ internal interface IJournalRows
 
     StoredEnd? FindEnd(Guid build);
 
+    /// <summary>How many builds there are, and how many entries all of them have together.</summary>
+    JournalSize Size();
+
     /// <summary>How many entries the record of each build has, in any order.</summary>
     IEnumerable<(Guid Build, long Entries)> ListEnds();
 

@@ -51,6 +51,9 @@ public class StoreJournal : IJournal
             cancellation);
 
     /// <inheritdoc/>
+    public Task<JournalSize> SizeAsync(CancellationToken cancellation = default) => _store.ReadAsync(rows => rows.Size(), cancellation);
+
+    /// <inheritdoc/>
     public Task<IReadOnlyList<BuildNews>> ReadNewsAsync(IReadOnlyDictionary<Guid, int> known, int most, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(known);

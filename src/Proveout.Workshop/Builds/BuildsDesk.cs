@@ -13,10 +13,19 @@ public sealed class BuildsDesk(MachineShelf shelf, PlanDesk desk, IJournal journ
     private const int BuildsOnAPage = 30;
 
     private readonly WorkshopExperience _experience = new(shelf, desk, records);
+    private volatile IReadOnlyList<Build> _newestFirst = [];
 
     /// <inheritdoc/>
-    public Task<Paged<BuildSummary>> FindAsync(BuildsQuery query, CancellationToken cancellation) => records.LookAsync(
-        digest => Paged<BuildDigest>.Of(MachineSurvey.Matching(digest.NewestFirst, query.Text), query.Page, BuildsOnAPage).Select(Summarise), cancellation);
+    public async Task<Paged<BuildSummary>> FindAsync(BuildsQuery query, CancellationToken cancellation)
+    {
+        // Builds are never changed or removed: as many as before are the same ones.
+        if ((await journal.SizeAsync(cancellation)).Builds != _newestFirst.Count)
+            _newestFirst = [.. (await journal.ListBuildsAsync(cancellation)).Reverse()];
+        return Paged<Build>.Of([.. BuildSearch.Matching(_newestFirst, query.Text)], query.Page, BuildsOnAPage).Select(Summarise);
+    }
+
+    /// <inheritdoc/>
+    public Task PrepareAsync(CancellationToken cancellation) => records.LookAsync(digest => digest.Version, cancellation);
 
     /// <inheritdoc/>
     public async Task<MachineBuilds?> OfMachineAsync(string machineId, BuildsQuery query, CancellationToken cancellation)
@@ -26,7 +35,7 @@ public sealed class BuildsDesk(MachineShelf shelf, PlanDesk desk, IJournal journ
         var planned = desk.Of(machine);
         var learned = LearnedWords.Of(await _experience.OfAllAsync(cancellation));
         return await records.LookAsync(
-            digest => new MachineSurvey(planned, digest.OfMachine(machine.Design.Name), Summarise).Of(query, [.. digest.Damage.Values]) with { Learned = learned },
+            digest => new MachineSurvey(planned, digest.OfMachine(machine.Design.Name), build => Summarise(build.Build)).Of(query, [.. digest.Damage.Values]) with { Learned = learned },
             cancellation);
     }
 
@@ -58,7 +67,7 @@ public sealed class BuildsDesk(MachineShelf shelf, PlanDesk desk, IJournal journ
         {
             await journal.AppendAsync(
                 id, new EntryDraft(answer.Key, answer.Person.Trim(), "", new DeviationAnswered(notedIn, answer.NotedAt, answer.Holds, answer.Note.Trim())), cancellation);
-            return Outcome.Of(Summarise(new BuildDigest(build)));
+            return Outcome.Of(Summarise(build));
         }
         catch (JournalException refusal)
         {
@@ -66,11 +75,11 @@ public sealed class BuildsDesk(MachineShelf shelf, PlanDesk desk, IJournal journ
         }
     }
 
-    private BuildSummary Summarise(BuildDigest digest) => new(
-        digest.Build.Id.ToString(),
-        digest.Build.Serial,
-        shelf.OfBuild(digest.Build.MachineFingerprint, digest.Build.MachineName)?.Id ?? "",
-        digest.Build.MachineName,
-        digest.Build.Builder,
-        digest.Build.Started);
+    private BuildSummary Summarise(Build build) => new(
+        build.Id.ToString(),
+        build.Serial,
+        shelf.OfBuild(build.MachineFingerprint, build.MachineName)?.Id ?? "",
+        build.MachineName,
+        build.Builder,
+        build.Started);
 }

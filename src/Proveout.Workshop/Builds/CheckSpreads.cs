@@ -18,7 +18,7 @@ internal static class CheckSpreads
     public static CheckSpread Of(PlannedMachine planned, string checkId, IEnumerable<(BuildDigest Build, CheckWord Word)> readers)
     {
         var check = planned.FindCheck(checkId)!;
-        var all = readers.OrderBy(reader => reader.Build.Build.Started).ThenBy(reader => reader.Build.Build.Id).ToArray();
+        var all = readers.ToArray();
         var read = all.Where(reader => !reader.Word.IsSkipped).ToArray();
         var finite = read.Where(reader => double.IsFinite(reader.Word.Value)).ToArray();
         var spread = RobustSpread.Of(finite.Select(reader => reader.Word.Value));
@@ -64,7 +64,8 @@ internal static class CheckSpreads
 
     private static bool IsWide(Check check, double[] values)
     {
-        double[] sorted = [.. values.Order()];
+        double[] sorted = [.. values];
+        Array.Sort(sorted);
         return check.Unit == "Ω" && sorted[0] > 0 && sorted[3 * sorted.Length / 4] > WideRatio * sorted[sorted.Length / 4];
     }
 

@@ -8,6 +8,9 @@ public interface IBuildsDesk
     /// <summary>A page of all builds whose serial number, builder or machine holds a text, newest first.</summary>
     Task<Paged<BuildSummary>> FindAsync(BuildsQuery query, CancellationToken cancellation);
 
+    /// <summary>Reads what all builds recorded, so that the first page does not wait for it.</summary>
+    Task PrepareAsync(CancellationToken cancellation);
+
     /// <summary>All builds of a machine, side by side; null when there is no such machine.</summary>
     Task<MachineBuilds?> OfMachineAsync(string machineId, BuildsQuery query, CancellationToken cancellation);
 

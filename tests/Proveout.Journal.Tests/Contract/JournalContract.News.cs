@@ -30,6 +30,17 @@ public abstract partial class JournalContract
     }
 
     [Fact]
+    public async Task The_size_grows_with_each_build_and_each_entry()
+    {
+        await using var journal = await OpenAsync(new SteppingClock());
+        Assert.Equal(new JournalSize(0, 0), await journal.SizeAsync());
+        var build = await journal.StartBuildAsync(Drafts.Build("001"));
+        await journal.StartBuildAsync(Drafts.Build("002"));
+        await journal.AppendAsync(build.Id, Drafts.Note("a"));
+        Assert.Equal(new JournalSize(2, 1), await journal.SizeAsync());
+    }
+
+    [Fact]
     public async Task News_of_many_builds_comes_in_portions()
     {
         await using var journal = await OpenAsync(new SteppingClock());

@@ -29,7 +29,8 @@ public static class ExtremeDeviates
     /// <summary>The same with a bound on how many may stand out.</summary>
     internal static IReadOnlyList<int> Find(IReadOnlyList<double> readings, double uncertainty, double significance, int most)
     {
-        int[] order = [.. Enumerable.Range(0, readings.Count).OrderBy(index => readings[index])];
+        int[] order = [.. Enumerable.Range(0, readings.Count)];
+        Array.Sort(readings.ToArray(), order);
         var (first, last) = (0, order.Length - 1);
         // Twice the digits, so that taking a reading off again that is a million times the others leaves theirs as they were.
         var (sum, squares) = (DoubleDouble.Zero, DoubleDouble.Zero);

@@ -17,11 +17,13 @@ public readonly record struct RobustSpread(int Count, double Lowest, double Medi
     /// <summary>The spread of finite readings; null when there are none.</summary>
     public static RobustSpread? Of(IEnumerable<double> readings)
     {
-        double[] sorted = [.. readings.Order()];
+        double[] sorted = [.. readings];
+        Array.Sort(sorted);
         if (sorted.Length == 0)
             return null;
         var median = Middle(sorted);
-        double[] distances = [.. sorted.Select(reading => Math.Abs(reading - median)).Order()];
+        double[] distances = [.. sorted.Select(reading => Math.Abs(reading - median))];
+        Array.Sort(distances);
         return new(sorted.Length, sorted[0], median, sorted[^1], ToStandardDeviation * Middle(distances));
     }
 

@@ -21,6 +21,7 @@ internal static class PageAddresses
             ("parts", $"/builds/{site.Build.Id}/parts"),
             ("record", $"/builds/{site.Build.Id}/record"),
             ("plan", $"/machines/{site.Build.MachineId}/plan"),
+            ("builds", $"/machines/{site.Build.MachineId}/builds?check={state.Steps.First(step => step.Status == StepStatus.Passed).Check.Id}"),
             ("review", $"/machines/{site.Build.MachineId}/review"),
             ("belts", $"/machines/{site.Build.MachineId}/belts"),
             ("heat", $"/machines/{site.Build.MachineId}/heat"),

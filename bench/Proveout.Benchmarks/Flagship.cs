@@ -23,7 +23,8 @@ internal static class Flagship
         where T : class =>
         outcome.Value ?? throw new InvalidOperationException(string.Join(Environment.NewLine, outcome.Diagnostics));
 
-    private static string Root()
+    /// <summary>Folder of the repository.</summary>
+    public static string Root()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
         while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Proveout.slnx")))

@@ -46,6 +46,9 @@ switch (args)
     case ["--long-use", var readings]:
         await LongUse.PrintAsync(Console.Out, int.Parse(readings, CultureInfo.InvariantCulture));
         break;
+    case ["--builds", .. var more]:
+        await BuildsSpeed.PrintAsync(Console.Out, more);
+        break;
     default:
         BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
         break;

@@ -10,10 +10,11 @@ internal sealed class Workplace : IAsyncDisposable
     private Workplace(MachineFiles files, MachineShelf shelf, EditPlaces places, IJournal journal, string? file)
     {
         (Shelf, Journal) = (shelf, journal);
-        Bench = new Bench(shelf, Planning.Desk, journal);
+        var records = new WorkshopRecords(journal);
+        Bench = new Bench(shelf, Planning.Desk, journal, records);
         Reports = new ReportCase(Bench, journal, TimeProvider.System);
         Books = new BookDesk(shelf, Planning.Desk, Bench, journal);
-        Desks = new Desks(Bench, new DesignDesk(shelf, Planning.Desk), new ReceivingDesk(shelf, journal), new HandoverDesk(shelf, journal), Books)
+        Desks = new Desks(Bench, new DesignDesk(shelf, Planning.Desk), new ReceivingDesk(shelf, journal), new HandoverDesk(shelf, journal), Books, new BuildsDesk(shelf, Planning.Desk, journal, records))
         {
             Reports = Reports,
             Measuring = new MeasuringDesk(journal),

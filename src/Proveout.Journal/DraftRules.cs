@@ -51,6 +51,8 @@ internal static class DraftRules
             case Deviation deviation:
                 RequireText(deviation.Note, "What differs");
                 break;
+            case DeviationAnswered { NotedAt: < 1 }:
+                throw new DraftRefusedException("The answer names no entry. Say which deviation of which build is meant.");
             case PartReceived received:
                 RequireText(received.Designation, "The part that came");
                 break;

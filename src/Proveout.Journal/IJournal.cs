@@ -36,6 +36,15 @@ public interface IJournal : IAsyncDisposable
     /// <exception cref="BuildNotFoundException">There is no such build.</exception>
     Task<IReadOnlyList<Entry>> ReadAsync(Guid buildId, int afterSequence = 0, CancellationToken cancellation = default);
 
+    /// <summary>How large the journal is. Records only grow, so that the same size means that there is no news.</summary>
+    Task<JournalSize> SizeAsync(CancellationToken cancellation = default);
+
+    /// <summary>What was recorded in any build beyond what is known already, of one moment: how a summary of all builds is kept up to date.</summary>
+    /// <param name="known">How many entries are known of each build; a build that is not among them is new.</param>
+    /// <param name="most">At most this many builds at once, at least 1; ask again until there is no news.</param>
+    /// <param name="cancellation">Cancels.</param>
+    Task<IReadOnlyList<BuildNews>> ReadNewsAsync(IReadOnlyDictionary<Guid, int> known, int most, CancellationToken cancellation = default);
+
     /// <summary>
     /// The entries after the given sequence, and then each new one soon after it is recorded, by whichever process.
     /// Goes on until cancelled.

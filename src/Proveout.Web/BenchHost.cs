@@ -16,6 +16,7 @@ using Proveout.Web.Pages.Ask;
 using Proveout.Web.Pages.Belts;
 using Proveout.Web.Pages.Book;
 using Proveout.Web.Pages.Budget;
+using Proveout.Web.Pages.Builds;
 using Proveout.Web.Pages.Check;
 using Proveout.Web.Pages.CheckList;
 using Proveout.Web.Pages.Drawings;
@@ -99,6 +100,7 @@ public static class BenchHost
         services.AddSingleton(desks.Receiving);
         services.AddSingleton(desks.Handover);
         services.AddSingleton(desks.Books);
+        services.AddSingleton(desks.Builds);
         services.AddSingleton(MeterAtHand.At(options.Meter));
         services.AddRouting();
         services.AddRazorComponents();
@@ -146,6 +148,7 @@ public static class BenchHost
         PhotoEndpoints.Map(routes);
         LiveEndpoints.Map(routes);
         PlanEndpoints.Map(routes);
+        BuildsEndpoints.Map(routes);
         EnergiseEndpoints.Map(routes);
         AskEndpoints.Map(routes);
         WalkEndpoints.Map(routes);

@@ -6,7 +6,8 @@ namespace Proveout.Workshop;
 /// <param name="Receiving">Opens the parcel.</param>
 /// <param name="Handover">Hands machines over to use.</param>
 /// <param name="Books">Publishes machines and builds as books.</param>
-public sealed record Desks(IBench Bench, IDesignDesk Designs, IReceivingDesk Receiving, IHandoverDesk Handover, BookDesk Books)
+/// <param name="Builds">Looks at many builds together.</param>
+public sealed record Desks(IBench Bench, IDesignDesk Designs, IReceivingDesk Receiving, IHandoverDesk Handover, BookDesk Books, IBuildsDesk Builds)
 {
     /// <summary>Writes the reports that the record's page offers; none are offered without it.</summary>
     public ReportCase? Reports { get; init; }

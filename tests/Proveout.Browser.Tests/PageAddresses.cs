@@ -31,6 +31,7 @@ internal static class PageAddresses
             ("edit-file", $"/machines/{site.Own}/edit/file"),
             ("edit-wires", $"/machines/{site.Own}/edit/wires"),
             ("edit-revisions", $"/machines/{site.Own}/edit/revisions"),
+            ("builds", $"/machines/{site.Build.MachineId}/builds?check={state.Steps.First(step => step.Status == StepStatus.Passed).Check.Id}"),
             ("review", $"/machines/{site.Build.MachineId}/review"),
             ("belts", $"/machines/{site.Build.MachineId}/belts"),
             ("heat", $"/machines/{site.Build.MachineId}/heat"),

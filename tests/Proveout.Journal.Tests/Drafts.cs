@@ -34,5 +34,6 @@ internal static class Drafts
         new PartReceived("A1", PartArrival.Different, "Its fuse is 10 A."),
         new MeasurementTaken("level", "Plate after one hour", "Tilted by 0.3 mm.", [new("Tilt", 0.31, 0.02, "mm")], "{\"pitch\":\"0,5\"}", "", "", "", 0),
         new MistakeFound("ends-swapped", "ends-swapped:W7", "Swapped back at X1."),
+        new DeviationAnswered(Guid.Parse("0198c0de-0000-7000-8000-000000000001"), 6, Holds: true, "Blue here too."),
     ];
 }

@@ -12,12 +12,16 @@ internal sealed class BenchFixture : IAsyncDisposable
     {
         (_folder, _journal) = (folder, journal);
         Shelf = new MachineShelf(Samples.Files, [Samples.PathOf("pennywort")]);
-        Bench = new Bench(Shelf, Samples.Desk, journal);
+        var records = new WorkshopRecords(journal);
+        Bench = new Bench(Shelf, Samples.Desk, journal, records);
+        Builds = new BuildsDesk(Shelf, Samples.Desk, journal, records);
     }
 
     public MachineShelf Shelf { get; }
 
     public Bench Bench { get; }
+
+    public BuildsDesk Builds { get; }
 
     public IJournal Journal => _journal;
 

@@ -24,10 +24,15 @@ internal sealed class SmallWorkshop
 
     public Desks DesksOver(IJournal journal)
     {
-        var bench = new Bench(_shelf, _desk, journal);
+        var records = new WorkshopRecords(journal);
+        var bench = new Bench(_shelf, _desk, journal, records);
         return new Desks(
-            bench, new DesignDesk(_shelf, _desk), new ReceivingDesk(_shelf, journal), new HandoverDesk(_shelf, journal),
-            new ReportCase(bench, journal, TimeProvider.System), new MeasuringDesk(journal));
+            bench, new DesignDesk(_shelf, _desk), new ReceivingDesk(_shelf, journal), new HandoverDesk(_shelf, journal), new BookDesk(_shelf, _desk, bench, journal),
+            new BuildsDesk(_shelf, _desk, journal, records))
+        {
+            Reports = new ReportCase(bench, journal, TimeProvider.System),
+            Measuring = new MeasuringDesk(journal),
+        };
     }
 
     public static async Task<string> StartAsync(IBench bench) =>

@@ -28,6 +28,7 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(DiagnosisShape))]
 [JsonSerializable(typeof(BuildsShape))]
 [JsonSerializable(typeof(BuildShape))]
+[JsonSerializable(typeof(MachineBuildsShape))]
 [JsonSerializable(typeof(RehearsalShape))]
 [JsonSerializable(typeof(ReportShape))]
 [JsonSerializable(typeof(BookShape))]

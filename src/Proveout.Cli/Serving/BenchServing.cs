@@ -32,6 +32,8 @@ internal static class BenchServing
             return terminal.Refuse("port-taken", $"port {options.Port}", "Another program listens on this port, or this computer has no such address.", "Give another one, or leave --port out for a free one.");
         }
 
+        // Beside the first page; whoever needs it sooner waits for it, and is told if it fails.
+        _ = workplace.Desks.Builds.PrepareAsync(cancellation);
         if (opening is null)
             SayClosed(terminal, app.Urls.First());
         else

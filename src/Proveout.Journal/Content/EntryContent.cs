@@ -19,6 +19,7 @@ namespace Proveout.Journal;
 [JsonDerivedType(typeof(MistakeFound), "mistake-found")]
 [JsonDerivedType(typeof(PartReceived), "part-received")]
 [JsonDerivedType(typeof(MeasurementTaken), "measurement-taken")]
+[JsonDerivedType(typeof(DeviationAnswered), "deviation-answered")]
 public abstract record EntryContent
 {
     private protected EntryContent()
@@ -96,3 +97,10 @@ public sealed record MistakeFound(string FaultKind, string FaultId, string Note)
 /// <param name="Arrival">What came.</param>
 /// <param name="Note">In what it differs, or what was done about it; may be empty.</param>
 public sealed record PartReceived(string Designation, PartArrival Arrival, string Note) : EntryContent;
+
+/// <summary>What this build found of a deviation that another build of the machine noted; a later one stands in the place of an earlier one.</summary>
+/// <param name="NotedIn">Identifier of the build that noted it.</param>
+/// <param name="NotedAt">Sequence of the entry there.</param>
+/// <param name="Holds">True when it is so here too.</param>
+/// <param name="Note">What was seen; may be empty.</param>
+public sealed record DeviationAnswered(Guid NotedIn, int NotedAt, bool Holds, string Note) : EntryContent;

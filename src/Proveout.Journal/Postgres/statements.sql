@@ -50,6 +50,12 @@ SELECT entries, convert_to(hash, 'UTF8') FROM proveout.ends WHERE build_id = @bu
 -- name: hold-end
 SELECT entries, convert_to(hash, 'UTF8') FROM proveout.ends WHERE build_id = @build FOR NO KEY UPDATE;
 
+-- name: size
+SELECT count(*), coalesce(sum(entries), 0)::bigint FROM proveout.ends;
+
+-- name: list-ends
+SELECT build_id, entries FROM proveout.ends;
+
 -- name: find-file
 SELECT bytes FROM proveout.photos WHERE sha256 = @sha256;
 

@@ -45,6 +45,12 @@ VALUES (CAST(@build AS TEXT), @sequence, CAST(@key AS TEXT), CAST(@recorded AS T
 -- name: find-end
 SELECT entries, CAST(hash AS BLOB) FROM ends WHERE build_id = @build;
 
+-- name: size
+SELECT count(*), coalesce(sum(entries), 0) FROM ends;
+
+-- name: list-ends
+SELECT build_id, entries FROM ends;
+
 -- name: find-file
 SELECT bytes FROM photos WHERE sha256 = @sha256;
 

@@ -34,6 +34,12 @@ internal interface IJournalRows
     /// <summary>How far a record goes. In a writing transaction nobody else moves it from then on; who writes to a build asks this first.</summary>
     StoredEnd? FindEnd(Guid build);
 
+    /// <summary>How many builds there are, and how many entries all of them have together.</summary>
+    JournalSize Size();
+
+    /// <summary>How many entries the record of each build has, in any order.</summary>
+    IEnumerable<(Guid Build, long Entries)> ListEnds();
+
     byte[]? FindFile(string sha256);
 
     /// <summary>Keeps bytes under their fingerprint; does nothing when they are there.</summary>

@@ -49,6 +49,11 @@ internal sealed class SqlRows(DbConnection connection, SqlText sql, string endSt
         Query(endStatement, row => new StoredEnd(row.GetInt64(0), Bytes(row, 1)), ("build", build.ToString("D")))
             .SingleOrDefault();
 
+    public JournalSize Size() => Query("size", row => new JournalSize(row.GetInt64(0), row.GetInt64(1))).Single();
+
+    public IEnumerable<(Guid Build, long Entries)> ListEnds() =>
+        Query("list-ends", row => (Guid.TryParseExact(row.GetString(0), "D", out var id) ? id : Guid.Empty, row.GetInt64(1))).Where(end => end.Item1 != Guid.Empty);
+
     public byte[]? FindFile(string sha256) =>
         Query("find-file", row => Bytes(row, 0), ("sha256", sha256)).SingleOrDefault();
 

@@ -54,6 +54,17 @@ public class StoreJournal : IJournal
             cancellation);
 
     /// <inheritdoc/>
+    public Task<JournalSize> SizeAsync(CancellationToken cancellation = default) => _store.ReadAsync(rows => rows.Size(), cancellation);
+
+    /// <inheritdoc/>
+    public Task<IReadOnlyList<BuildNews>> ReadNewsAsync(IReadOnlyDictionary<Guid, int> known, int most, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(known);
+        ArgumentOutOfRangeException.ThrowIfLessThan(most, 1);
+        return _store.ReadAsync(rows => News.Of(rows, known, most), cancellation);
+    }
+
+    /// <inheritdoc/>
     public async IAsyncEnumerable<Entry> WatchAsync(
         Guid buildId, int afterSequence = 0, [EnumeratorCancellation] CancellationToken cancellation = default)
     {

@@ -81,6 +81,8 @@ internal static class Addresses
 
     public static string Machine(string machineId) => $"/machines/{Uri.EscapeDataString(machineId)}";
 
+    public static string Builds(string machineId) => $"{Machine(machineId)}/builds";
+
     public static string Belts(string machineId) => $"{Machine(machineId)}/belts";
 
     public static string Air(string machineId) => $"{Machine(machineId)}/air";

@@ -11,12 +11,13 @@ namespace Proveout.Workshop;
 /// <param name="shelf">The machines.</param>
 /// <param name="desk">Plans them.</param>
 /// <param name="journal">Keeps the builds.</param>
-public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal) : IBench
+/// <param name="records">The same builds in digest, shared with others who compare builds; a digest of its own when left out.</param>
+public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal, WorkshopRecords? records = null) : IBench
 {
     private const string DefaultInstrument = "hand-held meter";
 
     private readonly ConcurrentDictionary<Guid, BenchState> _latest = new();
-    private readonly WorkshopExperience _experience = new(shelf, desk, journal);
+    private readonly WorkshopExperience _experience = new(shelf, desk, records ?? new WorkshopRecords(journal));
 
     /// <inheritdoc/>
     public IReadOnlyList<MachineSummary> Machines() => [.. shelf.Machines.Select(machine => machine.Summary)];

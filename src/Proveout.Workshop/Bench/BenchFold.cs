@@ -158,6 +158,7 @@ internal static class BenchFold
                PhotoAttached photo => new JournalNote(entry.Sequence, entry.Recorded, entry.Person, photo.Subject, photo.Caption, photo.Sha256),
                PartReceived received when Arrivals.Words(received) is { } words => new JournalNote(entry.Sequence, entry.Recorded, entry.Person, received.Designation, words, null),
                MeasurementTaken taken => new JournalNote(entry.Sequence, entry.Recorded, entry.Person, "", MeasurementWords.Of(taken), null) { FileName = taken.FileName, FileSha256 = taken.Sha256 },
+               DeviationAnswered answered => new JournalNote(entry.Sequence, entry.Recorded, entry.Person, "", DeviationHints.AnswerWords(answered), null),
                NoteWritten written => new JournalNote(entry.Sequence, entry.Recorded, entry.Person, "", written.Text, null),
                _ => null,
            }

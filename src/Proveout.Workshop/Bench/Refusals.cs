@@ -20,6 +20,9 @@ internal static class Refusals
     public static Diagnostic NoSuchMistake(string faultId) =>
         Of("no-such-mistake", $"No mistake of this machine is called `{faultId}`.", "Choose one of the suspects, or one from the machine's list of mistakes.");
 
+    public static Diagnostic NoSuchDeviation() =>
+        Of("no-such-deviation", "No other build has noted this.", "Load the page of the check again, and answer one of the notes that stand there.");
+
     public static Diagnostic UnreadableReading(string text, string unit) =>
         Of("unreadable-reading", $"`{text}` is not a reading.", ReadingText.HelpFor(unit));
 

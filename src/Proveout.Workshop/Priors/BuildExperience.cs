@@ -14,12 +14,13 @@ public sealed record BuildExperience(IReadOnlyDictionary<string, int> Found, IRe
 {
     /// <summary>The experience of a build.</summary>
     /// <param name="dictionary">Its machine's faults with the rates that were assumed before anything was learned.</param>
-    /// <param name="entries">Its journal.</param>
-    public static BuildExperience Of(FaultDictionary dictionary, IReadOnlyList<Entry> entries)
+    /// <param name="mistakes">Mistakes found in it.</param>
+    /// <param name="checks">Checks that were read in it.</param>
+    public static BuildExperience Of(FaultDictionary dictionary, IEnumerable<MistakeFound> mistakes, IEnumerable<string> checks)
     {
-        var found = entries.Select(entry => entry.Content).OfType<MistakeFound>().DistinctBy(mistake => mistake.FaultId).ToArray();
+        var found = mistakes.DistinctBy(mistake => mistake.FaultId).ToArray();
         var foundIds = found.Select(mistake => mistake.FaultId).ToHashSet(StringComparer.Ordinal);
-        var read = entries.Select(entry => CheckOf(entry.Content)).OfType<string>().Select(dictionary.IndexOfCheck).OfType<int>().ToHashSet();
+        var read = checks.Select(dictionary.IndexOfCheck).OfType<int>().ToHashSet();
         return new(
             found.CountBy(mistake => mistake.FaultKind).ToDictionary(StringComparer.Ordinal),
             Enumerable.Range(0, dictionary.Faults.Count)
@@ -28,11 +29,4 @@ public sealed record BuildExperience(IReadOnlyDictionary<string, int> Found, IRe
                 .AggregateBy(fault => fault.Kind, 0.0, (sum, fault) => sum + fault.Prior)
                 .ToDictionary(StringComparer.Ordinal));
     }
-
-    private static string? CheckOf(EntryContent content) => content switch
-    {
-        ReadingEntered entered => entered.Reading.CheckId,
-        ReadingCorrected corrected => corrected.Reading.CheckId,
-        _ => null,
-    };
 }

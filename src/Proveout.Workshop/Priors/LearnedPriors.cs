@@ -40,6 +40,15 @@ public sealed class LearnedPriors
     /// <summary>What the assumed rate of a kind is to be multiplied by.</summary>
     public double FactorOf(string kind) => (Strength + _found.GetValueOrDefault(kind)) / (Strength + _expected.GetValueOrDefault(kind));
 
+    /// <summary>The kinds of which anything was found or looked for, those found most first.</summary>
+    public IReadOnlyList<LearnedKind> Kinds =>
+    [
+        .. _expected.Keys.Union(_found.Keys)
+            .Select(kind => new LearnedKind(kind, (int)_found.GetValueOrDefault(kind), _expected.GetValueOrDefault(kind), FactorOf(kind)))
+            .OrderByDescending(kind => kind.Found)
+            .ThenBy(kind => kind.Kind, StringComparer.Ordinal),
+    ];
+
     /// <summary>The learned rate of a fault.</summary>
     public double RateOf(Fault fault) => Math.Min(HighestPrior, fault.Prior * FactorOf(fault.Kind));
 

@@ -21,6 +21,18 @@ public sealed class BuildSearch(IJournal journal)
         return found.Length == 1 ? Outcome.Of(found[0]) : Outcome.Refused<Build>([found.Length == 0 ? None(wanted) : Several(wanted, found)]);
     }
 
+    /// <summary>The builds whose serial number, builder or machine holds a text; all when it is empty.</summary>
+    public static IEnumerable<Build> Matching(IReadOnlyList<Build> builds, string text)
+    {
+        var wanted = text.Trim();
+        return wanted.Length == 0 ? builds : builds.Where(build => Holds(build, wanted));
+    }
+
+    internal static bool Holds(Build build, string wanted) =>
+        build.Serial.Contains(wanted, StringComparison.OrdinalIgnoreCase)
+        || build.Builder.Contains(wanted, StringComparison.OrdinalIgnoreCase)
+        || build.MachineName.Contains(wanted, StringComparison.OrdinalIgnoreCase);
+
     private static Diagnostic None(string wanted) => new(
         "no-such-build",
         new SourcePlace("journal", 0, 0),

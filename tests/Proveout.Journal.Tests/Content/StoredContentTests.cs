@@ -22,6 +22,7 @@ public sealed class StoredContentTests
         """{"kind":"part-received","designation":"A1","arrival":"different","note":"Its fuse is 10 A."}""",
         """{"kind":"measurement-taken","analysis":"level","title":"Plate after one hour","summary":"Tilted by 0.3 mm.","results":[{"name":"Tilt","value":0.31,"expanded":0.02,"unit":"mm"}],"inputsJson":"{\"pitch\":\"0,5\"}","fileName":"","contentType":"","sha256":"","length":0}""",
         """{"kind":"mistake-found","faultKind":"ends-swapped","faultId":"ends-swapped:W7","note":"Swapped back at X1."}""",
+        """{"kind":"deviation-answered","notedIn":"0198c0de-0000-7000-8000-000000000001","notedAt":6,"holds":true,"note":"Blue here too."}""",
     ];
 
     [Fact]

@@ -77,6 +77,10 @@ internal sealed class MemoryStore(MemoryStore.Shelf shelf) : IJournalStore
 
         public StoredEnd? FindEnd(Guid build) => tables.Ends.GetValueOrDefault(Text(build));
 
+        public JournalSize Size() => new(tables.Ends.Count, tables.Ends.Values.Sum(end => end.Entries));
+
+        public IEnumerable<(Guid Build, long Entries)> ListEnds() => tables.Ends.Select(end => (Guid.Parse(end.Key), end.Value.Entries));
+
         public byte[]? FindFile(string sha256) => tables.Files.GetValueOrDefault(sha256);
 
         public void Keep(string sha256, ReadOnlyMemory<byte> bytes) => tables.Files.TryAdd(sha256, bytes.ToArray());

@@ -41,6 +41,24 @@ public sealed class SqliteDamageTests : IDisposable
     }
 
     [Fact]
+    public async Task An_entry_that_cannot_be_read_hides_no_news_of_another_build()
+    {
+        await using var journal = await SqliteJournal.OpenAsync(_folder.Journal, new SteppingClock());
+        var (damaged, sound) = (await journal.StartBuildAsync(Drafts.Build("001")), await journal.StartBuildAsync(Drafts.Build("002")));
+        await journal.AppendAsync(damaged.Id, Drafts.Note("a"));
+        await journal.AppendAsync(sound.Id, Drafts.Note("b"));
+        RawFile.TakeGuardsOff(_folder.Journal);
+        RawFile.Execute(_folder.Journal, "UPDATE entries SET content = '{}' WHERE build_id = $build", ("$build", damaged.Id.ToString("D")));
+
+        var news = (await journal.ReadNewsAsync(new Dictionary<Guid, int>(), most: 10)).ToDictionary(build => build.BuildId);
+
+        Assert.StartsWith($"Entry 1 of build {damaged.Id} cannot be read", news[damaged.Id].Damage, StringComparison.Ordinal);
+        Assert.Equal(1, news[damaged.Id].Recorded);
+        Assert.Equal("", news[sound.Id].Damage);
+        Assert.Single(news[sound.Id].Entries);
+    }
+
+    [Fact]
     public async Task A_photograph_that_was_exchanged_is_not_handed_out()
     {
         await using var journal = await SqliteJournal.OpenAsync(_folder.Journal, new SteppingClock());

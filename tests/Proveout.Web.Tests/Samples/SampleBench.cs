@@ -24,8 +24,11 @@ internal sealed class SampleBench : IAsyncDisposable
     {
         var places = new EditPlaces(Path.Combine(folder, "machines"), Path.Combine(Root(), "samples"));
         var shelf = new MachineShelf(Files, SampleMachines, places.OwnFolder);
-        (_folder, _journal, Bench) = (folder, journal, new Bench(shelf, Desk, journal));
-        Desks = new Desks(Bench, new DesignDesk(shelf, Desk), new ReceivingDesk(shelf, journal), new HandoverDesk(shelf, journal), new BookDesk(shelf, Desk, Bench, journal))
+        var records = new WorkshopRecords(journal);
+        (_folder, _journal, Bench) = (folder, journal, new Bench(shelf, Desk, journal, records));
+        Desks = new Desks(
+            Bench, new DesignDesk(shelf, Desk), new ReceivingDesk(shelf, journal), new HandoverDesk(shelf, journal), new BookDesk(shelf, Desk, Bench, journal),
+            new BuildsDesk(shelf, Desk, journal, records))
         {
             Reports = new ReportCase(Bench, journal, TimeProvider.System),
             Measuring = new MeasuringDesk(journal),

@@ -117,7 +117,7 @@ public sealed partial class BookTests(BookOfBuild build) : IClassFixture<BookOfB
         Assert.Equal(["proveout", "bench"], command[..2]);
         var read = Samples.Files.Read(Path.Combine(folder.FullName, command[2])).Value!;
         await using var own = await BenchFixture.OpenAsync();
-        var bench = new Bench(new MachineShelf(Samples.Files, [read.Path]), Samples.Desk, own.Journal);
+        var bench = new Bench(new MachineShelf(Samples.Files, [read.Path]), Samples.Desk, own.Journal, new WorkshopRecords(own.Journal));
         var started = (await bench.StartAsync(new StartBuild(read.Id, "1", "Ada", ""), default)).Value!;
 
         Assert.Equal(Samples.Pennywort.Machine.Fingerprint, read.Fingerprint);

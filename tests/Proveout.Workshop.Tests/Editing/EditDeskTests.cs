@@ -195,7 +195,7 @@ public sealed class EditDeskTests : IDisposable
     public async Task A_build_goes_on_with_the_machine_that_it_was_started_from()
     {
         await using var journal = await Journal.SqliteJournal.OpenAsync(Path.Combine(_machine.Machine, "..", "journal.db"), TimeProvider.System, cancellation: TestContext.Current.CancellationToken);
-        var bench = new Bench(_machine.Shelf, Samples.Desk, journal);
+        var bench = new Bench(_machine.Shelf, Samples.Desk, journal, new WorkshopRecords(journal));
         var build = (await bench.StartAsync(new StartBuild(EditFixture.Id, "1", "Ada", ""), TestContext.Current.CancellationToken)).Value!;
         var before = (await bench.StateAsync(build.Id, TestContext.Current.CancellationToken))!;
 

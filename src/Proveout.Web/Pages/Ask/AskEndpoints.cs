@@ -20,6 +20,10 @@ internal static class AskEndpoints
             .Where(item => item.Value is ["bad"] or ["good"])
             .Take(MostAnswers)
             .ToDictionary(item => item.Key, item => item.Value == "bad", StringComparer.Ordinal);
-        return bench.Ask(machineId, answers) is { } view ? PageResult.Of<AskPage>(view) : TroubleEndpoints.Missing("There is no such machine.");
+        if (bench.Ask(machineId, answers) is not { } view)
+            return TroubleEndpoints.Missing("There is no such machine.");
+        var said = request.Query["say"].ToString().Trim();
+        var proposed = said.Length == 0 ? [] : SymptomMatch.Of(said, view.Groups.SelectMany(group => group.Symptoms).Select(symptom => symptom.Check));
+        return PageResult.Of<AskPage>(new AskPageView(view, said, proposed));
     }
 }

@@ -25,19 +25,19 @@ internal static class CheckEndpoints
         return new SeeOther(state.CurrentCheckId is { } checkId ? Addresses.Check(buildId, checkId) : Addresses.Record(buildId));
     }
 
-    private static async Task<IResult> ShowAsync(string buildId, string checkId, HttpContext context, IBench bench, MeterAtHand meter) =>
-        await ViewAsync(buildId, checkId, context, bench, meter) is { } view
+    private static async Task<IResult> ShowAsync(string buildId, string checkId, HttpContext context, IBench bench, IBuildsDesk builds, MeterAtHand meter) =>
+        await ViewAsync(buildId, checkId, context, bench, builds, meter) is { } view
             ? PageResult.Of<CheckPage>(view)
             : TroubleEndpoints.Missing("There is no such check in this build.");
 
-    private static async Task<IResult> EnterAsync(string buildId, string checkId, HttpContext context, IBench bench, MeterAtHand meter)
+    private static async Task<IResult> EnterAsync(string buildId, string checkId, HttpContext context, IBench bench, IBuildsDesk builds, MeterAtHand meter)
     {
-        if (await ViewAsync(buildId, checkId, context, bench, meter) is not { } view)
+        if (await ViewAsync(buildId, checkId, context, bench, builds, meter) is not { } view)
             return TroubleEndpoints.Missing("There is no such check in this build.");
         var form = await PostedForm.ReadAsync(context);
         if (form.Name == "take" && form.Problems.Count == 0)
             return await TakeAsync(view, form, meter, context.RequestAborted);
-        var forms = new CheckForms(bench, view, form, context.RequestAborted);
+        var forms = new CheckForms(bench, builds, view, form, context.RequestAborted);
         var problems = await forms.EnterAsync();
         return FormAnswer.Of<CheckPage>(context, form, problems, refusal => view with { Refusal = refusal }, view.Person, forms.NextAddress);
     }
@@ -51,12 +51,16 @@ internal static class CheckEndpoints
             : PageResult.Of<CheckPage>(view with { Refusal = form.Refuse([.. taken.Diagnostics.Select(Refusal.Sentence)]) }, StatusCodes.Status422UnprocessableEntity);
     }
 
-    private static async Task<CheckView?> ViewAsync(string buildId, string checkId, HttpContext context, IBench bench, MeterAtHand meter)
+    private static async Task<CheckView?> ViewAsync(string buildId, string checkId, HttpContext context, IBench bench, IBuildsDesk builds, MeterAtHand meter)
     {
         var state = await bench.StateAsync(buildId, context.RequestAborted);
         if (state is null || (state.FindStep(checkId) ?? await bench.StepAsync(buildId, checkId, context.RequestAborted)) is not { } step)
             return null;
         var drawing = await bench.ProbeDrawingAsync(buildId, checkId, context.RequestAborted);
-        return new CheckView(state, step, InlineDrawing.From(drawing), PersonCookie.Read(context, state.Build.Builder), null) { HasMeter = meter.CanRead(step.Check.Kind) };
+        return new CheckView(state, step, InlineDrawing.From(drawing), PersonCookie.Read(context, state.Build.Builder), null)
+        {
+            HasMeter = meter.CanRead(step.Check.Kind),
+            Hints = await builds.HintsAsync(buildId, checkId, context.RequestAborted),
+        };
     }
 }

@@ -6,7 +6,7 @@ using Proveout.Workshop;
 namespace Proveout.Web.Pages.Check;
 
 /// <summary>Hands a form of the check page to the bench.</summary>
-internal sealed class CheckForms(IBench bench, CheckView view, PostedForm form, CancellationToken cancellation)
+internal sealed class CheckForms(IBench bench, IBuildsDesk builds, CheckView view, PostedForm form, CancellationToken cancellation)
 {
     private string Person => form.Person(view.Person);
 
@@ -22,11 +22,15 @@ internal sealed class CheckForms(IBench bench, CheckView view, PostedForm form, 
             "skip" => await SkipAsync(),
             "deviation" => await DeviationAsync(),
             "photo" => await PhotoAsync(),
+            _ when form.Name.StartsWith(HintsPart.Form, StringComparison.Ordinal) => await AnswerAsync(),
             _ => ["This form is not known here, so nothing was entered. Use one of the forms of this page."],
         };
 
     /// <summary>Where to go once the form is taken.</summary>
-    public string NextAddress => form.Name is "deviation" or "photo" ? $"{view.Address}#notes" : view.Address;
+    public string NextAddress =>
+        form.Name is "deviation" or "photo" ? $"{view.Address}#notes"
+        : form.Name.StartsWith(HintsPart.Form, StringComparison.Ordinal) ? $"{view.Address}#hints"
+        : view.Address;
 
     private async Task<IReadOnlyList<string>> ReadingAsync() =>
         Sentences(await bench.EnterReadingAsync(view.BuildId, Reading(), cancellation));
@@ -59,6 +63,16 @@ internal sealed class CheckForms(IBench bench, CheckView view, PostedForm form, 
         using var bytes = new MemoryStream((int)photo.Length);
         await photo.CopyToAsync(bytes, cancellation);
         return new PhotoRequest(CheckId, form.Text("caption"), photo.FileName, photo.ContentType, bytes.ToArray(), Person, form.Key);
+    }
+
+    private async Task<IReadOnlyList<string>> AnswerAsync()
+    {
+        if (form.Text("answer") is not ("so" or "not-so"))
+            return ["The form does not say whether it is so here. Press one of its two buttons."];
+        var at = int.TryParse(form.Text("entry"), out var entry) ? entry : 0;
+        var answer = new DeviationAnswer(form.Text("noted-in"), at, form.Text("answer") == "so", form.Text("note"), Person, form.Key);
+        var entered = await builds.AnswerAsync(view.BuildId, answer, cancellation);
+        return [.. entered.Diagnostics.Select(Refusal.Sentence)];
     }
 
     private static IReadOnlyList<string> Sentences(Outcome<BenchState> outcome) => [.. outcome.Diagnostics.Select(Refusal.Sentence)];

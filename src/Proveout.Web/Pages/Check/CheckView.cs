@@ -43,5 +43,8 @@ public sealed record CheckView(BenchState State, BenchStep Step, string Drawing,
     /// <summary>The check that would tell most about the suspects; null when there is none, or it is this one.</summary>
     public BenchStep? NextBest => State.NextBestCheckId is { } id && id != Step.Check.Id ? State.FindStep(id) : null;
 
+    /// <summary>What other builds of the machine noted here.</summary>
+    public IReadOnlyList<DeviationHint> Hints { get; init; } = [];
+
     public IEnumerable<JournalNote> Notes => State.Deviations.Where(note => note.Subject == Step.Check.Id);
 }

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Proveout.Web.Hosting;
+using Proveout.Web.Pages.Builds;
 using Proveout.Workshop;
 
 namespace Proveout.Web.Pages.Front;
@@ -11,29 +12,29 @@ internal static class FrontEndpoints
 {
     public static void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapGet(Addresses.Front, (HttpContext context, IBench bench) => ShowAsync(context, bench, null));
+        routes.MapGet(Addresses.Front, (HttpContext context, IBench bench, IBuildsDesk builds) => ShowAsync(context, bench, builds, null));
         routes.MapPost(Addresses.Front, StartAsync);
     }
 
-    private static async Task<IResult> StartAsync(HttpContext context, IBench bench)
+    private static async Task<IResult> StartAsync(HttpContext context, IBench bench, IBuildsDesk builds)
     {
         var form = await PostedForm.ReadAsync(context);
         if (form.Problems.Count > 0)
-            return await ShowAsync(context, bench, form.Refuse(form.Problems));
+            return await ShowAsync(context, bench, builds, form.Refuse(form.Problems));
         if (form.Text("machine").Length == 0)
-            return await ShowAsync(context, bench, form.Refuse(["No machine is chosen. Choose one of the machines below."]));
+            return await ShowAsync(context, bench, builds, form.Refuse(["No machine is chosen. Choose one of the machines below."]));
         var request = new StartBuild(form.Text("machine"), form.Text("serial"), form.Person("", "builder"), form.Text("instrument"));
         var started = await bench.StartAsync(request, context.RequestAborted);
         if (started.Value is not { } build)
-            return await ShowAsync(context, bench, form.Refuse([.. started.Diagnostics.Select(Refusal.Sentence)]));
+            return await ShowAsync(context, bench, builds, form.Refuse([.. started.Diagnostics.Select(Refusal.Sentence)]));
         PersonCookie.Remember(context, build.Builder);
         return new SeeOther(Addresses.Build(build.Id));
     }
 
-    private static async Task<IResult> ShowAsync(HttpContext context, IBench bench, Refusal? refusal)
+    private static async Task<IResult> ShowAsync(HttpContext context, IBench bench, IBuildsDesk builds, Refusal? refusal)
     {
-        var builds = await bench.BuildsAsync(context.RequestAborted);
-        var view = new FrontView(builds, bench.Machines(), PersonCookie.Read(context, ""), refusal);
+        var query = BuildsEndpoints.QueryOf(context.Request);
+        var view = new FrontView(await builds.FindAsync(query, context.RequestAborted), query.Text.Trim(), bench.Machines(), PersonCookie.Read(context, ""), refusal);
         return PageResult.Of<FrontPage>(view, refusal is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity);
     }
 }

@@ -5,7 +5,8 @@ namespace Proveout.Web.Pages.Front;
 
 /// <summary>What the front page shows.</summary>
 public sealed record FrontView(
-    IReadOnlyList<BuildSummary> Builds,
+    Paged<BuildSummary> Builds,
+    string Find,
     IReadOnlyList<MachineSummary> Machines,
     string Person,
     Refusal? Refusal);

@@ -9,7 +9,7 @@ namespace Proveout.Web.Tests.Access;
 public sealed class EndpointWalkTests
 {
     // What does not ask who comes: nothing of the workshop is behind it.
-    private static readonly string[] Open = ["GET /assets/{hash}/{name}", "GET /join", "GET /sign-in", "POST /join", "POST /sign-in"];
+    private static readonly string[] Open = ["GET /assets/{hash}/{name}", "GET /health/live", "GET /health/ready", "GET /join", "GET /manifest.webmanifest", "GET /offline", "GET /sign-in", "GET /worker.js", "POST /join", "POST /sign-in"];
 
     // What is sent without entering anything: the person's own sessions.
     private static readonly string[] Own = ["POST /devices", "POST /sign-out"];

@@ -11,6 +11,7 @@ internal sealed class FlowPotentials(LaplacianFactor factor)
     private readonly int[] _knownAt = new int[factor.NodeCount];
     private readonly DoubleDouble[] _fed = new DoubleDouble[factor.NodeCount];
     private readonly int[] _fedAt = new int[factor.NodeCount];
+    private readonly DoubleDouble[] _forward = new DoubleDouble[factor.Height];
     private readonly int[] _path = new int[factor.Height];
     private int _turn;
 
@@ -44,10 +45,10 @@ internal sealed class FlowPotentials(LaplacianFactor factor)
 
     private void Feed(int node, double amperes)
     {
-        var forward = factor.Forward(node);
-        for (var (at, index) = (node, forward.Length - 1); at >= 0; (at, index) = (factor.ParentOf(at), index - 1))
+        factor.SolveForward(node, _forward);
+        for (var at = node; at >= 0; at = factor.ParentOf(at))
         {
-            var own = forward[index] * amperes;
+            var own = _forward[factor.DepthOf(at)] * amperes;
             _fed[at] = _fedAt[at] == _turn ? _fed[at] + own : own;
             _fedAt[at] = _turn;
         }

@@ -1,9 +1,13 @@
+using System.Buffers;
+
 namespace Proveout.Engine.Numerics;
 
 /// <summary>The factored nodal conductance matrix of a network of resistors, every island of it tied to a common ground.</summary>
 /// <remarks>L D Lᵀ in double-double on a minimum-degree order; George and Liu, Computer Solution of Large Sparse Positive Definite Systems (1981).</remarks>
 internal sealed class LaplacianFactor
 {
+    private const int MostKept = 1024;
+
     private readonly int[] _order;
     private readonly int[][] _later;
     private readonly DoubleDouble[][] _multipliers;
@@ -38,17 +42,21 @@ internal sealed class LaplacianFactor
             _depth[node] = _parent[node] < 0 ? 0 : _depth[_parent[node]] + 1;
         }
 
-        _selves = new(() => [.. Enumerable.Range(0, nodeCount).Select(SolveSelf)]);
+        Height = _depth.Max() + 1;
+        _selves = new(SolveSelves);
     }
 
     /// <summary>Number of nodes.</summary>
     public int NodeCount => _order.Length;
 
     /// <summary>Number of nodes on the longest path to a root of the elimination tree.</summary>
-    public int Height => _depth.Max() + 1;
+    public int Height { get; }
 
     /// <summary>The node above a node in the elimination tree; -1 for a root.</summary>
     public int ParentOf(int node) => _parent[node];
+
+    /// <summary>Number of nodes above a node in the elimination tree.</summary>
+    public int DepthOf(int node) => _depth[node];
 
     /// <summary>One over the pivot of a node.</summary>
     public DoubleDouble ReciprocalOf(int node) => _reciprocals[node];
@@ -63,11 +71,36 @@ internal sealed class LaplacianFactor
     /// <remarks>
     /// It is (L⁻¹e_u)ᵀ D⁻¹ (L⁻¹e_v). Both vectors are zero but on the path from their node to the root of the elimination tree (Liu, SIAM Journal on
     /// Matrix Analysis 11 (1990) 134-172), so the sum runs over what the two paths share; every term of it is positive, and nothing cancels. Wiring
-    /// is nearly a tree, so the paths are short, and all of them together take a small part of the memory that the columns would.
+    /// is nearly a tree, so the paths are short.
     /// </remarks>
     public DoubleDouble Transfer(int one, int other)
     {
-        var (ofOne, ofOther) = (Forward(one), Forward(other));
+        if (_order.Length <= MostKept)
+            return SumOfShared(one, other, Forward(one), Forward(other));
+        var room = ArrayPool<DoubleDouble>.Shared.Rent(2 * Height);
+        var ofOne = room.AsSpan(0, Height);
+        var ofOther = room.AsSpan(Height, Height);
+        SolveForward(one, ofOne);
+        SolveForward(other, ofOther);
+        var sum = SumOfShared(one, other, ofOne, ofOther);
+        ArrayPool<DoubleDouble>.Shared.Return(room);
+        return sum;
+    }
+
+    /// <summary>Finds what one ampere into a node sends to each node on its path to the root while the nodes below are eliminated.</summary>
+    /// <param name="node">The node.</param>
+    /// <param name="values">Takes the values, by depth of the nodes on the path.</param>
+    public void SolveForward(int node, Span<DoubleDouble> values)
+    {
+        values[..(_depth[node] + 1)].Clear();
+        values[_depth[node]] = 1;
+        for (var at = node; at >= 0; at = _parent[at])
+            for (var index = 0; index < _later[at].Length; index++)
+                values[_depth[_later[at][index]]] += _multipliers[at][index] * values[_depth[at]];
+    }
+
+    private DoubleDouble SumOfShared(int one, int other, ReadOnlySpan<DoubleDouble> ofOne, ReadOnlySpan<DoubleDouble> ofOther)
+    {
         while (one != other)
             if (_depth[one] >= _depth[other])
                 one = _parent[one];
@@ -79,32 +112,27 @@ internal sealed class LaplacianFactor
         return sum;
     }
 
-    /// <summary>What one ampere into a node sends to each node on its path to the root, by depth of that node, while the nodes below are eliminated.</summary>
-    public DoubleDouble[] Forward(int node)
+    // Kept in small networks alone: in large ones the paths grow long, and all together would take the square of the size.
+    private DoubleDouble[] Forward(int node)
     {
         if (_forward[node] is { } ready)
             return ready;
-        var values = SolveForward(node);
+        var values = new DoubleDouble[_depth[node] + 1];
+        SolveForward(node, values);
         return Interlocked.CompareExchange(ref _forward[node], values, null) ?? values;
     }
 
-    private DoubleDouble SolveSelf(int node)
+    private DoubleDouble[] SolveSelves()
     {
-        var values = SolveForward(node);
-        var sum = DoubleDouble.Zero;
-        for (var at = node; at >= 0; at = _parent[at])
-            sum += values[_depth[at]] * values[_depth[at]] * _reciprocals[at];
-        return sum;
-    }
+        var (selves, values) = (new DoubleDouble[_order.Length], new DoubleDouble[Height]);
+        for (var node = 0; node < selves.Length; node++)
+        {
+            SolveForward(node, values);
+            for (var at = node; at >= 0; at = _parent[at])
+                selves[node] += values[_depth[at]] * values[_depth[at]] * _reciprocals[at];
+        }
 
-    private DoubleDouble[] SolveForward(int node)
-    {
-        var values = new DoubleDouble[_depth[node] + 1];
-        values[^1] = 1;
-        for (var at = node; at >= 0; at = _parent[at])
-            for (var index = 0; index < _later[at].Length; index++)
-                values[_depth[_later[at][index]]] += _multipliers[at][index] * values[_depth[at]];
-        return values;
+        return selves;
     }
 
     /// <summary>Potentials of all nodes, in volts, for one ampere fed into a node and taken from ground.</summary>

@@ -6,6 +6,9 @@ namespace Proveout.Engine.Numerics;
 /// <remarks>In small islands from columns, which are kept from change to change; in large ones node by node.</remarks>
 internal sealed class UpdatePotentials(ResistorNetwork network)
 {
+    // Most changes have a handful of updates; the room of a rare one with a hundred is let go.
+    private const int MostIdle = 12;
+
     private readonly List<Potential> _potentials = [];
     private readonly Dictionary<int, Stack<FlowPotentials>> _idle = [];
 
@@ -78,7 +81,8 @@ internal sealed class UpdatePotentials(ResistorNetwork network)
             return;
         if (!_idle.TryGetValue(side.Island, out var idle))
             _idle[side.Island] = idle = new();
-        idle.Push(side.Flow);
+        if (idle.Count < MostIdle)
+            idle.Push(side.Flow);
     }
 
     private readonly record struct Potential(Side A, Side B);

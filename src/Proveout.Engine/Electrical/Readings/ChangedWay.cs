@@ -50,7 +50,7 @@ internal sealed class ChangedWay(PathVolts paths)
     private double Sum()
     {
         var volts = _fromRed.VoltsAt(_meeting);
-        for (var node = _meeting; _toBlack.Next(node) is (>= 0 and var next, var own); node = next)
+        for (var node = _meeting; _toBlack.Next(node) is var (next, own) && next >= 0; node = next)
             volts += own;
         return volts >= paths.OpenVolts ? double.PositiveInfinity : volts;
     }

@@ -1,4 +1,3 @@
-using Proveout.Engine.Faults;
 using Proveout.Web.Hosting;
 using Proveout.Workshop;
 
@@ -8,10 +7,10 @@ namespace Proveout.Web.Pages.Ask;
 /// <param name="Ask">The machine's symptoms and what the answers say.</param>
 /// <param name="Said">What a person wrote in plain words; empty when nothing.</param>
 /// <param name="Proposed">The symptoms that this may mean.</param>
-public sealed record AskPageView(AskView Ask, string Said, IReadOnlyList<Check> Proposed)
+public sealed record AskPageView(AskView Ask, string Said, IReadOnlyList<Engine.Faults.Check> Proposed)
 {
     /// <summary>The address with further symptoms reported as not so; the other answers stay.</summary>
-    public string With(IEnumerable<Check> reported)
+    public string With(IEnumerable<Engine.Faults.Check> reported)
     {
         var bad = reported.Select(check => check.Id).ToHashSet(StringComparer.Ordinal);
         var answers = Ask.Groups.SelectMany(group => group.Symptoms)

@@ -20,7 +20,12 @@ import zipfile
 ROOT = pathlib.Path(__file__).resolve().parent.parent
 CACHE = pathlib.Path(os.environ.get("NUGET_PACKAGES", pathlib.Path.home() / ".nuget/packages"))
 # Two packages name a file instead of an SPDX identifier; both files were read and are the MIT licence.
-READ_BY_HAND = {"CommandLineParser": "MIT", "Microsoft.DotNet.PlatformAbstractions": "MIT"}
+READ_BY_HAND = {
+    "CommandLineParser": "MIT",
+    "Microsoft.DotNet.PlatformAbstractions": "MIT",
+    # Its README, section "License".
+    "StbImageWriteSharp": "public domain",
+}
 # Only the compiler sees it: PrivateAssets in Directory.Build.props.
 BUILD_ONLY = {"Microsoft.CodeAnalysis.BannedApiAnalyzers"}
 # Those of the .NET SDK, with its version: they make the program of a system, and are in no lock file.

@@ -8,7 +8,7 @@ public sealed partial class LicenceTests
 {
     private const string BuildOnly = "Microsoft.CodeAnalysis.BannedApiAnalyzers";
 
-    private static readonly string[] Permissive = ["MIT", "MIT-0", "Apache-2.0", "BSD-2-Clause", "BSD-3-Clause", "PostgreSQL", "ISC"];
+    private static readonly string[] Permissive = ["MIT", "MIT-0", "Apache-2.0", "BSD-2-Clause", "BSD-3-Clause", "PostgreSQL", "ISC", "Unlicense OR MIT", "public domain"];
 
     private static readonly Dictionary<string, string> Shipped = Read(section: 1);
 

@@ -1,4 +1,3 @@
-using Proveout.Engine.Machine;
 using Proveout.Journal;
 using Proveout.Workshop;
 

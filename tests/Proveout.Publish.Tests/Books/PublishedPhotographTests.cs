@@ -53,7 +53,7 @@ public sealed class PublishedPhotographTests
     public void What_is_damaged_or_no_picture_is_not_published()
     {
         Assert.Null(PublishedPhotograph.Of("a text"u8.ToArray()));
-        Assert.Null(PublishedPhotograph.Of(Written(32, 32, (_, _) => true)[..60]));
+        Assert.Null(PublishedPhotograph.Of(Written(32, 32, (_, _) => true).AsMemory(0, 60)));
         Assert.Null(PublishedPhotograph.Of(new byte[] { 0xFF, 0xD8, 0xFF }));
     }
 

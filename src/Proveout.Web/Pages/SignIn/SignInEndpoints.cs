@@ -28,7 +28,7 @@ internal static class SignInEndpoints
         if (form.Problems.Count > 0)
             return Refuse<SignInPage>(view, "sign-in", form.Problems);
         var caller = CallerAddress.Of(context);
-        var outcome = await desk.SignInAsync(view.Name, form.Exact("password"), caller, context.RequestAborted);
+        var outcome = await desk.SignInAsync(view.Name, form.Whole("password") ?? "", caller, context.RequestAborted);
         if (outcome.Value is { } admitted)
             return Admit(context, desk, news, admitted, "password", caller, view.To);
         news.Refused(desk.Known(view.Name), caller, "password");

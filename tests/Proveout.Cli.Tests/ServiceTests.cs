@@ -79,7 +79,7 @@ public sealed class ServiceTests(TemporaryFolder folder) : IClassFixture<Tempora
         var lines = text.TrimEnd().Split('\n').Select(line => JsonDocument.Parse(line).RootElement).ToArray();
 
         Assert.Equal(["Started", "Answered", "Answered", "Answered", "Stopping", "Stopped"], lines.Select(line => line.GetProperty("event").GetString()));
-        Assert.Equal(["/", "/builds/{buildId}/record", "{**address}"], lines[1..4].Select(line => line.GetProperty("route").GetString()));
+        Assert.Equal(["/", "/builds/{buildId}/record", "/{**address}"], lines[1..4].Select(line => line.GetProperty("route").GetString()));
         Assert.Equal([200, 200, 404], lines[1..4].Select(line => line.GetProperty("status").GetInt32()));
         Assert.All(["4711", "L-1", "Mara", build["builds/".Length..]], word => Assert.DoesNotContain(word, text, StringComparison.Ordinal));
     }

@@ -12,7 +12,7 @@ internal sealed class SecurityHeaders(RequestDelegate next)
     private const string DrawingPolicy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; frame-ancestors 'none'";
 
     // The sound of a belt is heard by the microphone; nothing else of a device is used.
-    private const string Devices = "microphone=(self), camera=(), geolocation=(), payment=(), usb=(), serial=(), bluetooth=(), midi=(), display-capture=(), screen-wake-lock=()";
+    private const string Devices = "microphone=(self), camera=(), geolocation=(), payment=(), usb=(), serial=(), midi=(), display-capture=(), screen-wake-lock=(self)";
 
     public Task InvokeAsync(HttpContext context)
     {

@@ -1,3 +1,5 @@
+using Proveout.Workshop.Tests.Books;
+
 namespace Proveout.Workshop.Tests.Builds;
 
 public sealed class DeviationHintsTests : IAsyncLifetime
@@ -68,8 +70,7 @@ public sealed class DeviationHintsTests : IAsyncLifetime
     {
         var (first, second) = (await _fixture.StartAsync("1"), await _fixture.StartAsync("2"));
         await NoteAsync(first, Step.Id, "Blue in place of black.");
-        byte[] picture = [0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A, 0];
-        var attached = await _fixture.Bench.AttachPhotoAsync(first.Id, new(Step.Id, "The wire", "x.png", "image/png", picture, "Ada", Guid.NewGuid()), default);
+        var attached = await _fixture.Bench.AttachPhotoAsync(first.Id, new(Step.Id, "The wire", "x.jpg", "image/jpeg", Pictures.Jpeg(8, 8), "Ada", Guid.NewGuid()), default);
         Assert.Empty(attached.Diagnostics);
         Assert.Equal("The wire", Assert.Single(Assert.Single(await HintsAsync(second)).Photos).Text);
     }

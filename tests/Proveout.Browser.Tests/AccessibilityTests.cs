@@ -16,13 +16,16 @@ public sealed class AccessibilityTests(BrowserFixture browser)
     {
         await using var site = await BenchSite.StartAsync();
         await site.PrepareAsync();
+        var broken = new List<string>();
         foreach (var (name, address) in await PageAddresses.AllAsync(site))
         {
             var page = await site.OpenAsync(browser, address, width, height, scheme: scheme);
             await page.EvaluateAsync("document.querySelectorAll('details').forEach(fold => fold.open = true)");
-            await HasNoViolationAsync(page, name);
+            broken.AddRange(await ViolationsAsync(page, name));
             await page.Context.CloseAsync();
         }
+
+        Assert.Empty(broken);
     }
 
     [Theory]
@@ -35,16 +38,16 @@ public sealed class AccessibilityTests(BrowserFixture browser)
         await page.GetByLabel("What does it read?").FillAsync("three");
         await page.GetByRole(AriaRole.Button, new() { Name = "Enter" }).ClickAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync("`three` is not a reading.");
-        await HasNoViolationAsync(page, "refused reading");
+        Assert.Empty(await ViolationsAsync(page, "refused reading"));
         await page.Context.CloseAsync();
     }
 
-    private static async Task HasNoViolationAsync(IPage page, string name)
+    private static async Task<IEnumerable<string>> ViolationsAsync(IPage page, string name)
     {
         var result = await page.RunAxe();
-        Assert.True(result.Violations.Length == 0, $"{name}: {string.Join("; ", result.Violations.Select(Describe))}");
         Assert.NotEmpty(result.Passes);
+        return result.Violations.Select(item => $"{name}: {Describe(item)}");
     }
 
-    private static string Describe(AxeResultItem item) => $"{item.Id}: {item.Help}: {string.Join(", ", item.Nodes.Select(node => node.Html))}";
+    private static string Describe(AxeResultItem item) => $"{item.Id}: {item.Help}: {string.Join(", ", item.Nodes.Take(3).Select(node => node.Html))}";
 }

@@ -36,7 +36,7 @@ internal sealed class SiteBlocks(BookChapter chapter)
     };
 
     private static XElement Cautions(BookCautions cautions) =>
-        new("section", new XAttribute("class", "cautions"), new XAttribute("aria-label", "Caution"), List(cautions.Cautions));
+        new("div", new XAttribute("class", "cautions"), new XAttribute("role", "note"), new XAttribute("aria-label", "Caution"), List(cautions.Cautions));
 
     private static XElement[] RowOf(IReadOnlyList<string> row) =>
     [

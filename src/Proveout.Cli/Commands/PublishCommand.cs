@@ -24,10 +24,13 @@ internal static class PublishCommand
         command.SetAction(async (parse, cancellation) =>
         {
             var asJson = parse.GetValue(options.Json);
+            var into = parse.GetValue(folder)!;
+            // Before the minute that the book takes.
+            if (BookFolder.Refusal(into) is { } refusal)
+                return terminal.Refuse([refusal], asJson);
             var book = await MakeAsync(terminal, options, parse, parse.GetValue(subject)!, asked.Read(parse), cancellation);
             if (book.Value is not { } made)
                 return terminal.Refuse(book.Diagnostics, asJson);
-            var into = parse.GetValue(folder)!;
             if (BookFolder.Write(into, made) is { Count: > 0 } problems)
                 return terminal.Refuse(problems, asJson);
             if (asJson)

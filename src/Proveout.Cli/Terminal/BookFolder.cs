@@ -27,7 +27,8 @@ internal static partial class BookFolder
         return unwritten.Length > 0 ? unwritten : [.. new[] { Remove(folder, left) ?? PutMarker(folder, names) }.OfType<Diagnostic>()];
     }
 
-    private static Diagnostic? Refusal(string folder) =>
+    /// <summary>Why nothing may be written to a folder; null when it may.</summary>
+    public static Diagnostic? Refusal(string folder) =>
         File.Exists(folder) ? new Diagnostic("not-a-folder", new SourcePlace(folder, 0, 0), "There is a file of this name.", "Give the name of a folder with --to.")
         : !Directory.Exists(folder) || IsOurs(folder) || !Directory.EnumerateFileSystemEntries(folder).Any() ? LinkIn(folder)
         : new Diagnostic(

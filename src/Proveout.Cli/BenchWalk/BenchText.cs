@@ -77,8 +77,7 @@ internal sealed class BenchText(Terminal terminal)
     private void SetUp(BenchStep step)
     {
         terminal.Say();
-        foreach (var caution in step.SetUp.Cautions)
-            terminal.Say($"CAUTION: {caution}", Meaning.Caution);
+        terminal.Warn(step.SetUp.Cautions);
         terminal.Say($"Set-up: {step.SetUp.Title}");
         foreach (var instruction in step.SetUp.Instructions)
             terminal.Say($"  {instruction}");

@@ -62,8 +62,7 @@ internal static class AcceptCommand
         {
             terminal.Say();
             terminal.Say($"{AcceptanceWords.Of(phase.Key)}:");
-            foreach (var caution in AcceptanceView.CautionsOf(phase.Key))
-                terminal.Say($"CAUTION: {caution}", Meaning.Caution);
+            terminal.Warn(AcceptanceView.CautionsOf(phase.Key));
             foreach (var item in phase)
                 terminal.Say($"{item.Title}: {item.Instruction} Good: {item.Good} Otherwise: {item.Otherwise} ({item.Source.TrimEnd('.')})");
         }

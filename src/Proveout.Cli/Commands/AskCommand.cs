@@ -60,16 +60,14 @@ internal static class AskCommand
 
         DiagnosisText.ShowSuspects(terminal, view.Suspects);
         DiagnosisText.ShowUnknown(terminal, view.Unknown);
-        foreach (var caution in view.NextSetUp?.Cautions ?? [])
-            terminal.Say($"CAUTION: {caution}", Meaning.Caution);
+        terminal.Warn(view.NextSetUp?.Cautions ?? []);
         if (view.Next is { } next)
             DiagnosisText.ShowNext(terminal, next);
     }
 
     private static void List(Terminal terminal, AskView view)
     {
-        foreach (var caution in view.Groups.SelectMany(group => group.SetUp.Cautions).Distinct())
-            terminal.Say($"CAUTION: {caution}", Meaning.Caution);
+        terminal.Warn(view.Groups.SelectMany(group => group.SetUp.Cautions).Distinct());
         var sheet = new Sheet("When", "What should be", "Symptom");
         foreach (var group in view.Groups)
             foreach (var symptom in group.Symptoms)

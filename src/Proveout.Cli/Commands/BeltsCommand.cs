@@ -97,8 +97,7 @@ internal static class BeltsCommand
         terminal.Say("Checks that find a belt, pulley or plug that is not as drawn:");
         foreach (var setUp in view.Table.SetUps)
         {
-            foreach (var caution in setUp.Cautions)
-                terminal.Say($"CAUTION: {caution}", Meaning.Caution);
+            terminal.Warn(setUp.Cautions);
             terminal.Say($"{setUp.Title}. {string.Join(" ", setUp.Instructions)}");
             foreach (var check in view.Table.Checks.Where(check => check.Check.SetUp == setUp.Id))
                 terminal.Say($"  {check.Check.Title}: {check.Expected}. {check.Check.Instruction}");
@@ -114,8 +113,7 @@ internal static class BeltsCommand
     {
         terminal.Say();
         terminal.Say("Pulleys and idlers by hand:");
-        foreach (var caution in BeltHandChecks.All.Select(check => check.Caution).Distinct())
-            terminal.Say($"CAUTION: {caution}", Meaning.Caution);
+        terminal.Warn(BeltHandChecks.All.Select(check => check.Caution).Distinct());
         foreach (var check in BeltHandChecks.All)
             terminal.Say($"{check.Title}: {check.Instruction} Good: {check.Good} Not good: {check.Bad} ({check.Source})");
         foreach (var (screw, torque, remark) in BeltHandChecks.Torques)

@@ -43,8 +43,7 @@ internal static class EnergiseCommand
     {
         terminal.Say();
         terminal.Say(string.Create(CultureInfo.InvariantCulture, $"Stage {stage.Number}: {stage.Title}{(stage.IsMains ? " (mains on)" : "")}"));
-        foreach (var caution in hasNewCautions ? stage.Cautions : [])
-            terminal.Say($"CAUTION: {caution}", Meaning.Caution);
+        terminal.Warn(hasNewCautions ? stage.Cautions : []);
         foreach (var precaution in stage.Precautions)
             terminal.Say($"PRECAUTION: {precaution}", Meaning.Caution);
         terminal.Say(string.Create(

@@ -23,7 +23,7 @@ internal static class HeatLogText
             terminal.Say(finding, view.Sheet.IsFine ? Meaning.Good : Meaning.Bad);
         if (view.Diagnosis is { Failed.Count: > 0 } diagnosis)
         {
-            terminal.Say("CAUTION: Switch off and isolate before a hand goes to heater or sensor.", Meaning.Caution);
+            terminal.Warn("Switch off and isolate before a hand goes to heater or sensor.");
             DiagnosisText.Show(terminal, diagnosis);
         }
 

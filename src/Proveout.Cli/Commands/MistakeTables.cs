@@ -10,8 +10,7 @@ internal static class MistakeTables
     {
         terminal.Say();
         terminal.Say(title);
-        foreach (var caution in table.SetUps.SelectMany(setUp => setUp.Cautions).Distinct())
-            terminal.Say($"CAUTION: {caution}", Meaning.Caution);
+        terminal.Warn(table.SetUps.SelectMany(setUp => setUp.Cautions).Distinct());
         foreach (var check in table.Checks)
             terminal.Say($"{check.Check.Title}: {check.Expected}. {check.Check.Instruction}");
         var sheet = new Sheet("Mistake", "What it does", "Surely shown by");

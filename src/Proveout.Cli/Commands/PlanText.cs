@@ -33,8 +33,7 @@ internal static class PlanText
     {
         terminal.Say();
         terminal.Say($"{group.SetUp.Title} ({Count(group.Checks.Count, "check")})");
-        foreach (var caution in hasNewCautions ? group.SetUp.Cautions : [])
-            terminal.Say($"CAUTION: {caution}", Meaning.Caution);
+        terminal.Warn(hasNewCautions ? group.SetUp.Cautions : []);
         foreach (var instruction in group.SetUp.Instructions)
             terminal.Say(instruction);
         var sheet = new Sheet("No.", "Red lead", "Black lead", "Meter", "Should read", "Catches");

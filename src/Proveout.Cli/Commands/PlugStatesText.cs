@@ -18,8 +18,7 @@ internal static class PlugStatesText
 
     private static void ShowWords(Terminal terminal, PlugStateAnswer answer)
     {
-        foreach (var caution in answer.States[0].Both.SetUp.Cautions)
-            terminal.Say($"CAUTION: {caution}", Meaning.Caution);
+        terminal.Warn(answer.States[0].Both.SetUp.Cautions);
         var sheet = answer.ShownOhms is null
             ? new Sheet("What is plugged", "Red lead", "Black lead", "Resistance", "Diode test")
             : new Sheet("What is plugged", "Red lead", "Black lead", "Resistance", "Diode test", "What was seen");

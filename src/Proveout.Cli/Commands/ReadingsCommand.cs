@@ -50,8 +50,7 @@ internal static class ReadingsCommand
 
     private static void ShowWords(Terminal terminal, BothWays both)
     {
-        foreach (var caution in both.SetUp.Cautions)
-            terminal.Say($"CAUTION: {caution}", Meaning.Caution);
+        terminal.Warn(both.SetUp.Cautions);
         terminal.Say($"Set-up: {both.SetUp.Title}");
         var sheet = new Sheet("Red lead", "Black lead", "Resistance", "Diode test");
         foreach (var reading in new[] { both.One, both.Other })

@@ -19,8 +19,7 @@ internal static class SeenText
 
         DiagnosisText.ShowSuspects(terminal, view.Suspects);
         DiagnosisText.ShowUnknown(terminal, view.Unknown);
-        foreach (var caution in view.NextSetUp?.Cautions ?? [])
-            terminal.Say($"CAUTION: {caution}", Meaning.Caution);
+        terminal.Warn(view.NextSetUp?.Cautions ?? []);
         if (view.Next is { } next)
         {
             DiagnosisText.ShowNext(terminal, next);

@@ -68,8 +68,7 @@ internal static class SettingsCommand
 
     private static void Show(Terminal terminal, SettingsView view)
     {
-        foreach (var caution in SettingsView.Cautions)
-            terminal.Say($"CAUTION: {caution}", Meaning.Caution);
+        terminal.Warn(SettingsView.Cautions);
         foreach (var group in view.Groups)
         {
             terminal.Say();
@@ -91,8 +90,7 @@ internal static class SettingsCommand
         terminal.Say($"When they are entered, try them: {table.Checks.Count} trials surely show {table.Mistakes.Count(row => row.CaughtBy.Count > 0)} of {table.Mistakes.Count} wrong settings that were thought of.");
         foreach (var setUp in table.SetUps)
         {
-            foreach (var caution in setUp.Cautions)
-                terminal.Say($"CAUTION: {caution}", Meaning.Caution);
+            terminal.Warn(setUp.Cautions);
             terminal.Say($"{setUp.Title}. {string.Join(" ", setUp.Instructions)}");
         }
 

@@ -40,8 +40,7 @@ internal static class StagesCommand
         {
             terminal.Say();
             terminal.Say($"After {fitting.Name} is fitted{(fitting.Parts.Count > 0 ? $" ({string.Join(", ", fitting.Parts)})" : "")}: {fitting.Note}");
-            foreach (var caution in fitting.Cautions)
-                terminal.Say($"CAUTION: {caution}", Meaning.Caution);
+            terminal.Warn(fitting.Cautions);
             foreach (var setUp in fitting.Table.SetUps)
             {
                 terminal.Say($"  {setUp.Title}:");

@@ -32,8 +32,7 @@ internal static class WalkCommand
         {
             terminal.Say();
             terminal.Say(place.SetUp.Title);
-            foreach (var caution in place.SetUp.Cautions.SequenceEqual(before) ? [] : place.SetUp.Cautions)
-                terminal.Say($"CAUTION: {caution}", Meaning.Caution);
+            terminal.Warn(place.SetUp.Cautions.SequenceEqual(before) ? [] : place.SetUp.Cautions);
             before = place.SetUp.Cautions;
             foreach (var instruction in place.SetUp.Instructions)
                 terminal.Say(instruction);

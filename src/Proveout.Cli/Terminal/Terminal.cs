@@ -42,6 +42,13 @@ internal sealed class Terminal(TextWriter output, TextWriter error, TextReader i
             Screen.WriteLine(ShownText.Of(line), StyleOf(meaning));
     }
 
+    /// <summary>Shows what can hurt, a line each, in a form that no other line has.</summary>
+    public void Warn(params IEnumerable<string> cautions)
+    {
+        foreach (var caution in cautions)
+            Say($"CAUTION: {caution}", Meaning.Caution);
+    }
+
     /// <summary>Shows a table.</summary>
     public void Show(Sheet sheet)
     {

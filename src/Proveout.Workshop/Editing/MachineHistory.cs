@@ -113,7 +113,7 @@ internal sealed class MachineHistory(MachineFiles files, string path, TimeProvid
         try
         {
             foreach (var text in texts)
-                WholeFile.Replace(Directory.Exists(path) ? Path.Combine(path, text.File) : path, Encoding.UTF8.GetBytes(text.Text));
+                WholeFile.Replace(Directory.Exists(path) ? Path.Combine(path, text.File) : path, stream => stream.Write(Encoding.UTF8.GetBytes(text.Text)));
             _folder.MarkInPlace(number);
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)

@@ -39,7 +39,7 @@ internal sealed class OwnMachineMaker(MachineFiles files, MachineShelf shelf, Ed
         // A folder that is made whole under another name and then given its own is never seen half full.
         var unfinished = Directory.CreateDirectory(Path.Combine(places.OwnFolder, $"{Guid.NewGuid():N}{RevisionFolder.Ending}")).FullName;
         foreach (var text in texts)
-            WholeFile.Replace(Path.Combine(unfinished, text.File), Encoding.UTF8.GetBytes(text.Text));
+            WholeFile.Replace(Path.Combine(unfinished, text.File), stream => stream.Write(Encoding.UTF8.GetBytes(text.Text)));
         Directory.Move(unfinished, folder);
         var revisions = new RevisionFolder(folder);
         revisions.TryAdd(new(

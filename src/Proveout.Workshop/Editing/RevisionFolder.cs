@@ -68,7 +68,7 @@ internal sealed class RevisionFolder
     public bool IsInPlace(int number) => File.Exists(MarkOf(number));
 
     /// <summary>Says that the machine's files hold the text of a revision.</summary>
-    public void MarkInPlace(int number) => WholeFile.TryCreate(MarkOf(number), []);
+    public void MarkInPlace(int number) => WholeFile.TryCreate(MarkOf(number), default);
 
     private string MarkOf(int number) => Path.Combine(_folder, string.Create(CultureInfo.InvariantCulture, $"revision-{number:D6}.in-place"));
 }

@@ -16,7 +16,9 @@ public static class MachineReader
         ReportSecond(documents, MachineDocument.ReviewKey, problems);
         var head = documents.Select(file => file.Document.Machine).FirstOrDefault(found => found is not null);
         var assembly = new MachineAssembly(documents, catalogue, problems);
-        assembly.Check();
+        // What stands in a file that cannot be read at all would seem to be missing everywhere else.
+        if (documents.Count == files.Count)
+            assembly.Check();
         if (files.Count == 0)
             problems.Add("no-file", new("(no file)", 0, 0), "There is no machine file.", "Give at least one.");
         else if (head is null && !problems.Any)

@@ -30,9 +30,12 @@ internal static class SyntaxProblem
         problems.Add(
             Rule,
             new(source.File, start, column),
-            $"This is not valid YAML: {syntax.Message.Trim().TrimEnd('.')}, at {Shown(source.Text, start)}.",
+            $"This is not valid YAML: {OneSentence(syntax.Message)}, at {Shown(source.Text, start)}.",
             Mend);
     }
+
+    // The parser puts two spaces between its halves.
+    private static string OneSentence(string message) => string.Join(' ', message.Split(' ', StringSplitOptions.RemoveEmptyEntries)).TrimEnd('.');
 
     private static bool IsIndentedByTab(ReadOnlySpan<char> line) => line.TrimStart(' ') is ['\t', ..] && !line.Trim().IsEmpty;
 

@@ -1,5 +1,3 @@
-using Microsoft.AspNetCore.Builder;
-using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Proveout.Web.Hosting;
 using Proveout.Web.Pages.Measure;
@@ -15,34 +13,21 @@ internal static class FrameEndpoints
     public const string Points = "points";
     public const string Distances = "distances";
 
-    private static readonly Dictionary<string, string> Nothing = [];
+    public static void Map(IEndpointRouteBuilder routes, IMeasuringDesk desk) =>
+        new MeasuringPage<SheetView>(desk)
+        {
+            Fields = [.. FrameFields.All.Select(field => field.Name), Rail, Points, Distances, .. FrameSeen.Ids],
+            Judge = JudgeAsync,
+            Record = (sheet, keep) => Measurements.Of(Form, sheet, keep),
+            Show = (view, _) => PageResult.Of<FramePage>(view, view.Status),
+        }.Map(routes, Addresses.Frame);
 
-    public static void Map(IEndpointRouteBuilder routes, IMeasuringDesk desk)
+    private static async Task<Judged<SheetView>> JudgeAsync(PostedForm form, IReadOnlyDictionary<string, string> typed, CancellationToken cancellation)
     {
-        routes.MapGet(Addresses.Frame, async (HttpContext context, IBench bench) => Page(Nothing, await bench.BuildsAsync(context.RequestAborted), context, null, null, null));
-        routes.MapPost(Addresses.Frame, (HttpContext context, IBench bench) => AnswerAsync(context, bench, desk));
+        var rail = await MeasureForm.TextAsync(form, Rail, cancellation);
+        var points = await MeasureForm.TextAsync(form, Points, cancellation);
+        var distances = await MeasureForm.TextAsync(form, Distances, cancellation);
+        var seen = MeasureForm.Seen(typed.Where(pair => FrameSeen.Ids.Contains(pair.Key)));
+        return new(FrameSheet.Of(new FrameRequest(typed, rail) { Points = points, Distances = distances, Seen = seen }), MeasureForm.Files(rail, points, distances));
     }
-
-    private static async Task<IResult> AnswerAsync(HttpContext context, IBench bench, IMeasuringDesk desk)
-    {
-        var form = await PostedForm.ReadAsync(context);
-        var builds = await bench.BuildsAsync(context.RequestAborted);
-        var typed = MeasureForm.Typed(form, [.. FrameFields.All.Select(field => field.Name), Rail, Points, Distances, .. FrameSeen.Ids]);
-        if (form.Problems.Count > 0)
-            return Page(typed, builds, context, null, null, form.Refuse(form.Problems));
-        var rail = await MeasureForm.TextAsync(form, Rail, context.RequestAborted);
-        var points = await MeasureForm.TextAsync(form, Points, context.RequestAborted);
-        var distances = await MeasureForm.TextAsync(form, Distances, context.RequestAborted);
-        var answer = FrameSheet.Of(new FrameRequest(typed, rail) { Points = points, Distances = distances, Seen = MeasureForm.Seen(typed.Where(pair => FrameSeen.Ids.Contains(pair.Key))) });
-        if (answer.Value is not { } sheet)
-            return Page(typed, builds, context, null, null, form.Refuse([.. answer.Diagnostics.Select(diagnostic => diagnostic.ToString())]));
-        var kept = await MeasureForm.KeepAsync(
-            form, keep => Measurements.Of(Form, sheet, keep), [.. new[] { rail, points, distances }.OfType<NamedText>().Select(Measurements.FileOf)], typed, builds, desk, context.RequestAborted);
-        return Page(typed, builds, context, sheet, kept?.Value, kept is { Value: null } ? form.Refuse([.. kept.Diagnostics.Select(Refusal.Sentence)]) : null);
-    }
-
-    private static IResult Page(IReadOnlyDictionary<string, string> typed, IReadOnlyList<BuildSummary> builds, HttpContext context, SheetView? sheet, BuildSummary? kept, Refusal? refusal) =>
-        PageResult.Of<FramePage>(
-            new MeasurePageView(typed, builds, PersonCookie.Read(context, ""), sheet, kept, refusal),
-            refusal is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity);
 }

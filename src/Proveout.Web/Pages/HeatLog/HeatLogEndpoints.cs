@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
+using Proveout.Engine.Machine;
 using Proveout.Web.Hosting;
 using Proveout.Web.Pages.Measure;
 using Proveout.Web.Pages.Trouble;
@@ -18,42 +19,33 @@ internal static class HeatLogEndpoints
     public const string Sensor = "sensor";
     public const string Output = "output";
 
-    private static readonly Dictionary<string, string> Nothing = [];
-
-    private static readonly string[] Fields = [.. HeatLogFields.All.Select(field => field.Name), Log, Before, Body, Sensor, Output];
+    private static readonly Diagnostic NoLog = new("missing-log", new SourcePlace(Log, 0, 0), "There is no log.", "Choose a file, or paste its rows.");
 
     public static void Map(IEndpointRouteBuilder routes, IMeasuringDesk measuring)
     {
         routes.MapGet("/machines/{machineId}/heat/log", async (HttpContext context, string machineId, IBench bench, IDesignDesk designs) =>
-            designs.Heat(machineId) is { } heat ? Page(heat, Nothing, await bench.BuildsAsync(context.RequestAborted), context, null, null, null) : Missing());
-        routes.MapPost("/machines/{machineId}/heat/log", (HttpContext context, string machineId, IBench bench, IDesignDesk designs) => AnswerAsync(context, machineId, bench, designs, measuring));
+            PageOf(machineId, designs, measuring) is { } page ? await page.BlankAsync(context, bench) : Missing());
+        routes.MapPost("/machines/{machineId}/heat/log", async (HttpContext context, string machineId, IBench bench, IDesignDesk designs) =>
+            PageOf(machineId, designs, measuring) is { } page ? await page.AnswerAsync(context, bench) : Missing());
     }
 
-    private static async Task<IResult> AnswerAsync(HttpContext context, string machineId, IBench bench, IDesignDesk designs, IMeasuringDesk measuring)
+    private static MeasuringPage<HeatLogView>? PageOf(string machineId, IDesignDesk designs, IMeasuringDesk measuring) => designs.Heat(machineId) is not { } heat ? null : new(measuring)
     {
-        if (designs.Heat(machineId) is not { } heat)
-            return Missing();
-        var form = await PostedForm.ReadAsync(context);
-        var builds = await bench.BuildsAsync(context.RequestAborted);
-        var typed = MeasureForm.Typed(form, Fields);
-        if (form.Problems.Count > 0)
-            return Page(heat, typed, builds, context, null, null, form.Refuse(form.Problems));
-        var log = await MeasureForm.TextAsync(form, Log, context.RequestAborted);
-        if (log is null)
-            return Page(heat, typed, builds, context, null, null, form.Refuse(["There is no log. Choose a file, or paste its rows."]));
-        var before = await MeasureForm.TextAsync(form, Before, context.RequestAborted);
-        var answer = designs.HeatLog(machineId, new(LogSource.Of(log), before is null ? null : LogSource.Of(before), typed[Body], typed[Sensor], typed[Output], typed))!;
-        if (answer.Value is not { } view)
-            return Page(heat, typed, builds, context, null, null, form.Refuse([.. answer.Diagnostics.Select(diagnostic => diagnostic.ToString())]));
-        var kept = await MeasureForm.KeepAsync(form, keep => Measurements.Of(Form, view.Sheet, keep), [.. new[] { log, before }.OfType<NamedText>().Select(Measurements.FileOf)], typed, builds, measuring, context.RequestAborted);
-        return Page(heat, typed, builds, context, view, kept?.Value, kept is { Value: null } ? form.Refuse([.. kept.Diagnostics.Select(Refusal.Sentence)]) : null);
+        Fields = [.. HeatLogFields.All.Select(field => field.Name), Log, Before, Body, Sensor, Output],
+        Judge = (form, typed, cancellation) => JudgeAsync(machineId, designs, form, typed, cancellation),
+        Record = (view, keep) => Measurements.Of(Form, view.Sheet, keep),
+        Show = (view, log) => PageResult.Of<HeatLogPage>(new HeatLogPageView(heat, log, view with { Sheet = log?.Sheet }), view.Status),
+    };
+
+    private static async Task<Judged<HeatLogView>> JudgeAsync(
+        string machineId, IDesignDesk designs, PostedForm form, IReadOnlyDictionary<string, string> typed, CancellationToken cancellation)
+    {
+        if (await MeasureForm.TextAsync(form, Log, cancellation) is not { } log)
+            return new(Outcome.Refused<HeatLogView>([NoLog]), []);
+        var before = await MeasureForm.TextAsync(form, Before, cancellation);
+        var request = new HeatLogRequest(LogSource.Of(log), before is null ? null : LogSource.Of(before), typed[Body], typed[Sensor], typed[Output], typed);
+        return new(designs.HeatLog(machineId, request)!, MeasureForm.Files(log, before));
     }
 
     private static IResult Missing() => TroubleEndpoints.Missing("There is no such machine.");
-
-    private static IResult Page(
-        HeatView heat, IReadOnlyDictionary<string, string> typed, IReadOnlyList<BuildSummary> builds, HttpContext context, HeatLogView? view, BuildSummary? kept, Refusal? refusal) =>
-        PageResult.Of<HeatLogPage>(
-            new HeatLogPageView(heat, view, new MeasurePageView(typed, builds, PersonCookie.Read(context, ""), view?.Sheet, kept, refusal)),
-            refusal is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity);
 }

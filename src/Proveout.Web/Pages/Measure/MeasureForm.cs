@@ -28,6 +28,9 @@ internal static class MeasureForm
         return form.Text(field) is { Length: > 0 } text ? new NamedText(field, text) : null;
     }
 
+    /// <summary>Those texts that there are, as files of a record.</summary>
+    public static IReadOnlyList<MeasuredFile> Files(params IEnumerable<NamedText?> texts) => [.. texts.OfType<NamedText>().Select(Measurements.FileOf)];
+
     /// <summary>What was typed, by field, without the file and the form's own fields.</summary>
     public static Dictionary<string, string> Typed(PostedForm form, params IEnumerable<string> fields) =>
         fields.Append(Build).Append(Title).Append("person").ToDictionary(field => field, form.Text, StringComparer.Ordinal);

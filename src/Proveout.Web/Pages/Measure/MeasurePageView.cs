@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Http;
 using Proveout.Web.Hosting;
 using Proveout.Workshop;
 
@@ -13,6 +14,9 @@ namespace Proveout.Web.Pages.Measure;
 public sealed record MeasurePageView(
     IReadOnlyDictionary<string, string> Typed, IReadOnlyList<BuildSummary> Builds, string Person, SheetView? Sheet, BuildSummary? Kept, Refusal? Refusal)
 {
+    /// <summary>What the page answers with (RFC 9110): fine, or not to be worked with as it is.</summary>
+    public int Status => Refusal is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity;
+
     /// <summary>What was typed into a field; empty when nothing was.</summary>
     public string Text(string field) => Typed.GetValueOrDefault(field, "");
 }

@@ -24,8 +24,15 @@ internal static class PieceEndpoints
 
     public static void Map(IEndpointRouteBuilder routes, IMeasuringDesk desk)
     {
-        routes.MapGet(Addresses.Piece, async (HttpContext context, IBench bench) => Page(Sizes(context.Request), await bench.BuildsAsync(context.RequestAborted), context, null, null, null));
-        routes.MapPost(Addresses.Piece, (HttpContext context, IBench bench) => AnswerAsync(context, bench, desk));
+        var page = new MeasuringPage<PieceAnswer>(desk)
+        {
+            Fields = [PieceWays.Name, .. PieceFields.All.Select(field => field.Name), .. Enumerable.Range(1, MostMeasures).Select(number => PieceFields.MeasureName(number.ToString(CultureInfo.InvariantCulture))), Readings],
+            Judge = JudgeAsync,
+            Record = (found, keep) => Measurements.Of(Form, found.Sheet, keep),
+            Show = Page,
+        };
+        routes.MapGet(Addresses.Piece, (HttpContext context, IBench bench) => page.BlankAsync(context, bench, Sizes(context.Request)));
+        routes.MapPost(Addresses.Piece, (HttpContext context, IBench bench) => page.AnswerAsync(context, bench));
         MapFile(routes, PieceFilesView.StlName, "model/stl", piece => piece.Stl);
         MapFile(routes, PieceFilesView.ThreeMfName, PieceFilesView.ThreeMfType, piece => piece.ThreeMf);
         MapFile(routes, PieceFilesView.SvgName, "image/svg+xml", piece => Encoding.UTF8.GetBytes(piece.Svg));
@@ -39,27 +46,18 @@ internal static class PieceEndpoints
         ? file(piece)
         : TypedResults.Text(string.Join('\n', answer.Diagnostics), statusCode: StatusCodes.Status422UnprocessableEntity);
 
-    private static async Task<IResult> AnswerAsync(HttpContext context, IBench bench, IMeasuringDesk desk)
+    private static async Task<Judged<PieceAnswer>> JudgeAsync(PostedForm form, IReadOnlyDictionary<string, string> typed, CancellationToken cancellation)
     {
-        var form = await PostedForm.ReadAsync(context);
-        var builds = await bench.BuildsAsync(context.RequestAborted);
-        var typed = MeasureForm.Typed(form, [PieceWays.Name, .. PieceFields.All.Select(field => field.Name), .. Enumerable.Range(1, MostMeasures).Select(number => PieceFields.MeasureName(number.ToString(CultureInfo.InvariantCulture))), Readings]);
-        if (form.Problems.Count > 0)
-            return Page(typed, builds, context, null, null, form.Refuse(form.Problems));
-        var readings = await MeasureForm.TextAsync(form, Readings, context.RequestAborted);
-        var answer = PieceSheet.Of(new PieceRequest(typed, readings));
-        if (answer.Value is not { } found)
-            return Page(typed, builds, context, null, null, form.Refuse([.. answer.Diagnostics.Select(diagnostic => diagnostic.ToString())]));
-        var kept = await MeasureForm.KeepAsync(form, keep => Measurements.Of(Form, found.Sheet, keep), readings is null ? [] : [Measurements.FileOf(readings)], typed, builds, desk, context.RequestAborted);
-        return Page(typed, builds, context, found, kept?.Value, kept is { Value: null } ? form.Refuse([.. kept.Diagnostics.Select(Refusal.Sentence)]) : null);
+        var readings = await MeasureForm.TextAsync(form, Readings, cancellation);
+        return new(PieceSheet.Of(new PieceRequest(typed, readings)), MeasureForm.Files(readings));
     }
 
-    private static IResult Page(IReadOnlyDictionary<string, string> typed, IReadOnlyList<BuildSummary> builds, HttpContext context, PieceAnswer? answer, BuildSummary? kept, Refusal? refusal)
+    private static IResult Page(MeasurePageView view, PieceAnswer? answer)
     {
-        var piece = PieceFiles.Of(typed);
+        var piece = PieceFiles.Of(view.Typed);
         return PageResult.Of<PiecePage>(
-            new PiecePageView(new MeasurePageView(typed, builds, PersonCookie.Read(context, ""), answer?.Sheet, kept, refusal), piece.Value, answer, [.. piece.Diagnostics.Select(diagnostic => diagnostic.ToString())]),
-            refusal is null && piece.Value is not null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity);
+            new PiecePageView(view with { Sheet = answer?.Sheet }, piece.Value, answer, [.. piece.Diagnostics.Select(diagnostic => diagnostic.ToString())]),
+            piece.Value is null ? StatusCodes.Status422UnprocessableEntity : view.Status);
     }
 
     private static Dictionary<string, string> Sizes(HttpRequest request) =>

@@ -1,4 +1,3 @@
-using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Proveout.Web.Hosting;
@@ -14,36 +13,23 @@ internal static class TensionEndpoints
     public const string Left = "recording";
     public const string Right = "other-recording";
 
-    private static readonly Dictionary<string, string> Nothing = [];
+    public static void Map(IEndpointRouteBuilder routes, IMeasuringDesk? desk) =>
+        new MeasuringPage<SoundingView>(desk)
+        {
+            Fields = [.. SoundingFields.All.Select(field => field.Name)],
+            Judge = JudgeAsync,
+            Record = Measurements.Of,
+            Show = (view, sounding) => PageResult.Of<TensionPage>(new TensionPageView(view, sounding), view.Status),
+        }.Map(routes, Addresses.Tension);
 
-    public static void Map(IEndpointRouteBuilder routes, IMeasuringDesk? desk)
+    private static async Task<Judged<SoundingView>> JudgeAsync(PostedForm form, IReadOnlyDictionary<string, string> typed, CancellationToken cancellation)
     {
-        routes.MapGet(Addresses.Tension, async (HttpContext context, IBench bench) => Page(Nothing, await MeasureForm.BuildsAsync(context, bench, desk), context, null, null, null));
-        routes.MapPost(Addresses.Tension, (HttpContext context, IBench bench) => AnswerAsync(context, bench, desk));
-    }
-
-    private static async Task<IResult> AnswerAsync(HttpContext context, IBench bench, IMeasuringDesk? desk)
-    {
-        var form = await PostedForm.ReadAsync(context);
-        var builds = await MeasureForm.BuildsAsync(context, bench, desk);
-        var typed = MeasureForm.Typed(form, SoundingFields.All.Select(field => field.Name));
-        if (form.Problems.Count > 0)
-            return Page(typed, builds, context, null, null, form.Refuse(form.Problems));
         List<SoundFile> recordings = [];
         foreach (var field in new[] { Left, Right })
             if (form.File(field) is { Length: > 0 } file)
-                recordings.Add(await ReadAsync(file, context.RequestAborted));
-        var answer = Sounding.Of(new SoundingRequest(recordings, typed));
-        if (answer.Value is not { } view)
-            return Page(typed, builds, context, null, null, form.Refuse([.. answer.Diagnostics.Select(diagnostic => diagnostic.ToString())]));
-        var kept = await MeasureForm.KeepAsync(form, keep => Measurements.Of(view, keep), [.. recordings.Select(Measurements.FileOf)], typed, builds, desk, context.RequestAborted);
-        return Page(typed, builds, context, view, kept?.Value, kept is { Value: null } ? form.Refuse([.. kept.Diagnostics.Select(Refusal.Sentence)]) : null);
+                recordings.Add(await ReadAsync(file, cancellation));
+        return new(Sounding.Of(new SoundingRequest(recordings, typed)), [.. recordings.Select(Measurements.FileOf)]);
     }
-
-    private static IResult Page(IReadOnlyDictionary<string, string> typed, IReadOnlyList<BuildSummary> builds, HttpContext context, SoundingView? sounding, BuildSummary? kept, Refusal? refusal) =>
-        PageResult.Of<TensionPage>(
-            new TensionPageView(new MeasurePageView(typed, builds, PersonCookie.Read(context, ""), null, kept, refusal), sounding),
-            refusal is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity);
 
     // One byte more than is taken shows that a file is too large; what it is, its content tells and not its name.
     private static async Task<SoundFile> ReadAsync(IFormFile file, CancellationToken cancellation)

@@ -61,6 +61,16 @@ public sealed class ProblemOrderTests
         Assert.Equal("missing-key", Assert.Single(Sample.Read("format: proveout-machine 1\nparts: {}").Diagnostics).Rule);
 
     [Fact]
+    public void What_stands_in_a_file_that_cannot_be_read_is_not_missed_in_another()
+    {
+        var read = MachineReader.Read(
+            [new("a.yaml", "format: proveout-machine 1\nmachine: {name: A}\nlater: {more: {parts: [X1]}}"), new("b.yaml", "format: proveout-machine 1\nparts: {X1: {type: inlet, name: B}")],
+            Sample.Catalogue);
+
+        Assert.Equal("b.yaml", Assert.Single(read.Diagnostics).Place.File);
+    }
+
+    [Fact]
     public void No_file_at_all_is_refused() =>
         Assert.Equal("no-file", Assert.Single(MachineReader.Read([], Sample.Catalogue).Diagnostics).Rule);
 

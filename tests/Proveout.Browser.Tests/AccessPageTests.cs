@@ -45,6 +45,34 @@ public sealed class AccessPageTests(BrowserFixture browser)
         Directory.Delete(folder, recursive: true);
     }
 
+    [Fact]
+    public async Task Who_signs_out_leaves_no_page_of_the_record_on_the_device_and_what_waits_to_be_recorded_stays()
+    {
+        var folder = Directory.CreateTempSubdirectory("proveout-way-out-").FullName;
+        await using var samples = await SampleBench.OpenAsync();
+        await using var app = await StartAsync(samples, folder);
+        await using var context = await browser.Browser.NewContextAsync(new() { BaseURL = app.Urls.First() });
+        var page = await context.NewPageAsync();
+        await page.GotoAsync("/");
+        await SignInAsync(page, Password);
+        await Assertions.Expect(page.GetByText("Builds in work")).ToBeVisibleAsync();
+        await page.EvaluateAsync("async () => { await navigator.serviceWorker.register('/worker.js'); await navigator.serviceWorker.ready; await (await caches.open('pages')).put('/builds/1/checks/2', new Response('a kept page')); }");
+        var queue = await page.EvaluateAsync<string>("async () => (await (await fetch('/worker.js')).text()).match(/importScripts\\(\"([^\"]+)\"/)[1]");
+        await page.AddScriptTagAsync(new() { Url = queue });
+        await page.EvaluateAsync("() => waitingEntries.add({ address: '/builds/1/checks/2', fields: [], when: 0, state: 'refused', why: [] })");
+        await page.GotoAsync("/devices");
+        await page.WaitForFunctionAsync("() => navigator.serviceWorker.controller !== null");
+
+        await page.GetByRole(AriaRole.Button, new() { Name = "Sign out here" }).ClickAsync();
+
+        await page.WaitForURLAsync("**/sign-in**");
+        await page.EvaluateAsync("async () => { while ((await (await caches.open('pages')).keys()).length > 0) await new Promise(later => setTimeout(later, 20)); }").WaitAsync(TimeSpan.FromSeconds(20));
+        await page.AddScriptTagAsync(new() { Url = queue });
+        Assert.Equal(1, await page.EvaluateAsync<int>("async () => (await waitingEntries.all()).length"));
+        await app.StopAsync();
+        Directory.Delete(folder, recursive: true);
+    }
+
     private static async Task SignInAsync(IPage page, string password)
     {
         await page.GetByLabel("Your name").FillAsync("Tove Lund");

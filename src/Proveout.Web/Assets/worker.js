@@ -93,4 +93,7 @@ self.addEventListener("fetch", (event) => {
     event.respondWith(show(event, url));
   else if (event.request.mode === "navigate" && event.request.method === "POST" && isCheck(url))
     event.respondWith(enter(event, url));
+  else if (event.request.mode === "navigate" && event.request.method === "POST" && url.pathname === bench.signOut)
+    // Whoever uses the device next sees no page of the record. What waits to be recorded stays: nothing entered is ever lost.
+    event.waitUntil(caches.delete(shelfOfPages));
 });

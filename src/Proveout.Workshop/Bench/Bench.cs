@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Runtime.CompilerServices;
 using Proveout.Engine.Machine;
 using Proveout.Journal;
@@ -8,28 +7,39 @@ using Proveout.Publish.Report;
 namespace Proveout.Workshop;
 
 /// <summary>The bench over a journal and the machines at hand.</summary>
-/// <param name="shelf">The machines.</param>
-/// <param name="desk">Plans them.</param>
-/// <param name="journal">Keeps the builds.</param>
-/// <param name="records">The same builds in digest, shared with others who compare builds; a digest of its own when left out.</param>
-public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal, WorkshopRecords? records = null) : IBench
+public sealed class Bench : IBench
 {
     private const string DefaultInstrument = "hand-held meter";
 
-    private readonly ConcurrentDictionary<Guid, BenchState> _latest = new();
-    private readonly WorkshopExperience _experience = new(shelf, desk, records ?? new WorkshopRecords(journal));
+    private readonly MachineShelf _shelf;
+    private readonly PlanDesk _desk;
+    private readonly IJournal _journal;
+    private readonly WorkshopExperience _experience;
+    private readonly BenchStates _states;
+
+    /// <summary>Sets a bench up.</summary>
+    /// <param name="shelf">The machines.</param>
+    /// <param name="desk">Plans them.</param>
+    /// <param name="journal">Keeps the builds.</param>
+    /// <param name="records">The same builds in digest, shared with others who compare builds; a digest of its own when left out.</param>
+    public Bench(MachineShelf shelf, PlanDesk desk, IJournal journal, WorkshopRecords? records = null)
+    {
+        (_shelf, _desk, _journal) = (shelf, desk, journal);
+        _experience = new(shelf, desk, records ?? new WorkshopRecords(journal));
+        _states = new(journal, _experience);
+    }
 
     /// <inheritdoc/>
-    public IReadOnlyList<MachineSummary> Machines() => [.. shelf.Machines.Select(machine => machine.Summary)];
+    public IReadOnlyList<MachineSummary> Machines() => [.. _shelf.Machines.Select(machine => machine.Summary)];
 
     /// <inheritdoc/>
     public async Task<IReadOnlyList<BuildSummary>> BuildsAsync(CancellationToken cancellation) =>
-        [.. (await journal.ListBuildsAsync(cancellation)).Reverse().Select(Summarise)];
+        [.. (await _journal.ListBuildsAsync(cancellation)).Reverse().Select(Summarise)];
 
     /// <inheritdoc/>
     public async Task<Outcome<BuildSummary>> StartAsync(StartBuild request, CancellationToken cancellation)
     {
-        if (shelf.Find(request.MachineId) is not { } machine)
+        if (_shelf.Find(request.MachineId) is not { } machine)
             return Outcome.Refused<BuildSummary>([Refusals.NoSuchMachine(request.MachineId)]);
         if (string.IsNullOrWhiteSpace(request.Builder))
             return Outcome.Refused<BuildSummary>([Refusals.Empty("The builder's name", "Say who builds it.")]);
@@ -38,7 +48,7 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal, W
         var serial = string.IsNullOrWhiteSpace(request.Serial) ? id.ToString("N")[^8..] : request.Serial.Trim();
         try
         {
-            var build = await journal.StartBuildAsync(
+            var build = await _journal.StartBuildAsync(
                 new BuildDraft(id, serial, machine.Design.Name, machine.Fingerprint, request.Builder.Trim()), cancellation);
             await FixPlanAsync(build, machine, request, cancellation);
             return Outcome.Of(Summarise(build));
@@ -75,7 +85,7 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal, W
         var isOver = double.IsPositiveInfinity(value);
         var reading = new Journal.Reading(
             check.Id, check.SetUp, request.Text.Trim(), isOver ? null : value, isOver, isOver ? "" : check.Unit, VerdictWords.Of(check.Judge(value)));
-        var entries = await journal.ReadAsync(found.Build.Id, 0, cancellation);
+        var entries = await _journal.ReadAsync(found.Build.Id, 0, cancellation);
         if (request.SeenOpen && SeenBefore.Refusal(entries, check.Id, request.Person.Trim(), request.Key) is { } unseen)
             return Outcome.Refused<BenchState>([unseen]);
         EntryContent content = SeenBefore.LastReading(entries, check.Id, request.Key) is { } earlier ? new ReadingCorrected(earlier, reading) : new ReadingEntered(reading);
@@ -89,7 +99,7 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal, W
             return Outcome.Refused<BenchState>([Refusals.Empty("The reason", "Say in a few words why this check is left out.")]);
         if (await FindAsync(buildId, cancellation) is not { } found)
             return Outcome.Refused<BenchState>([Refusals.NoSuchBuild(buildId)]);
-        var entries = request.SeenOpen ? await journal.ReadAsync(found.Build.Id, 0, cancellation) : [];
+        var entries = request.SeenOpen ? await _journal.ReadAsync(found.Build.Id, 0, cancellation) : [];
         return SeenBefore.Refusal(entries, request.CheckId, request.Person.Trim(), request.Key) is { } unseen
             ? Outcome.Refused<BenchState>([unseen])
             : await AppendAsync(found, new EntryDraft(request.Key, request.Person.Trim(), "", new CheckSkipped(request.CheckId, request.Reason.Trim())), cancellation);
@@ -128,7 +138,7 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal, W
 
     /// <inheritdoc/>
     public async Task<PhotoContent?> PhotoAsync(string buildId, string sha256, CancellationToken cancellation) =>
-        Guid.TryParse(buildId, out var id) && await journal.ReadPhotoAsync(id, sha256, cancellation) is { } photo
+        Guid.TryParse(buildId, out var id) && await _journal.ReadPhotoAsync(id, sha256, cancellation) is { } photo
             ? new PhotoContent(photo.About.ContentType, photo.Bytes)
             : null;
 
@@ -137,7 +147,7 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal, W
     {
         if (string.IsNullOrWhiteSpace(request.Statement))
             return await Refuse(Refusals.Empty("The statement", "Say what you sign."));
-        if (await FindAsync(buildId, cancellation) is { } found && SecondPerson.Against(request, await journal.ReadAsync(found.Build.Id, 0, cancellation)) is { } refusal)
+        if (await FindAsync(buildId, cancellation) is { } found && SecondPerson.Against(request, await _journal.ReadAsync(found.Build.Id, 0, cancellation)) is { } refusal)
             return await Refuse(refusal);
         var signature = new SignedOff(request.Person.Trim(), request.Role.Trim(), request.Statement.Trim());
         return await AppendAsync(buildId, new EntryDraft(request.Key, request.Person.Trim(), "", signature), cancellation);
@@ -147,7 +157,7 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal, W
     public async IAsyncEnumerable<long> WatchAsync(string buildId, long afterSequence, [EnumeratorCancellation] CancellationToken cancellation)
     {
         if (Guid.TryParse(buildId, out var id))
-            await foreach (var entry in journal.WatchAsync(id, (int)afterSequence, cancellation))
+            await foreach (var entry in _journal.WatchAsync(id, (int)afterSequence, cancellation))
                 yield return entry.Sequence;
     }
 
@@ -160,37 +170,37 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal, W
     /// <inheritdoc/>
     public IReadOnlyList<KindCoverage> Coverage(string machineId, IEnumerable<string> checkIds)
     {
-        if (shelf.Find(machineId) is not { } machine)
+        if (_shelf.Find(machineId) is not { } machine)
             return [];
-        var planned = desk.Of(machine);
+        var planned = _desk.Of(machine);
         return PlanViews.Coverage(planned, checkIds.Select(planned.Dictionary.IndexOfCheck).OfType<int>());
     }
 
     /// <inheritdoc/>
-    public PlanView? Plan(string machineId) => shelf.Find(machineId) is { } machine ? PlanViews.Of(desk.Of(machine)) : null;
+    public PlanView? Plan(string machineId) => _shelf.Find(machineId) is { } machine ? PlanViews.Of(_desk.Of(machine)) : null;
 
     /// <inheritdoc/>
-    public EnergisingView? Energising(string machineId) => shelf.Find(machineId) is { } machine ? desk.EnergisingOf(machine) : null;
+    public EnergisingView? Energising(string machineId) => _shelf.Find(machineId) is { } machine ? _desk.EnergisingOf(machine) : null;
 
     /// <inheritdoc/>
-    public WalkView? Walk(string machineId) => shelf.Find(machineId) is { } machine ? WalkRound.Of(desk.Of(machine)) : null;
+    public WalkView? Walk(string machineId) => _shelf.Find(machineId) is { } machine ? WalkRound.Of(_desk.Of(machine)) : null;
 
     /// <inheritdoc/>
     public AskView? Ask(string machineId, IReadOnlyDictionary<string, bool> answers) =>
-        shelf.Find(machineId) is { } machine ? Asking.Of(desk.LiveOf(machine), answers) : null;
+        _shelf.Find(machineId) is { } machine ? Asking.Of(_desk.LiveOf(machine), answers) : null;
 
     private async Task FixPlanAsync(Build build, LoadedMachine machine, StartBuild request, CancellationToken cancellation)
     {
-        var planned = desk.Of(machine);
+        var planned = _desk.Of(machine);
         string[] checks = [.. planned.Plan.Checks.Select(check => planned.Dictionary.Checks[check].Id)];
         var instrument = string.IsNullOrWhiteSpace(request.Instrument) ? DefaultInstrument : request.Instrument.Trim();
         var person = build.Builder;
-        await journal.AppendAsync(
+        await _journal.AppendAsync(
             build.Id,
             new EntryDraft(Guid.CreateVersion7(), person, "", new PlanFixed("wiring, dead", Fingerprint.OfText(string.Join('\n', checks)), checks)),
             cancellation);
         // Nobody has said yet that the leads are zeroed, so the record does not say it either; every step asks for it.
-        await journal.AppendAsync(
+        await _journal.AppendAsync(
             build.Id,
             new EntryDraft(Guid.CreateVersion7(), person, "", new InstrumentDeclared(instrument, instrument, LeadsZeroed: false)),
             cancellation);
@@ -198,20 +208,13 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal, W
 
     private async Task<Found?> FindAsync(string buildId, CancellationToken cancellation) =>
         Guid.TryParse(buildId, out var id)
-        && await journal.FindBuildAsync(id, cancellation) is { } build
-        && shelf.OfBuild(build.MachineFingerprint, build.MachineName) is { } machine
-            ? new Found(build, desk.Of(machine))
+        && await _journal.FindBuildAsync(id, cancellation) is { } build
+        && _shelf.OfBuild(build.MachineFingerprint, build.MachineName) is { } machine
+            ? new Found(build, _desk.Of(machine))
             : null;
 
-    private async Task<BenchState> StateOfAsync(Found found, CancellationToken cancellation)
-    {
-        var known = _latest.GetValueOrDefault(found.Build.Id);
-        if (known is not null && (await journal.ReadAsync(found.Build.Id, (int)known.LastSequence, cancellation)).Count == 0)
-            return known;
-        var entries = await journal.ReadAsync(found.Build.Id, 0, cancellation);
-        var learned = await _experience.OfOthersAsync(found.Build.Id, cancellation);
-        return _latest[found.Build.Id] = BenchFold.Of(Summarise(found.Build), learned.Applied(found.Planned), entries);
-    }
+    private Task<BenchState> StateOfAsync(Found found, CancellationToken cancellation) =>
+        _states.OfAsync(found.Build, Summarise(found.Build), found.Planned, cancellation);
 
     private async Task<Outcome<BenchState>> AppendAsync(string buildId, EntryDraft draft, CancellationToken cancellation) =>
         await FindAsync(buildId, cancellation) is { } found
@@ -224,7 +227,7 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal, W
             return Outcome.Refused<BenchState>([Refusals.Empty("The name", "Say who you are.")]);
         try
         {
-            await journal.AppendAsync(found.Build.Id, draft, cancellation);
+            await _journal.AppendAsync(found.Build.Id, draft, cancellation);
             return Outcome.Of(await StateOfAsync(found, cancellation));
         }
         catch (JournalException refusal)
@@ -241,7 +244,7 @@ public sealed class Bench(MachineShelf shelf, PlanDesk desk, IJournal journal, W
     private BuildSummary Summarise(Build build) => new(
         build.Id.ToString(),
         build.Serial,
-        shelf.OfBuild(build.MachineFingerprint, build.MachineName)?.Id ?? "",
+        _shelf.OfBuild(build.MachineFingerprint, build.MachineName)?.Id ?? "",
         build.MachineName,
         build.Builder,
         build.Started);

@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using Proveout.Engine.Electrical;
 using Proveout.Engine.Machine;
 using Proveout.Publish.Drawings;
@@ -9,11 +8,14 @@ namespace Proveout.Workshop;
 /// <summary>Shows machines of a shelf as designed.</summary>
 public sealed class DesignDesk(MachineShelf shelf, PlanDesk desk) : IDesignDesk
 {
-    private readonly ConcurrentDictionary<string, Lazy<HeatView>> _heat = new(StringComparer.Ordinal);
-    private readonly ConcurrentDictionary<string, Lazy<StagesView?>> _stages = new(StringComparer.Ordinal);
-    private readonly ConcurrentDictionary<string, Lazy<AirView>> _air = new(StringComparer.Ordinal);
-    private readonly ConcurrentDictionary<string, Lazy<BeltsView?>> _belts = new(StringComparer.Ordinal);
-    private readonly ConcurrentDictionary<string, Lazy<IReadOnlyList<DrawingSheet>>> _sheets = new(StringComparer.Ordinal);
+    // Every revision that somebody looks at has its own.
+    private const int Most = 40;
+
+    private readonly RecentlyUsed<string, HeatView> _heat = new(Most);
+    private readonly RecentlyUsed<string, StagesView?> _stages = new(Most);
+    private readonly RecentlyUsed<string, AirView> _air = new(Most);
+    private readonly RecentlyUsed<string, BeltsView?> _belts = new(Most);
+    private readonly RecentlyUsed<string, IReadOnlyList<DrawingSheet>> _sheets = new(Most);
 
     /// <inheritdoc/>
     public ReviewView? Review(string machineId) =>
@@ -21,7 +23,7 @@ public sealed class DesignDesk(MachineShelf shelf, PlanDesk desk) : IDesignDesk
 
     /// <inheritdoc/>
     public HeatView? Heat(string machineId) => shelf.Find(machineId) is { } machine
-        ? _heat.GetOrAdd(machine.Fingerprint, _ => new(() => HeatPrediction.Of(machine.Summary, machine.Design))).Value
+        ? _heat.GetOrMake(machine.Fingerprint, () => HeatPrediction.Of(machine.Summary, machine.Design))
         : null;
 
     /// <inheritdoc/>
@@ -30,12 +32,12 @@ public sealed class DesignDesk(MachineShelf shelf, PlanDesk desk) : IDesignDesk
 
     /// <inheritdoc/>
     public AirView? Air(string machineId) => shelf.Find(machineId) is { } machine
-        ? _air.GetOrAdd(machine.Fingerprint, _ => new(() => AirPrediction.Of(machine.Summary, machine.Design))).Value
+        ? _air.GetOrMake(machine.Fingerprint, () => AirPrediction.Of(machine.Summary, machine.Design))
         : null;
 
     /// <inheritdoc/>
     public BeltsPageView? Belts(string machineId, IReadOnlyDictionary<string, double> asked) => shelf.Find(machineId) is not { } machine ? null
-        : _belts.GetOrAdd(machine.Fingerprint, _ => new(() => BeltProof.Of(machine.Summary, machine.Design))).Value is { } view
+        : _belts.GetOrMake(machine.Fingerprint, () => BeltProof.Of(machine.Summary, machine.Design)) is { } view
             ? new(machine.Summary, view, BeltDrawings.Of(machine.Design.Motion, asked), BeltDrawings.Places(machine.Design.Motion, asked))
             {
                 Seen = BeltProof.Explain(view, asked),
@@ -45,7 +47,7 @@ public sealed class DesignDesk(MachineShelf shelf, PlanDesk desk) : IDesignDesk
 
     /// <inheritdoc/>
     public StagesPageView? Stages(string machineId) => shelf.Find(machineId) is { } machine
-        ? new(machine.Summary, _stages.GetOrAdd(machine.Fingerprint, _ => new(() => StageViews.Of(machine, desk.Of))).Value)
+        ? new(machine.Summary, _stages.GetOrMake(machine.Fingerprint, () => StageViews.Of(machine, desk.Of)))
         : null;
 
     /// <inheritdoc/>
@@ -81,7 +83,7 @@ public sealed class DesignDesk(MachineShelf shelf, PlanDesk desk) : IDesignDesk
         shelf.Find(machineId) is { } machine ? [.. MachineDrawings.OfWire(machine.Design, conductor).Select(sheet => sheet.Svg)] : [];
 
     private IReadOnlyList<DrawingSheet> SheetsOf(LoadedMachine machine) =>
-        _sheets.GetOrAdd(machine.Fingerprint, _ => new(() => MachineDrawings.Of(machine.Design))).Value;
+        _sheets.GetOrMake(machine.Fingerprint, () => MachineDrawings.Of(machine.Design));
 
     private ScheduleBook BookOf(LoadedMachine machine, string pages) => ScheduleBooks.Of(desk.Of(machine), ScheduleBooks.UsualReel, pages);
 

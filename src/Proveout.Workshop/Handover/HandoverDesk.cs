@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using Proveout.Engine.Machine;
 using Proveout.Journal;
 
@@ -9,8 +8,11 @@ namespace Proveout.Workshop;
 /// <param name="journal">Keeps the builds.</param>
 public sealed class HandoverDesk(MachineShelf shelf, IJournal journal) : IHandoverDesk
 {
-    private readonly ConcurrentDictionary<string, Lazy<SettingsView>> _asDesigned = new(StringComparer.Ordinal);
-    private readonly ConcurrentDictionary<string, Lazy<AcceptanceView>> _lists = new(StringComparer.Ordinal);
+    // Every revision that somebody looks at has its own.
+    private const int Most = 40;
+
+    private readonly RecentlyUsed<string, SettingsView> _asDesigned = new(Most);
+    private readonly RecentlyUsed<string, AcceptanceView> _lists = new(Most);
     private readonly MeasuringDesk _measurements = new(journal);
 
     /// <inheritdoc/>
@@ -52,7 +54,7 @@ public sealed class HandoverDesk(MachineShelf shelf, IJournal journal) : IHandov
             ? (build, machine)
             : null;
 
-    private SettingsView AsDesigned(LoadedMachine machine) => _asDesigned.GetOrAdd(machine.Fingerprint, _ => new(() => SettingsSheet.Of(machine))).Value;
+    private SettingsView AsDesigned(LoadedMachine machine) => _asDesigned.GetOrMake(machine.Fingerprint, () => SettingsSheet.Of(machine));
 
-    private AcceptanceView ListOf(LoadedMachine machine) => _lists.GetOrAdd(machine.Fingerprint, _ => new(() => AcceptanceList.Of(machine))).Value;
+    private AcceptanceView ListOf(LoadedMachine machine) => _lists.GetOrMake(machine.Fingerprint, () => AcceptanceList.Of(machine));
 }

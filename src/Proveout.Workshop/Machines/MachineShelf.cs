@@ -9,13 +9,16 @@ public sealed class MachineShelf
     // Looking at the disk more often would cost more than anybody would notice.
     private const long LookEveryMilliseconds = 1000;
 
+    // Earlier revisions that builds in work were started from.
+    private const int MostOlder = 100;
+
     private readonly MachineFiles _files;
     private readonly IReadOnlyList<string> _paths;
     private readonly string? _ownFolder;
     private readonly TimeProvider _clock;
     private readonly Lock _gate = new();
     private readonly ConcurrentDictionary<string, MachineHistory> _histories = new(StringComparer.Ordinal);
-    private readonly ConcurrentDictionary<string, LoadedMachine?> _older = new(StringComparer.Ordinal);
+    private readonly RecentlyUsed<string, LoadedMachine?> _older = new(MostOlder);
     private readonly Dictionary<string, ShelvedMachine> _shelved = new(StringComparer.Ordinal);
     private volatile IReadOnlyList<LoadedMachine>? _machines;
     private long _looked;
@@ -55,7 +58,7 @@ public sealed class MachineShelf
     {
         var machines = Machines;
         return machines.FirstOrDefault(machine => machine.Fingerprint == fingerprint)
-            ?? _older.GetOrAdd(fingerprint, Earlier)
+            ?? _older.GetOrMake(fingerprint, () => Earlier(fingerprint))
             ?? machines.FirstOrDefault(machine => machine.Design.Name == name);
     }
 
@@ -72,12 +75,7 @@ public sealed class MachineShelf
         LookAgainForUnknown();
     }
 
-    private void LookAgainForUnknown()
-    {
-        foreach (var (fingerprint, machine) in _older)
-            if (machine is null)
-                _older.TryRemove(fingerprint, out _);
-    }
+    private void LookAgainForUnknown() => _older.Drop(machine => machine is null);
 
     private LoadedMachine[] Look() =>
         [.. _paths.Concat(OwnMachines.In(_ownFolder)).Distinct(StringComparer.Ordinal).Select(Shelved).OfType<LoadedMachine>().SelectMany(StagesOf).DistinctBy(machine => machine.Id)];

@@ -49,7 +49,7 @@ internal static class OfflineEndpoints
     private static byte[] WorkerText()
     {
         var version = Convert.ToHexStringLower(SHA256.HashData([.. Encoding.UTF8.GetBytes(string.Join('\n', Shell)), .. Asset.Worker.Bytes]))[..16];
-        var facts = JsonSerializer.Serialize(new { version, shell = Shell, offline = Addresses.Offline }, JsonSerializerOptions.Web);
+        var facts = JsonSerializer.Serialize(new { version, shell = Shell, offline = Addresses.Offline, signOut = Addresses.SignOut }, JsonSerializerOptions.Web);
         return [.. Encoding.UTF8.GetBytes($"importScripts(\"{Asset.Queue.Address}\");\nconst bench = {facts};\n"), .. Asset.Worker.Bytes];
     }
 

@@ -5,12 +5,14 @@ namespace Proveout.Workshop;
 /// <summary>What is predicted of heat, in words. Numbers that protect are rounded to the safe side.</summary>
 public static class HeatWords
 {
+    private const double LongestInSeconds = 120;
+
     /// <summary>A heated body in one or two sentences.</summary>
     public static string Summary(HeatedView body)
     {
         ArgumentNullException.ThrowIfNull(body);
         var density = body.WattsPerSquareCentimetre is { } watts ? Text($", {watts:0.00} W/cm²") : "";
-        return Text($"{body.Name}{(body.Heater.Length > 0 ? $" ({body.Heater})" : "")}{density}: at full output it shows {body.TargetCelsius:0} °C after {Time(body.Seconds.Least)} to {Time(body.Seconds.Most)}; ")
+        return Text($"{body.Name}{(body.Heater.Length > 0 ? $" ({body.Heater})" : "")}{density}: at full output it shows {body.TargetCelsius:0} °C after {Times(body.Seconds.Least, body.Seconds.Most)}; ")
             + (body.HoldPercent.Most >= 100
                 ? "with the most loss and the least power it does not hold that."
                 : Text($"{body.HoldPercent.Least:0} % to {body.HoldPercent.Most:0} % of its output hold that."));
@@ -65,7 +67,11 @@ public static class HeatWords
     }
 
     /// <summary>A time in seconds or minutes.</summary>
-    public static string Time(double seconds) => seconds < 120 ? Text($"{seconds:0} s") : Text($"{seconds / 60:0.#} min");
+    public static string Time(double seconds) => seconds < LongestInSeconds ? Text($"{seconds:0} s") : Text($"{seconds / 60:0.#} min");
+
+    /// <summary>Two times, both in the unit of the longer.</summary>
+    public static string Times(double leastSeconds, double mostSeconds) =>
+        mostSeconds < LongestInSeconds ? Text($"{leastSeconds:0} s to {mostSeconds:0} s") : Text($"{leastSeconds / 60:0.#} to {mostSeconds / 60:0.#} min");
 
     // Three digits that count.
     private static string Digits(double value) => value.ToString(value >= 100 ? "0" : "G3", CultureInfo.InvariantCulture);

@@ -129,6 +129,6 @@ public static class LevelSheet
         var amount = SensibleDigits.Of(new Uncertain(Math.Abs(move.Raise.Value), move.Raise.Standard), "mm");
         return pitch is { } thread
             ? $"Turn {move.Support.Name} {ScrewTurn.Words(ScrewTurn.Turns(move.Raise.Value, thread, clockwiseRaises))}, seen from the side where you turn: that will {way} the plate there by {amount}."
-            : string.Create(CultureInfo.InvariantCulture, $"{char.ToUpperInvariant(way[0])}{way[1..]} {move.Support.Name} by {amount}.");
+            : string.Create(CultureInfo.InvariantCulture, $"{Capital.Of(way)} {move.Support.Name} by {amount}.");
     }
 }

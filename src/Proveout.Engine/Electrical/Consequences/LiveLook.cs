@@ -37,7 +37,7 @@ internal sealed class LiveLook
     public ControlState State => Last.State;
 
     public void Add(LiveFindingKind kind, Severity severity, string subject, double value, double limit, string unit, string sentence) =>
-        _findings.Add(new(kind, severity, subject, value, limit, unit, State, $"With {State.Name}: {sentence}"));
+        _findings.Add(new(kind, severity, subject, value, limit, unit, State, $"With {State.Words}: {sentence}"));
 
     /// <summary>A figure of three digits.</summary>
     public static string Figure(double value) => value switch

@@ -14,10 +14,4 @@ public sealed record Gate(GateKind Kind, string Part, string Name, bool IsFuse, 
 {
     /// <summary>True when a node is one of its pins.</summary>
     public bool Holds(int node) => Pins.Contains(node);
-
-    /// <summary>How it is opened, in words.</summary>
-    public string ToOpen => IsFuse ? $"take out or switch off {Name} of {Part}" : $"pull plug {Name} of {Part}";
-
-    /// <summary>How it is closed, in words.</summary>
-    public string ToClose => IsFuse ? $"put in or switch on {Name} of {Part}" : $"mate plug {Name} of {Part}";
 }

@@ -26,12 +26,20 @@ internal static class StageWords
     {
         var lines = new List<string>();
         if (isFirst)
-            lines.AddRange(Listed("With everything off", plan.Apart.Select(gate => gate.ToOpen)));
-        lines.AddRange(Listed("With everything off", plan.Closed.Select(gate => gate.ToClose)));
-        lines.AddRange(plan.States.Select(state => $"Then switch on, with {state.Name}."));
+            lines.AddRange(Listed("With everything off", Acts(plan.Apart, "pull", "take out or switch off")));
+        lines.AddRange(Listed("With everything off", Acts(plan.Closed, "mate", "put in or switch on")));
+        lines.AddRange(plan.States.Select(state => $"Then switch on, with {state.Words}."));
         lines.Add("Watch and smell for half a minute. Switch off at once when anything is warm, hums or smokes, or a device trips.");
         return [.. lines];
     }
+
+    // A part is named once: whoever pulls its plugs stands before it.
+    private static IEnumerable<string> Acts(IEnumerable<Gate> gates, string withPlug, string withFuse) =>
+        from gate in gates
+        group gate.Name by (gate.IsFuse, gate.Part) into one
+        let names = one.ToArray()
+        let act = one.Key.IsFuse ? withFuse : names.Length == 1 ? $"{withPlug} plug" : $"{withPlug} plugs"
+        select $"{act} {PathWords.List(names)} of {one.Key.Part}";
 
     private static IEnumerable<string> Listed(string when, IEnumerable<string> acts)
     {

@@ -13,4 +13,8 @@ public sealed record ControlState(
     ControlStateKind Kind,
     ValueList<(string Part, string Control, string Position)> Positions,
     ValueList<(string Part, string Command)> Commands,
-    ControlState? After);
+    ControlState? After)
+{
+    /// <summary>The state as a sentence says it after "with".</summary>
+    public string Words => Kind == ControlStateKind.Idle ? "nothing commanded" : Name;
+}

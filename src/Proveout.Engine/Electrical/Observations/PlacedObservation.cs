@@ -53,7 +53,7 @@ internal sealed record PlacedObservation(Observation Observation, string Place, 
             mistake.Severity,
             mistake.Consequence,
             design.PriorOf(mistake.Kind) ?? mistake.Prior,
-            $"{char.ToUpperInvariant(Observation.Kind[0])}{Observation.Kind[1..]}: {Observation.Title}; good is {Observation.Criterion}");
+            $"{Capital.Of(Observation.Kind)}: {Observation.Title}; good is {Observation.Criterion}");
 
     private static ValueList<string> SubjectsOf(Site site) =>
         [.. new[] { site.Conductor?.Id, site.Part?.Designation, site.Route?.Name }.OfType<string>().DefaultIfEmpty(site.Subject)];
@@ -61,7 +61,7 @@ internal sealed record PlacedObservation(Observation Observation, string Place, 
     private static string Sentence(string pattern, Site site)
     {
         var text = pattern.Replace("{0}", site.Text, StringComparison.Ordinal);
-        return char.ToUpperInvariant(text[0]) + text[1..];
+        return Capital.Of(text);
     }
 
     private string Named()

@@ -104,5 +104,11 @@ public sealed class WorkOrder
         return distances;
     }
 
-    private IEnumerable<Part> Sources() => _context.Design.Parts.Where(part => part.Type.Circuit.OfType<Source>().Any());
+    // A board that makes a supply of its own gets its power from somewhere too, so supplies come first (class letters of IEC 81346-2: G makes electricity, T converts it).
+    private IEnumerable<Part> Sources()
+    {
+        Part[] sources = [.. _context.Design.Parts.Where(part => part.Type.Circuit.OfType<Source>().Any())];
+        Part[] supplies = [.. sources.Where(part => part.Type.ClassLetter is "G" or "T")];
+        return supplies.Length > 0 ? supplies : sources;
+    }
 }

@@ -1,3 +1,5 @@
+using Proveout.Engine.Machine;
+
 namespace Proveout.Engine.Heat;
 
 /// <summary>Every plausible mistake with the air of a bay.</summary>
@@ -27,15 +29,15 @@ internal static class AirMistakes
             yield break;
         var (name, at) = (fan.Part.Length > 0 ? fan.Part : $"the fan in {opening.Name}", $"in {opening.Name}");
         var opposes = bay.Openings.Any(other => other.Fan is { } with && !ReferenceEquals(other, opening) && with.BlowsOut == fan.BlowsOut);
-        var reversed = Make("fan-reversed", $"{Capital(name)} {at} is turned round: it blows {(fan.BlowsOut ? "in" : "out")}.", 0.04, "the arrows on its frame; its label is on the side that the air leaves", fan with { BlowsOut = !fan.BlowsOut });
+        var reversed = Make("fan-reversed", $"{Capital.Of(name)} {at} is turned round: it blows {(fan.BlowsOut ? "in" : "out")}.", 0.04, "the arrows on its frame; its label is on the side that the air leaves", fan with { BlowsOut = !fan.BlowsOut });
         yield return opposes ? reversed with { Left = reversed.Left with { Returned = PassesBy } } : reversed;
-        yield return Make("fan-open", $"{Capital(name)} {at} stands still: its lead is open, or its output is off.", 0.03, "look whether it turns", fan with { Stands = true, CurrentShare = new(0, 0.02) });
-        yield return Make("fan-jammed", $"{Capital(name)} {at} stands still: a wire or a screw jams its blades.", 0.02, "look whether it turns; it is warm, and twitches", fan with { Stands = true, CurrentShare = new(0, 3) });
+        yield return Make("fan-open", $"{Capital.Of(name)} {at} stands still: its lead is open, or its output is off.", 0.03, "look whether it turns", fan with { Stands = true, CurrentShare = new(0, 0.02) });
+        yield return Make("fan-jammed", $"{Capital.Of(name)} {at} stands still: a wire or a screw jams its blades.", 0.02, "look whether it turns; it is warm, and twitches", fan with { Stands = true, CurrentShare = new(0, 3) });
         yield return Make(
-            "fan-slow", $"{Capital(name)} {at} is one for twice the voltage, or its output is set to half: it runs slowly.", 0.03, "its label; its sound",
+            "fan-slow", $"{Capital.Of(name)} {at} is one for twice the voltage, or its output is set to half: it runs slowly.", 0.03, "its label; its sound",
             fan with { Speed = fan.Speed.Times(new Between(0.4, 0.65)), CurrentShare = new(0.15, 0.55) });
         yield return Make(
-            "fan-fast", $"{Capital(name)} {at} is one for half the voltage: it runs too fast.", 0.02, "its label; its sound",
+            "fan-fast", $"{Capital.Of(name)} {at} is one for half the voltage: it runs too fast.", 0.02, "its label; its sound",
             fan with { Speed = fan.Speed.Times(new Between(1.3, 2.1)), CurrentShare = new(1.6, 4.5) }) with
         {
             BurnsFan = true,
@@ -72,6 +74,4 @@ internal static class AirMistakes
 
     private static BayAir With(BayAir bay, AirOpening opening, AirOpening changed) =>
         bay with { Openings = [.. bay.Openings.Select(other => ReferenceEquals(other, opening) ? changed : other)] };
-
-    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

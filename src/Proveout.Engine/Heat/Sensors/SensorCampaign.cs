@@ -16,7 +16,7 @@ public static class SensorCampaign
         "controller-on-heaters-off",
         "Controller on, heaters off, machine cold",
         ["Plug the sensor in.", "Switch on with the heater's plug pulled or its fuse out."],
-        ["Mains is on: stay clear of the mains side.", "No heater may be plugged in: a wrong sensor would let it run without end."],
+        ["Power is on: stay clear of the mains side, where there is one.", "No heater may be plugged in: a wrong sensor would let it run without end."],
         180)
     {
         Phase = Phase.Live,

@@ -13,7 +13,7 @@ internal static class PlaceChanges
     {
         var (old, now) = (before.ToDictionary(nameOf, StringComparer.Ordinal), after.ToDictionary(nameOf, StringComparer.Ordinal));
         DesignChange Change(ChangeKind kind, T place, string what) =>
-            new(kind, ChangeRank.Other, [nameOf(place)], $"{char.ToUpperInvariant(called(place)[0])}{called(place)[1..]} {what}");
+            new(kind, ChangeRank.Other, [nameOf(place)], $"{Capital.Of(called(place))} {what}");
 
         return before.Where(place => !now.ContainsKey(nameOf(place))).Select(place => Change(ChangeKind.PlaceRemoved, place, "is no longer there."))
             .Concat(after.Where(place => !old.ContainsKey(nameOf(place))).Select(place => Change(ChangeKind.PlaceAdded, place, "is new.")))

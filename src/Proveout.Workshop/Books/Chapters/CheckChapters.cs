@@ -1,5 +1,6 @@
 using Proveout.Engine.Electrical;
 using Proveout.Engine.Faults;
+using Proveout.Engine.Machine;
 using Proveout.Publish.Books;
 using Proveout.Publish.Schedules;
 
@@ -72,7 +73,7 @@ internal sealed class CheckChapters : IBookChapters
                 .OrderByDescending(fault => fault.Severity)
                 .ThenByDescending(fault => fault.Prior),
         ];
-        var words = string.Join(" ", shown.Take(MostMistakes).Select(fault => $"{fault.Sentence} ({SeverityWords.Of(fault.Severity)})"));
+        var words = string.Join(" ", shown.Take(MostMistakes).Select(fault => $"{Capital.Of(SeverityWords.Of(fault.Severity))}: {fault.Sentence}"));
         return shown.Length > MostMistakes ? FormattableString.Invariant($"{words} And {shown.Length - MostMistakes} more.") : words;
     }
 }

@@ -25,6 +25,13 @@ public sealed class WorkOrderTests
     }
 
     [Fact]
+    public void Supplies_are_fitted_from_their_source_outwards_though_a_board_makes_a_supply_of_its_own()
+    {
+        var supplies = Steps.Single(step => step.Stage == WorkStage.Supplies).Conductors.Select(conductor => conductor.Id).ToList();
+        Assert.True(supplies.IndexOf("W1") < supplies.IndexOf("W3") && supplies.IndexOf("W3") < supplies.IndexOf("W5") && supplies.IndexOf("W5") < supplies.IndexOf("W6"), string.Join(' ', supplies));
+    }
+
+    [Fact]
     public void Both_wires_of_a_sensor_are_fitted_together()
     {
         var signals = WorkOrder.Of(new(WiringNetworkBuilder.Build(Repository.Design("alderbrook")))).Single(step => step.Between == "A1 and B8");

@@ -1,3 +1,5 @@
+using Proveout.Engine.Machine;
+
 namespace Proveout.Engine.Electrical;
 
 /// <summary>No two sources of direct voltage are joined that differ, or stand against each other.</summary>
@@ -32,7 +34,7 @@ internal sealed class SuppliesApart : IReviewRule
         Id,
         FindingSeverity.Error,
         [one.Part!.Designation, other.Part!.Designation],
-        $"{char.ToUpperInvariant(one.Name[0])}{one.Name[1..]} and {other.Name} {how}.",
+        $"{Capital.Of(one.Name)} and {other.Name} {how}.",
         "Take them apart: each voltage needs a positive of its own.",
         "common practice")
     {

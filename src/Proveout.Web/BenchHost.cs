@@ -155,6 +155,7 @@ public static class BenchHost
         StopwatchEndpoints.Map(routes);
         BeltsEndpoints.Map(routes, measuring);
         HeatEndpoints.Map(routes);
+        HandLogEndpoints.Map(routes);
         SettingsEndpoints.Map(routes);
         StagesEndpoints.Map(routes);
         AcceptanceEndpoints.Map(routes);

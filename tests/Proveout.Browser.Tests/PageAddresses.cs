@@ -41,6 +41,7 @@ internal static class PageAddresses
             ("acceptance-build", $"/builds/{site.Build.Id}/acceptance"),
             ("stages", $"/machines/{site.Build.MachineId}/stages"),
             ("heat-log", $"/machines/{site.Build.MachineId}/heat/log"),
+            ("heat-log-by-hand", $"/machines/{site.Build.MachineId}/heat/log/by-hand"),
             ("air", $"/machines/{site.Build.MachineId}/air"),
             ("frame", "/frame"),
             ("level-plate", "/level"),

@@ -76,6 +76,16 @@ public sealed class EditPageTests : BenchPageTests
     }
 
     [Fact]
+    public async Task The_terminals_of_a_part_stand_in_a_table_with_what_each_carries_bears_and_is_wired_to()
+    {
+        await MakeOwnAsync();
+
+        var page = await Visitor.GetAsync($"{Own}/draw?part=X1");
+
+        Assert.Matches(@"(?s)<th scope=""row"">IN\+</th>\s*<td data-head=""Carries"">positive pole</td>.*?conductors\?row=W1#form"">W1</a>", page.Html.Replace("&#x2B;", "+", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task A_text_with_an_error_is_kept_as_a_draft_with_the_line_shown()
     {
         await MakeOwnAsync();

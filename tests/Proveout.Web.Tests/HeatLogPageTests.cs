@@ -49,4 +49,19 @@ public sealed class HeatLogPageTests : IAsyncLifetime
         Assert.Contains("There is no log.", (await _visitor.SendAsync(Address, "heat-log", ("log", ""))).Text, StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.NotFound, (await _visitor.GetAsync("/machines/none/heat/log")).Status);
     }
+
+    [Fact]
+    public async Task Readings_noted_by_hand_become_a_log_that_is_judged()
+    {
+        var first = await _visitor.SendAsync($"{Address}/by-hand", "by-hand", ("shown", "21,2"), ("output", "off"), ("do", "note"));
+        Assert.Contains("1 reading of", first.Text, StringComparison.Ordinal);
+        var refused = await _visitor.PostAsync($"{Address}/by-hand", Visitor.Fill(first.HiddenFields("by-hand"), ("shown", "warm"), ("output", "full"), ("do", "note")));
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, refused.Status);
+        Assert.Contains("`warm` is no temperature", refused.Text, StringComparison.Ordinal);
+        var second = await _visitor.PostAsync($"{Address}/by-hand", Visitor.Fill(refused.HiddenFields("by-hand"), ("shown", "21.5"), ("output", "full"), ("do", "note")));
+
+        Assert.Contains("2 readings of", second.Text, StringComparison.Ordinal);
+        Assert.Contains("temperature [degC]", second.Html, StringComparison.Ordinal);
+        Assert.Contains("1 reading of", (await _visitor.PostAsync($"{Address}/by-hand", Visitor.Fill(second.HiddenFields("by-hand"), ("output", "full"), ("do", "take-back")))).Text, StringComparison.Ordinal);
+    }
 }

@@ -101,6 +101,8 @@ internal static class Addresses
 
     public static string Stages(string machineId) => $"{Machine(machineId)}/stages";
 
+    public static string HandLog(string machineId) => $"{HeatLog(machineId)}/by-hand";
+
     public static string HeatLog(string machineId) => $"{Heat(machineId)}/log";
 
     public static string Edit(string machineId, string page = "") => $"{Machine(machineId)}/edit{(page.Length > 0 ? "/" : "")}{page}";

@@ -1,4 +1,5 @@
 using Proveout.Engine.Machine;
+using Proveout.Web.Hosting;
 
 namespace Proveout.Web.Pages.Edit;
 
@@ -9,4 +10,9 @@ namespace Proveout.Web.Pages.Edit;
 public sealed record DrawPageView(EditPageView Page, Part? Part, string From)
 {
     public string Id => Page.Id;
+
+    /// <summary>Where a terminal leads: to the choice of the other end, or, when it is the other, to the form of the new conductor.</summary>
+    public string TargetOf(string part, string terminal) => From.Length == 0
+        ? Addresses.EditDraw(Id, part, terminal)
+        : Addresses.EditNew(Id, EditedThing.Conductors, From, terminal);
 }

@@ -61,7 +61,6 @@ public static class BookPdf
         sheet.Space(4);
         sheet.Write(chapter.Purpose, PdfStyle.Body);
         sheet.Space(8);
-        foreach (var block in chapter.Blocks)
-            PdfBlocks.Write(sheet, block);
+        PdfBlocks.Write(sheet, chapter.Blocks);
     }
 }

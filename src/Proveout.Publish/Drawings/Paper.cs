@@ -27,6 +27,8 @@ internal static class Paper
     private static readonly TextStyle Number = new(SmallSize, "middle");
     private static readonly TextStyle AtRight = new(SmallSize, "end");
 
+    private const double FootHeight = 14;
+
     // Room of the machine's name and the number of the sheet.
     private const double FootWidth = 56;
 
@@ -46,12 +48,13 @@ internal static class Paper
     /// <param name="place">Its number among its sisters; empty for none.</param>
     /// <param name="content">What is drawn.</param>
     /// <param name="hasColumns">True when places on it are named by column.</param>
+    /// <param name="height">How high it is, in millimetres, up to that of A4 landscape: a sheet that holds little is low.</param>
     public static DrawingSheet Sheet(
-        string name, string title, string description, (string Machine, string Note) foot, string place, IEnumerable<XElement> content, bool hasColumns = false)
+        string name, string title, string description, (string Machine, string Note) foot, string place, IEnumerable<XElement> content, bool hasColumns = false, double height = Height)
     {
         var sheet = Shape.Element(
             "svg",
-            ("viewBox", FormattableString.Invariant($"0 0 {Width} {Height}")), ("class", "drawing"), ("role", "img"), ("aria-labelledby", $"{name}-title {name}-desc"),
+            ("viewBox", FormattableString.Invariant($"0 0 {Width} {height}")), ("class", "drawing"), ("role", "img"), ("aria-labelledby", $"{name}-title {name}-desc"),
             ("font-family", "system-ui, sans-serif"), ("stroke-linejoin", "round"));
         var heading = Shape.Title($"{foot.Machine}: {title}");
         heading.SetAttributeValue("id", $"{name}-title");
@@ -59,8 +62,8 @@ internal static class Paper
         words.Add(PlainText.Clean(description));
         var style = Shape.Element("style");
         style.Add(Style);
-        sheet.Add(heading, words, style, Shape.Box(0, 0, Width, Height, 0, Ground, "none", 0), hasColumns ? Ruler() : [], Foot(title, foot, place), content);
-        return new(name, title, sheet.ToString(SaveOptions.DisableFormatting));
+        sheet.Add(heading, words, style, Shape.Box(0, 0, Width, height, 0, Ground, "none", 0), hasColumns ? Ruler() : [], Foot(title, foot, place, height), content);
+        return new(name, title, sheet.ToString(SaveOptions.DisableFormatting)) { HeightMm = height };
     }
 
     private static IEnumerable<XElement> Ruler()
@@ -72,10 +75,10 @@ internal static class Paper
             yield return Shape.Text(FormattableString.Invariant($"{column + 1}"), Left + ((column + 0.5) * step), 8.2, Number, step);
     }
 
-    private static IEnumerable<XElement> Foot(string title, (string Machine, string Note) foot, string place)
+    private static IEnumerable<XElement> Foot(string title, (string Machine, string Note) foot, string place, double height)
     {
-        const double line = Height - 14;
-        yield return Shape.Box(5, 5, Width - 10, Height - 10, 0, "none", Shape.Ink, 0.35);
+        var line = height - FootHeight;
+        yield return Shape.Box(5, 5, Width - 10, height - 10, 0, "none", Shape.Ink, 0.35);
         yield return Shape.Line(5, line, Width - 5, line, Shape.Ink, 0.35);
         yield return Shape.Text(title, Left, line + 6, Heading, 130);
         yield return Shape.Text(foot.Machine, Right, line + 3.9, AtRight, FootWidth);

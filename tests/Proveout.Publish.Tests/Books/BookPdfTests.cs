@@ -59,20 +59,33 @@ public sealed class BookPdfTests
     [InlineData("pennywort")]
     [InlineData("alderbrook")]
     [InlineData("quarrymoor")]
-    public void Every_drawing_of_a_sample_is_painted_with_its_words_on_a_page_of_its_own(string sample)
+    public void Every_drawing_of_a_sample_is_painted_with_its_words_in_order_and_low_ones_share_a_page(string sample)
     {
         var design = Samples.Design(sample);
         DrawingSheet[] sheets = [.. SchematicDrawing.Of(design), .. BayDrawing.Of(design), .. design.Parts.SelectMany(part => PartDrawing.Of(design, part.Designation))];
 
         using var document = Written(Long with { Chapters = [new("drawings", "Drawings", "All.", [.. sheets.Select(sheet => new BookDrawing(sheet, sheet.Title))])] });
 
-        Assert.Equal(3 + sheets.Length, document.NumberOfPages);
-        Assert.All(sheets.Index(), sheet =>
+        var pageOf = PagesOf(sheets);
+        Assert.Equal(3 + pageOf[^1] + 1, document.NumberOfPages);
+        Assert.True(pageOf[^1] + 1 < sheets.Length, "No page holds two.");
+        Assert.All(sheets.Zip(pageOf), sheet =>
         {
-            var page = document.GetPage(4 + sheet.Index);
-            var words = System.Xml.Linq.XElement.Parse(sheet.Item.Svg).Descendants().Where(element => element.Name.LocalName == "text").Select(text => string.Concat(text.Nodes().OfType<System.Xml.Linq.XText>()));
+            var page = document.GetPage(4 + sheet.Second);
+            var words = System.Xml.Linq.XElement.Parse(sheet.First.Svg).Descendants().Where(element => element.Name.LocalName == "text").Select(text => string.Concat(text.Nodes().OfType<System.Xml.Linq.XText>()));
             Assert.All(words, word => Assert.Contains(Bare(word), Bare(page.Text), StringComparison.Ordinal));
         });
+    }
+
+    // A page holds 210 mm of sheets, ISO 216.
+    private static int[] PagesOf(DrawingSheet[] sheets)
+    {
+        var (page, used) = (-1, 210.0);
+        return [.. sheets.Select(sheet =>
+        {
+            (page, used) = used + sheet.HeightMm > 210 ? (page + 1, sheet.HeightMm) : (page, used + sheet.HeightMm);
+            return page;
+        })];
     }
 
     [Fact]

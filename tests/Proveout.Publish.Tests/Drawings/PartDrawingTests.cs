@@ -15,6 +15,17 @@ public sealed class PartDrawingTests
     }
 
     [Fact]
+    public void A_sheet_is_as_high_as_what_is_on_it_and_no_higher_than_a_page()
+    {
+        var design = Samples.Design("pennywort");
+        var heights = design.Parts.SelectMany(part => PartDrawing.Of(design, part.Designation)).Select(sheet => sheet.HeightMm).ToArray();
+
+        Assert.All(heights, height => Assert.InRange(height, 35, 210));
+        Assert.Contains(heights, height => height < 70);
+        Assert.Contains(heights, height => height > 150);
+    }
+
+    [Fact]
     public void Every_conductor_stands_at_its_terminal_with_colour_in_word_and_code_and_its_other_end()
     {
         var words = Words("A1");

@@ -1,4 +1,5 @@
 using PdfSharp.Drawing;
+using Proveout.Publish.Drawings;
 using Proveout.Publish.Report;
 
 namespace Proveout.Publish.Books;
@@ -9,8 +10,22 @@ internal static class PdfBlocks
     private const double TallestPhotograph = 330;
     private const double PhotographSpace = 10;
 
-    /// <summary>Writes one of them.</summary>
-    public static void Write(PdfSheet sheet, BookBlock block)
+    /// <summary>Writes them in order.</summary>
+    public static void Write(PdfSheet sheet, IReadOnlyList<BookBlock> blocks)
+    {
+        for (var at = 0; at < blocks.Count; at++)
+        {
+            // Drawings that follow one another share pages.
+            DrawingSheet[] drawings = [.. blocks.Skip(at).TakeWhile(block => block is BookDrawing).Cast<BookDrawing>().Select(drawing => drawing.Sheet)];
+            if (drawings.Length > 0)
+                PdfDrawing.Write(sheet, drawings);
+            else
+                Write(sheet, blocks[at]);
+            at += Math.Max(0, drawings.Length - 1);
+        }
+    }
+
+    private static void Write(PdfSheet sheet, BookBlock block)
     {
         switch (block)
         {
@@ -34,9 +49,6 @@ internal static class PdfBlocks
                 break;
             case BookTable table:
                 WriteTable(sheet, table);
-                break;
-            case BookDrawing drawing:
-                PdfDrawing.Write(sheet, drawing.Sheet);
                 break;
             case BookPhotograph photograph:
                 WritePhotograph(sheet, photograph);

@@ -28,7 +28,7 @@ public static class PartDrawing
         var columns = new List<List<PartBlock>> { new() };
         foreach (var block in blocks)
         {
-            if (columns[^1].Count > 0 && columns[^1].Sum(each => each.Height) + block.Height > RoomMm)
+            if (columns[^1].Count > 0 && HeightOf(columns[^1]) + block.Height > RoomMm)
                 columns.Add([]);
             columns[^1].Add(block);
         }
@@ -47,8 +47,11 @@ public static class PartDrawing
             $"{string.Join("; ", [.. jumpers, .. landings])}.",
             (design.Name, $"{part.Type.Name}. Terminals as one sees them where the conductors enter."),
             FormattableString.Invariant($"Part, sheet {index + 1} of {count}"),
-            columns.SelectMany((column, at) => Column(design, column, at)));
+            columns.SelectMany((column, at) => Column(design, column, at)),
+            height: Paper.Height - RoomMm + columns.Max(HeightOf));
     }
+
+    private static double HeightOf(List<PartBlock> column) => column.Sum(block => block.Height);
 
     private static IEnumerable<XElement> Column(MachineDesign design, List<PartBlock> blocks, int at)
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Proveout.Engine.Electrical;
 using Proveout.Engine.Machine;
 
@@ -68,7 +69,10 @@ public static class StartedMachine
 
     private static string Summary(StartAnswers answers)
     {
-        var heat = answers.HasPlate ? $"a {(answers.HasMainsPlate ? "mains" : "24 V")} plate" : "no plate";
-        return FormattableString.Invariant($"{answers.Motors} motors on {answers.Axes} axes, {heat}, hot ends {answers.HotEnds}, fans {answers.Fans}; begun with the guided start, so its wiring is typical and not yet checked against the machine.");
+        var plate = answers.HasPlate ? $"a {(answers.HasMainsPlate ? "mains" : "24 V")} plate" : "no plate";
+        return $"{Count(answers.Motors, "motor")} on {Count(answers.Axes, "axis", "axes")}, {plate}, {Count(answers.HotEnds, "hot end")}, {Count(answers.Fans, "fan")}. Begun with the guided start, so its wiring is typical and not yet checked against the machine.";
     }
+
+    private static string Count(int count, string one, string many = "") =>
+        string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? one : many.Length > 0 ? many : one + "s")}");
 }

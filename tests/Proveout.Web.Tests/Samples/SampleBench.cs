@@ -26,13 +26,15 @@ internal sealed class SampleBench : IAsyncDisposable
         var shelf = new MachineShelf(Files, SampleMachines, places.OwnFolder);
         var records = new WorkshopRecords(journal);
         (_folder, _journal, Bench) = (folder, journal, new Bench(shelf, Desk, journal, records));
+        var editing = new EditDesk(Files, shelf, places, TimeProvider.System);
         Desks = new Desks(
             Bench, new DesignDesk(shelf, Desk), new ReceivingDesk(shelf, journal), new HandoverDesk(shelf, journal), new BookDesk(shelf, Desk, Bench, journal),
             new BuildsDesk(shelf, Desk, journal, records))
         {
             Reports = new ReportCase(Bench, journal, TimeProvider.System),
             Measuring = new MeasuringDesk(journal),
-            Editing = new EditDesk(Files, shelf, places, TimeProvider.System),
+            Editing = editing,
+            Starting = new StartDesk(Files, editing),
             Health = new HealthDesk(journal, Path.Combine(folder, "builds.db"), TimeProvider.System),
         };
     }

@@ -1,4 +1,5 @@
 using System.Net;
+using Proveout.Web.Tests.Samples;
 
 namespace Proveout.Web.Tests;
 
@@ -9,6 +10,21 @@ public sealed class StartPageTests : BenchPageTests
     [Fact]
     public async Task The_front_page_leads_to_the_guided_start() =>
         Assert.Contains("href=\"/describe\"", (await Visitor.GetAsync("/")).Html, StringComparison.Ordinal);
+
+    [Fact]
+    public async Task A_bench_without_builds_and_machines_says_how_to_begin()
+    {
+        await using var samples = await SampleBench.OpenAsync([]);
+        await using var app = BenchHost.Build(new BenchHostOptions(), samples.Desks);
+        await app.StartAsync();
+        using var visitor = new Visitor(new Uri(app.Urls.First()));
+
+        var front = await visitor.GetAsync("/");
+
+        Assert.Contains("None yet. Describe your machine, and build it.", front.Text, StringComparison.Ordinal);
+        Assert.Contains("href=\"/describe\"", front.Html, StringComparison.Ordinal);
+        Assert.DoesNotContain("<button type=\"submit\">Start</button>", front.Html, StringComparison.Ordinal);
+    }
 
     [Fact]
     public async Task A_described_machine_is_made_and_its_guesses_are_listed()

@@ -43,7 +43,7 @@ internal static class StartAnswersReader
         problems.AddRange(Unknown(typed));
         problems.AddRange(figures.Problems);
         // Answers that could not be read would only contradict others by chance.
-        if (problems.Count == 0)
+        if (problems.All(problem => problem.Rule == "no-name"))
             problems.AddRange(StartContradictions.In(answers, Chosen(StartQuestions.HotEndVolts)));
         return problems.Count > 0 ? Outcome.Refused<StartAnswers>(problems) : Outcome.Of(answers);
     }

@@ -15,13 +15,13 @@ internal sealed record StartBoard(
     string Answer, string Type, string Words, int Motors, int Stops, IReadOnlyList<string> Heats, string? PlateOutput, int Temperatures, int Fans, IReadOnlyList<int> FanVolts)
 {
     public static readonly StartBoard Seven = new(
-        "seven", "motion-controller-7", "7 motors, 2 heaters and a relay, 4 temperatures, 5 fans", 7, 6, ["HEAT0", "HEAT1"], "RLY", 4, 5, [24, 12, 5]);
+        "seven", "motion-controller-7", "7 motors, 3 heaters, 5 fans", 7, 6, ["HEAT0", "HEAT1"], "RLY", 4, 5, [24, 12, 5]);
 
     public static readonly StartBoard Four = new(
-        "four", "motion-controller-4", "4 motors, 2 heaters, 2 temperatures, 2 fans", 4, 4, ["OUT0", "OUT1"], null, 2, 2, [24, 5]);
+        "four", "motion-controller-4", "4 motors, 2 heaters, 2 fans", 4, 4, ["OUT0", "OUT1"], null, 2, 2, [24, 5]);
 
     public static readonly StartBoard StepFour = new(
-        "step-four", "step-controller-4", "Step and direction for 4 drivers of their own, no heaters", 4, 6, [], null, 0, 4, [24]);
+        "step-four", "step-controller-4", "4 drivers of their own", 4, 6, [], null, 0, 4, [24]);
 
     public static readonly IReadOnlyList<StartBoard> All = [Seven, Four, StepFour];
 

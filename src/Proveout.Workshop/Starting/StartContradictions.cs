@@ -8,6 +8,9 @@ internal static class StartContradictions
 {
     // What the heaters of the catalogue bear at their terminals, with a tenth more power than printed.
     private const double MostMainsPlateAmperes = 4;
+
+    // A contactless relay needs some load to stay on; the review holds the plate against its relay.
+    private const double LeastMainsPlateWatts = 50;
     private const double MostLowPlateWatts = 150;
     private const double PowerTolerance = 1.1;
 
@@ -55,6 +58,11 @@ internal static class StartContradictions
     {
         var most = answers.HasMainsPlate && answers.HasMains ? Math.Floor(MostMainsPlateAmperes * answers.MainsVolts / PowerTolerance)
             : answers.HasLowPlate ? MostLowPlateWatts : double.PositiveInfinity;
+        if (answers.HasMainsPlate && answers.PlateWatts < LeastMainsPlateWatts)
+            yield return Of(
+                StartQuestions.PlateWatts,
+                string.Create(CultureInfo.InvariantCulture, $"A mains plate of {answers.PlateWatts} W takes less than a contactless relay needs to stay on."),
+                $"Choose a plate of {LeastMainsPlateWatts} W or more, or one for 24 V.");
         if (answers.PlateWatts > most)
             yield return Of(
                 StartQuestions.PlateWatts,

@@ -8,19 +8,19 @@ public static class StartQuestions
 
     internal static readonly ChoiceField Mains = new(
         "mains", "Mains in the machine", "An external supply with a 24 V lead keeps mains out of the machine.", "230",
-        [("none", "None; an external 24 V supply feeds it"), ("230", "230 V, 50 Hz"), ("120", "120 V, 60 Hz")]);
+        [("none", "None; 24 V from outside"), ("230", "230 V, 50 Hz"), ("120", "120 V, 60 Hz")]);
 
     internal static readonly ChoiceField Earthing = new(
         "earthing", "Earthing of the house (IEC 60364-1)", "It stands in the papers of the installation; an electrician knows it. Without mains it does not matter.", "unknown",
         [("unknown", "I do not know"), ("tn-s", "TN-S"), ("tn-c-s", "TN-C-S"), ("tt", "TT"), ("it", "IT")]);
 
     internal static readonly ChoiceField Inlet = new(
-        "inlet", "Mains inlet", "Without mains it does not matter.", "switched",
-        [("switched", "With a two-pole switch and a fuse in it"), ("fused", "With a fuse; the two-pole switch is a part of its own")]);
+        "inlet", "Mains inlet", "The switch opens line and neutral. Without mains it does not matter.", "switched",
+        [("switched", "Switch and fuse in one"), ("fused", "Fuse only, and a switch")]);
 
     internal static readonly ChoiceField Supply = new(
         "supply", "24 V supply", "What hangs on it is added up either way.", "fitting",
-        [("fitting", "The smallest that bears it all"), ("external-120", "External, 120 W"), ("150", "In the machine, 150 W"), ("200", "In the machine, 200 W"), ("350", "In the machine, 350 W")]);
+        [("fitting", "The smallest that does"), ("external-120", "External, 120 W"), ("150", "In the machine, 150 W"), ("200", "In the machine, 200 W"), ("350", "In the machine, 350 W")]);
 
     internal static readonly ChoiceField Stop = new(
         "emergency-stop", "Emergency stop", "It takes the energy from all that moves or heats, by contacts (ISO 13850).", "yes",
@@ -35,7 +35,7 @@ public static class StartQuestions
         [("metal", "Metal, with a door or cover"), ("other", "Plastic or wood"), ("none", "None yet")]);
 
     internal static readonly ChoiceField Board = new(
-        "board", "Controller board", "Choose by its outputs; its own terminals are corrected later.", "seven",
+        "board", "Controller board", "Choose by its outputs; its own terminals are corrected later. The second kind reads 2 temperatures, the first 4, the third none.", "seven",
         [.. StartBoard.All.Select(board => (board.Answer, board.Words))]);
 
     internal static readonly FigureField Motors = new("motors", "Stepper motors", "", 1, 7, "All of them, with second motors of an axis and feeders.", "4", IsWhole: true);

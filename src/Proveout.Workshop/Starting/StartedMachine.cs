@@ -23,13 +23,13 @@ public static class StartedMachine
         var read = StartAnswersReader.Read(typed);
         if (read.Value is not { } answers)
             return Outcome.Refused<StartedFile>(read.Diagnostics);
-        if (files.Catalogue.Value is null)
+        if (files.Catalogue.Value is not { } catalogue)
             return Outcome.Refused<StartedFile>(files.Catalogue.Diagnostics);
         string[] supplies = !answers.HasMains ? ["external"] : answers.Supply == "fitting" ? Supplies : [answers.Supply];
         IReadOnlyList<Finding> findings = [];
         foreach (var supply in supplies)
         {
-            var text = Written(answers, supply);
+            var text = Written(answers, supply, catalogue);
             var machine = files.Read([text], Path).Value ?? throw new InvalidOperationException($"The guided start wrote no machine: {files.Read([text], Path).Diagnostics[0]}");
             findings = Serious(machine.Design);
             if (findings.Count == 0)
@@ -50,9 +50,9 @@ public static class StartedMachine
     private static Diagnostic Refused(Finding finding) =>
         new("answers-overload", new SourcePlace(finding.Rule, 0, 0), finding.Sentence, $"{finding.Fix} Fewer or weaker loads help too.");
 
-    private static SourceText Written(StartAnswers answers, string supply)
+    private static SourceText Written(StartAnswers answers, string supply, Catalogue catalogue)
     {
-        var file = new StartingFile();
+        var file = new StartingFile(catalogue);
         StartingRoutes.Write(file, answers);
         if (answers.HasMains)
             new StartingMains(file, answers).Write();

@@ -84,7 +84,7 @@ internal sealed class StartingBoard(StartingFile file, StartAnswers answers, Sta
         var signal = new Lead("0.25", 200, StartingRoutes.Low);
         file.Part(driver, "stepper-driver", $"Driver of motor {motor}");
         file.Part(star, "lever-terminal-5", $"5 V of driver {driver}");
-        var feed = new Lead(answers.HasMains ? "1.5" : "1.0", 250, StartingRoutes.Low);
+        var feed = new Lead("1.5", 250, StartingRoutes.Low);
         file.Wire($"X10.{motor + 1}", $"{driver}.V+", feed, "red");
         file.Wire(power.Zero(), $"{driver}.V-", feed, "black");
         file.Wire($"A1.{axis}-5V", $"{star}.1", signal, "red");

@@ -13,7 +13,7 @@ internal sealed class StartingMains(StartingFile file, StartAnswers answers)
         file.Part("X2", "lever-terminal-5", "Line behind the switch");
         file.Part("X3", "lever-terminal-5", "Neutral behind the switch");
         file.Part("X4", "earth-bar-12", "Protective earth bar");
-        file.Group("Mains: isolate, lock off and prove dead before any work here; local rules on who may do it come first", "lengths of the conductors in the enclosure.");
+        file.Group("Mains: isolate, lock off and prove dead before any work here; local rules on who may do it come first", "lengths of the conductors in the enclosure, and ferrules on all ends under screws.");
         Feed();
         file.Wire("X2.2", "T1.L", Line, "brown");
         file.Wire("X3.2", "T1.N", Line, "blue");

@@ -51,9 +51,9 @@ internal sealed class StartingPower(StartingFile file, StartAnswers answers, str
         file.Part("X1", "dc-inlet", "24 V inlet", "an inlet with a 5 A fuse in plus.");
         file.Part("X2", "lever-terminal-5", "24 V star");
         file.Group("24 V from the external supply to the stars; 0 V is not bonded to earth (SELV, IEC 60364-4-41 clause 414)");
-        file.Wire("T1.V+", "X1.IN+", new("1.0", 1500, ""), "red");
-        file.Wire("T1.V-", "X1.IN-", new("1.0", 1500, ""), "black");
-        file.Wire("X1.OUT+", "X2.1", new("1.0", 150, StartingRoutes.Supply), "red");
-        file.Wire("X1.OUT-", Zero(), new("1.0", 150, StartingRoutes.Supply), "black");
+        file.Wire("T1.V+", "X1.IN+", new("1.5", 1500, ""), "red");
+        file.Wire("T1.V-", "X1.IN-", new("1.5", 1500, ""), "black");
+        file.Wire("X1.OUT+", "X2.1", new("1.5", 150, StartingRoutes.Supply), "red");
+        file.Wire("X1.OUT-", Zero(), new("1.5", 150, StartingRoutes.Supply), "black");
     }
 }

@@ -17,6 +17,7 @@ internal static class CommandTree
             ServeCommand.Build(terminal, options),
             PeopleCommand.Build(terminal, options),
             HealthCommand.Build(terminal, options),
+            DescribeCommand.Build(terminal, options),
             WiresCommand.Build(terminal, options),
             ReviewCommand.Build(terminal, options),
             CompareCommand.Build(terminal, options),

@@ -14,11 +14,13 @@ internal sealed class Workplace : IAsyncDisposable
         Bench = new Bench(shelf, Planning.Desk, journal, records);
         Reports = new ReportCase(Bench, journal, TimeProvider.System);
         Books = new BookDesk(shelf, Planning.Desk, Bench, journal);
+        var editing = new EditDesk(files, shelf, places, TimeProvider.System);
         Desks = new Desks(Bench, new DesignDesk(shelf, Planning.Desk), new ReceivingDesk(shelf, journal), new HandoverDesk(shelf, journal), Books, new BuildsDesk(shelf, Planning.Desk, journal, records))
         {
             Reports = Reports,
             Measuring = new MeasuringDesk(journal),
-            Editing = new EditDesk(files, shelf, places, TimeProvider.System),
+            Editing = editing,
+            Starting = new StartDesk(files, editing),
             Health = new HealthDesk(journal, file, TimeProvider.System),
         };
     }

@@ -43,6 +43,7 @@ using Proveout.Web.Pages.Resonance;
 using Proveout.Web.Pages.Review;
 using Proveout.Web.Pages.Settings;
 using Proveout.Web.Pages.Stages;
+using Proveout.Web.Pages.Start;
 using Proveout.Web.Pages.Stopwatch;
 using Proveout.Web.Pages.Tension;
 using Proveout.Web.Pages.Trouble;
@@ -180,6 +181,8 @@ public static class BenchHost
 
         if (desks.Editing is not null)
             EditRoutes.Map(routes, desks.Editing);
+        if (desks.Starting is not null)
+            StartEndpoints.Map(routes, desks.Starting);
         if (reports is not null)
             ReportEndpoints.Map(routes, reports);
         TroubleEndpoints.Map(routes);

@@ -18,6 +18,9 @@ public sealed record Desks(IBench Bench, IDesignDesk Designs, IReceivingDesk Rec
     /// <summary>Changes machines; none are changed without it.</summary>
     public IEditDesk? Editing { get; init; }
 
+    /// <summary>Begins machines from what a builder knows; none are begun without it.</summary>
+    public StartDesk? Starting { get; init; }
+
     /// <summary>Looks whether the bench can work; nobody can ask without it.</summary>
     public IHealthDesk? Health { get; init; }
 }

@@ -22,6 +22,9 @@ public sealed class BenchSite : IAsyncDisposable
     /// <summary>A machine that may be changed.</summary>
     public string Own { get; private init; } = "";
 
+    /// <summary>A machine of the guided start, with all its guesses.</summary>
+    public string Described { get; private init; } = "";
+
     public string Address { get; }
 
     /// <summary>Breaks the link: nothing answers at the address any more.</summary>
@@ -44,9 +47,10 @@ public sealed class BenchSite : IAsyncDisposable
         var samples = await SampleBench.OpenAsync();
         var started = await samples.Bench.StartAsync(new StartBuild(SampleBench.Machine, "oven-7", "Mara Lindt", ""), default);
         var own = (await samples.Desks.Editing!.CopyAsync(SampleBench.Machine, "Workshop machine", "Mara Lindt", default)).Value!.Id;
+        var described = (await samples.Desks.Starting!.MakeAsync(new Dictionary<string, string> { [StartQuestions.Name] = "Hill bench" }, "Mara Lindt", default)).Value!.Id;
         var app = BenchHost.Build(new BenchHostOptions(), samples.Desks);
         await app.StartAsync();
-        return new BenchSite(app, samples, started.Value!) { Own = own };
+        return new BenchSite(app, samples, started.Value!) { Own = own, Described = described };
     }
 
     public string Check(BenchStep step) => $"/builds/{Build.Id}/checks/{step.Check.Id}";

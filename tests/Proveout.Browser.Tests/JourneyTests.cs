@@ -36,6 +36,56 @@ public sealed class JourneyTests(BrowserFixture browser)
         await page.Context.CloseAsync();
     }
 
+    // Issue 7: from the front page to the first judged reading in at most five actions; an action is a tap, or a text typed into a field.
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task A_sample_gives_its_first_judged_reading_in_five_actions(bool scripts)
+    {
+        await using var site = await BenchSite.StartAsync();
+        var page = await site.OpenAsync(browser, "/", scripts: scripts);
+        var actions = 0;
+        await Counted(page.GetByRole(AriaRole.Radio, new() { Name = "Pennywort" }).CheckAsync());
+        await Counted(page.GetByLabel("Who builds it?").FillAsync("Ida Brandt"));
+        await Counted(page.GetByRole(AriaRole.Button, new() { Name = "Start" }).ClickAsync());
+        var build = (await site.Bench.BuildsAsync(default)).Single(each => each.Builder == "Ida Brandt");
+        var state = (await site.Bench.StateAsync(build.Id, default))!;
+        await Counted(page.GetByLabel("What does it read?").FillAsync(Typed.Good(state.FindStep(state.CurrentCheckId!)!)));
+        await Counted(page.Keyboard.PressAsync("Enter"));
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToContainTextAsync("Pass");
+        Assert.InRange(actions, 1, 5);
+        await page.Context.CloseAsync();
+
+        Task Counted(Task action)
+        {
+            actions++;
+            return action;
+        }
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task A_machine_is_described_its_guesses_confirmed_and_a_build_of_it_begun(bool scripts)
+    {
+        await using var site = await BenchSite.StartAsync();
+        var page = await site.OpenAsync(browser, "/", scripts: scripts);
+        await page.GetByRole(AriaRole.Link, new() { Name = "Describe your machine" }).ClickAsync();
+        await page.GetByLabel("What do you call your machine?").FillAsync("River bench");
+        await page.GetByLabel("Mains in the machine").SelectOptionAsync("none");
+        await page.GetByLabel("Controller board").SelectOptionAsync("four");
+        await page.GetByLabel("Who are you?").FillAsync("Ida Brandt");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Make the machine" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToHaveTextAsync("What was guessed");
+        var before = await page.GetByRole(AriaRole.Checkbox).CountAsync();
+        await page.GetByRole(AriaRole.Checkbox).First.CheckAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "What is ticked is so" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Checkbox)).ToHaveCountAsync(before - 1);
+        await page.GetByRole(AriaRole.Link, new() { Name = "Start a build of River bench" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Radio, new() { Name = "River bench" })).ToBeCheckedAsync();
+        await page.Context.CloseAsync();
+    }
+
     [Theory]
     [InlineData(true)]
     [InlineData(false)]

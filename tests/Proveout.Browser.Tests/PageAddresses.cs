@@ -21,6 +21,8 @@ internal static class PageAddresses
             ("parts", $"/builds/{site.Build.Id}/parts"),
             ("record", $"/builds/{site.Build.Id}/record"),
             ("plan", $"/machines/{site.Build.MachineId}/plan"),
+            ("describe", "/describe"),
+            ("guesses", $"/machines/{site.Described}/guesses"),
             ("edit-sample", $"/machines/{site.Build.MachineId}/edit"),
             ("edit", $"/machines/{site.Own}/edit"),
             ("edit-parts", $"/machines/{site.Own}/edit/parts?row=A1"),

@@ -45,6 +45,7 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(TensionShape))]
 [JsonSerializable(typeof(ResonanceShape))]
 [JsonSerializable(typeof(MotorShape))]
+[JsonSerializable(typeof(StartedShape))]
 [JsonSerializable(typeof(MeasurementShape))]
 [JsonSerializable(typeof(PieceShape))]
 [JsonSerializable(typeof(PieceFilesShape))]

@@ -29,6 +29,8 @@ internal static class Addresses
 
     public const string Motor = "/motor";
 
+    public const string Describe = "/describe";
+
     public const string Frame = "/frame";
 
     public const string Level = "/level";
@@ -117,6 +119,11 @@ internal static class Addresses
 
     public static string EditDraw(string machineId, string part = "", string from = "") =>
         $"{Edit(machineId, "draw")}?part={Uri.EscapeDataString(part)}&from={Uri.EscapeDataString(from)}#terminals";
+
+    public static string Guesses(string machineId) => $"{Machine(machineId)}/guesses";
+
+    /// <summary>The front page with a machine chosen for a build.</summary>
+    public static string StartOf(string machineId) => $"{Front}?machine={Uri.EscapeDataString(machineId)}#start-title";
 
     public static string Review(string machineId) => $"{Machine(machineId)}/review";
 

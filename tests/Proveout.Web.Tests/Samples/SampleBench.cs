@@ -20,19 +20,21 @@ internal sealed class SampleBench : IAsyncDisposable
     private readonly string _folder;
     private readonly SqliteJournal _journal;
 
-    private SampleBench(string folder, SqliteJournal journal)
+    private SampleBench(string folder, SqliteJournal journal, string[] machines)
     {
         var places = new EditPlaces(Path.Combine(folder, "machines"), Path.Combine(Root(), "samples"));
-        var shelf = new MachineShelf(Files, SampleMachines, places.OwnFolder);
+        var shelf = new MachineShelf(Files, machines, places.OwnFolder);
         var records = new WorkshopRecords(journal);
         (_folder, _journal, Bench) = (folder, journal, new Bench(shelf, Desk, journal, records));
+        var editing = new EditDesk(Files, shelf, places, TimeProvider.System);
         Desks = new Desks(
             Bench, new DesignDesk(shelf, Desk), new ReceivingDesk(shelf, journal), new HandoverDesk(shelf, journal), new BookDesk(shelf, Desk, Bench, journal),
             new BuildsDesk(shelf, Desk, journal, records))
         {
             Reports = new ReportCase(Bench, journal, TimeProvider.System),
             Measuring = new MeasuringDesk(journal),
-            Editing = new EditDesk(Files, shelf, places, TimeProvider.System),
+            Editing = editing,
+            Starting = new StartDesk(Files, editing),
             Health = new HealthDesk(journal, Path.Combine(folder, "builds.db"), TimeProvider.System),
         };
     }
@@ -41,10 +43,12 @@ internal sealed class SampleBench : IAsyncDisposable
 
     public Desks Desks { get; }
 
-    public static async Task<SampleBench> OpenAsync()
+    /// <summary>Opens the bench.</summary>
+    /// <param name="machines">Paths of its machines; those of the samples when left out.</param>
+    public static async Task<SampleBench> OpenAsync(string[]? machines = null)
     {
         var folder = Directory.CreateTempSubdirectory("proveout-bench-").FullName;
-        return new SampleBench(folder, await SqliteJournal.OpenAsync(Path.Combine(folder, "builds.db"), TimeProvider.System));
+        return new SampleBench(folder, await SqliteJournal.OpenAsync(Path.Combine(folder, "builds.db"), TimeProvider.System), machines ?? SampleMachines);
     }
 
     public async ValueTask DisposeAsync()

@@ -34,7 +34,7 @@ internal static class FrontEndpoints
     private static async Task<IResult> ShowAsync(HttpContext context, IBench bench, IBuildsDesk builds, Refusal? refusal)
     {
         var query = BuildsEndpoints.QueryOf(context.Request);
-        var view = new FrontView(await builds.FindAsync(query, context.RequestAborted), query.Text.Trim(), bench.Machines(), PersonCookie.Read(context, ""), refusal);
+        var view = new FrontView(await builds.FindAsync(query, context.RequestAborted), query.Text.Trim(), bench.Machines(), PersonCookie.Read(context, ""), refusal) { Chosen = context.Request.Query["machine"].ToString() };
         return PageResult.Of<FrontPage>(view, refusal is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity);
     }
 }

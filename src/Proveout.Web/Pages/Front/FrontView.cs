@@ -9,4 +9,8 @@ public sealed record FrontView(
     string Find,
     IReadOnlyList<MachineSummary> Machines,
     string Person,
-    Refusal? Refusal);
+    Refusal? Refusal)
+{
+    /// <summary>The machine that a link chose; empty when none did.</summary>
+    public string Chosen { get; init; } = "";
+}

@@ -13,4 +13,8 @@ public sealed record ControlState(
     ControlStateKind Kind,
     ValueList<(string Part, string Control, string Position)> Positions,
     ValueList<(string Part, string Command)> Commands,
-    ControlState? After);
+    ControlState? After)
+{
+    /// <summary>By its name alone: states are looked up all the time, and those of one machine have different names.</summary>
+    public override int GetHashCode() => Name.GetHashCode(StringComparison.Ordinal);
+}

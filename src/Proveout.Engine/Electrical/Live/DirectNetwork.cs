@@ -28,18 +28,24 @@ internal sealed class DirectNetwork(LiveCircuit circuit)
     private readonly int[] _inputs = [.. circuit.Branches.Where(branch => branch.Kind == LiveBranchKind.Input).Select(branch => branch.Index)];
     private readonly double[] _injected = new double[circuit.NodeCount];
 
+    // What modes follow from: both nodes of each branch that has one, and those of its feed.
+    private readonly int[] _asked = circuit.Pattern.Above(circuit.Branches
+        .Where(branch => branch.Kind is LiveBranchKind.Junction or LiveBranchKind.Supply or LiveBranchKind.Held)
+        .SelectMany(branch => branch.Port is { } port ? (int[])[branch.A, branch.B, port.A, port.B] : [branch.A, branch.B]));
+
     /// <summary>Finds modes and potentials; false when none were found within the bound.</summary>
     public bool Solve(ChangedCircuit changed, LivePoint point)
     {
         SetPaths(changed, point);
-        for (var round = 0; round < MostRounds; round++)
+        var settled = false;
+        for (var round = 0; round < MostRounds && !settled; round++)
         {
             SolveOnce(changed, point);
-            if (!Flip(changed, point, together: round < RoundsTogether))
-                return true;
+            settled = !Flip(changed, point, together: round < RoundsTogether);
         }
 
-        return false;
+        _solver.Solve(_injected, point.DcVolts);
+        return settled;
     }
 
     // What no mode moves stays through all rounds.
@@ -61,7 +67,7 @@ internal sealed class DirectNetwork(LiveCircuit circuit)
             point.HeldVolts[branch.Index] = LiveBalance.FeedVolts(branch, point);
         foreach (var branch in _modal)
             Place(branch, changed.Siemens[branch.Index], point);
-        _solver.Solve(_injected, point.DcVolts);
+        _solver.Solve(_injected, _asked, point.DcVolts);
     }
 
     private void Place(LiveBranch branch, double siemens, LivePoint point)

@@ -19,6 +19,9 @@ internal sealed class SparsePattern
             (One[branch], Two[branch]) = a == b ? (-1, -1) : (Math.Min(a, b), Math.Max(a, b));
         }
 
+        NodeAt = new int[_nodes];
+        for (var node = 0; node < _nodes; node++)
+            NodeAt[position[node]] = node;
         (Parent, TouchStart, ColumnStart, RowStart) = (new int[_nodes], new int[_nodes + 1], new int[_nodes + 1], new int[_nodes + 1]);
         GatherTouches();
         FindRows();
@@ -27,6 +30,9 @@ internal sealed class SparsePattern
 
     /// <summary>Place of each node in the order of elimination.</summary>
     public int[] Position { get; }
+
+    /// <summary>The node at each place.</summary>
+    public int[] NodeAt { get; }
 
     /// <summary>The end of each branch that is eliminated first; −1 for earth.</summary>
     public int[] One { get; }
@@ -61,6 +67,18 @@ internal sealed class SparsePattern
 
     /// <summary>Place of a node in the order of elimination; −1 for earth.</summary>
     public int At(int node) => node < 0 ? -1 : Position[node];
+
+    /// <summary>Places whose potentials those of some nodes follow from, these included, the last in the order of elimination first.</summary>
+    public int[] Above(IEnumerable<int> nodes)
+    {
+        var above = new SortedSet<int>();
+        foreach (var node in nodes)
+            for (var place = At(node); place >= 0 && above.Add(place); place = Parent[place])
+            {
+            }
+
+        return [.. above.Reverse()];
+    }
 
     private void GatherTouches()
     {

@@ -17,6 +17,7 @@ internal sealed class SparseSolver<T>
     private readonly SparsePattern _pattern;
     private readonly JoinBlock<T> _block;
     private readonly T[] _pivot, _work, _admittance, _factor;
+    private readonly int[] _all;
     private readonly bool[] _stale;
     private readonly T _leak;
 
@@ -29,6 +30,7 @@ internal sealed class SparseSolver<T>
         var nodes = pattern.Position.Length;
         (_pivot, _work, _stale) = (new T[nodes], new T[nodes], new bool[nodes]);
         (_admittance, _factor) = (new T[pattern.One.Length], new T[pattern.FactorLength]);
+        _all = [.. Enumerable.Range(0, nodes).Reverse()];
         Array.Fill(_stale, true);
     }
 
@@ -61,10 +63,16 @@ internal sealed class SparseSolver<T>
             _stale[row] = true;
     }
 
-    /// <summary>Solves for the node potentials.</summary>
+    /// <summary>Solves for the potentials of all nodes.</summary>
     /// <param name="injected">Current into each node.</param>
     /// <param name="potentials">Receives the potential of each node.</param>
-    public void Solve(ReadOnlySpan<T> injected, Span<T> potentials)
+    public void Solve(ReadOnlySpan<T> injected, Span<T> potentials) => Solve(injected, _all, potentials);
+
+    /// <summary>Solves for the potentials of some nodes.</summary>
+    /// <param name="injected">Current into each node.</param>
+    /// <param name="asked">Their places, from <see cref="SparsePattern.Above"/>.</param>
+    /// <param name="potentials">Receives their potentials; those of the others stay.</param>
+    public void Solve(ReadOnlySpan<T> injected, int[] asked, Span<T> potentials)
     {
         var firstJoined = int.MaxValue;
         for (var row = _stale.AsSpan().IndexOf(true); row >= 0;)
@@ -78,7 +86,7 @@ internal sealed class SparseSolver<T>
         }
 
         _block.Factor(firstJoined);
-        Substitute(injected, potentials);
+        Substitute(injected, asked, potentials);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -129,7 +137,7 @@ internal sealed class SparseSolver<T>
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void Substitute(ReadOnlySpan<T> injected, Span<T> potentials)
+    private void Substitute(ReadOnlySpan<T> injected, int[] asked, Span<T> potentials)
     {
         var (nodes, position, start, row, inBlock) = (_work.Length, _pattern.Position, _pattern.ColumnStart, _pattern.FactorRow, _block.Place);
         for (var node = 0; node < nodes; node++)
@@ -139,18 +147,19 @@ internal sealed class SparseSolver<T>
                 for (var at = start[column]; at < start[column + 1]; at++)
                     _work[row[at]] -= _factor[at] * value;
         _block.Substitute(_work);
-        for (var column = nodes - 1; column >= 0; column--)
+        foreach (var column in asked)
         {
-            if (inBlock[column] >= 0)
-                continue;
-            var value = _work[column] / _pivot[column];
-            for (var at = start[column]; at < start[column + 1]; at++)
-                value -= _factor[at] * _work[row[at]];
-            _work[column] = value;
+            if (inBlock[column] < 0)
+            {
+                var value = _work[column] / _pivot[column];
+                for (var at = start[column]; at < start[column + 1]; at++)
+                    value -= _factor[at] * _work[row[at]];
+                _work[column] = value;
+            }
+
+            potentials[_pattern.NodeAt[column]] = _work[column];
         }
 
-        for (var node = 0; node < nodes; node++)
-            potentials[node] = _work[position[node]];
         Array.Clear(_work);
     }
 }

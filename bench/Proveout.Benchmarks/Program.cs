@@ -22,6 +22,14 @@ switch (args)
     case ["--review"]:
         ReviewSpeed.Print(Console.Out);
         break;
+    case ["--live", .. var more]:
+        LiveSpeed.Print(Console.Out, more);
+        break;
+    case ["--keep-live", var path]:
+        LiveSpeed.Keep(Console.Out, path);
+        break;
+    case ["--against-live", var path]:
+        return LiveSpeed.Compare(Console.Out, path) ? 0 : 1;
     case ["--pairs", .. var more]:
         PairComparison.Print(Console.Out, more);
         break;

@@ -21,7 +21,6 @@ internal sealed class ChangedCircuit
         foreach (var change in changes)
             Apply(change, apart, stage, joins);
         Joins = [.. joins];
-        Ends = Joins.Length == 0 ? circuit.Ends : [.. circuit.Ends, .. joins.Select(join => (join.A, join.B))];
     }
 
     public LiveCircuit Circuit { get; }
@@ -38,9 +37,6 @@ internal sealed class ChangedCircuit
 
     /// <summary>New contacts.</summary>
     public (int A, int B, double Siemens)[] Joins { get; }
-
-    /// <summary>Both nodes of every branch, then of every new contact.</summary>
-    public (int A, int B)[] Ends { get; }
 
     private void Apply(ElementChange change, HashSet<int> apart, LiveStage? stage, List<(int A, int B, double Siemens)> joins)
     {

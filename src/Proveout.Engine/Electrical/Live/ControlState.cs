@@ -17,4 +17,7 @@ public sealed record ControlState(
 {
     /// <summary>The state as a sentence says it after "with".</summary>
     public string Words => Kind == ControlStateKind.Idle ? "nothing commanded" : Name;
+
+    /// <summary>By its name alone: states are looked up all the time, and those of one machine have different names.</summary>
+    public override int GetHashCode() => Name.GetHashCode(StringComparison.Ordinal);
 }

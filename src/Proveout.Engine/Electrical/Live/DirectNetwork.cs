@@ -20,68 +20,67 @@ internal sealed class DirectNetwork(LiveCircuit circuit)
     // A source at its limit keeps a conductance so small that it alters no current worth a figure, and the network stays regular.
     private const double LimitingSiemens = 1e-6;
 
-    private readonly SparseSolver<double> _solver = new(circuit.Position);
+    private readonly SparseSolver<double> _solver = new(circuit.Pattern, LiveCircuit.LeakSiemens);
     private readonly LiveBranch[] _modal =
         [.. circuit.Branches.Where(branch => branch.Kind is LiveBranchKind.Junction or LiveBranchKind.Supply or LiveBranchKind.Held)];
 
+    private readonly LiveBranch[] _held = [.. circuit.Branches.Where(branch => branch.Kind == LiveBranchKind.Held)];
+    private readonly int[] _inputs = [.. circuit.Branches.Where(branch => branch.Kind == LiveBranchKind.Input).Select(branch => branch.Index)];
     private readonly double[] _injected = new double[circuit.NodeCount];
-    private double[] _siemens = [];
+
+    // What modes follow from: both nodes of each branch that has one, and those of its feed.
+    private readonly int[] _asked = circuit.Pattern.Above(circuit.Branches
+        .Where(branch => branch.Kind is LiveBranchKind.Junction or LiveBranchKind.Supply or LiveBranchKind.Held)
+        .SelectMany(branch => branch.Port is { } port ? (int[])[branch.A, branch.B, port.A, port.B] : [branch.A, branch.B]));
 
     /// <summary>Finds modes and potentials; false when none were found within the bound.</summary>
     public bool Solve(ChangedCircuit changed, LivePoint point)
     {
-        var branches = changed.Ends;
-        if (_siemens.Length < branches.Length)
-            _siemens = new double[branches.Length * 2];
-        _solver.Begin(branches, LiveCircuit.LeakSiemens);
-        for (var round = 0; round < MostRounds; round++)
+        SetPaths(changed, point);
+        var settled = false;
+        for (var round = 0; round < MostRounds && !settled; round++)
         {
             SolveOnce(changed, point);
-            if (!Flip(changed, point, together: round < RoundsTogether))
-                return true;
+            settled = !Flip(changed, point, together: round < RoundsTogether);
         }
 
-        return false;
+        _solver.Solve(_injected, point.DcVolts);
+        return settled;
+    }
+
+    // What no mode moves stays through all rounds.
+    private void SetPaths(ChangedCircuit changed, LivePoint point)
+    {
+        _solver.Join(changed.Joins);
+        foreach (var path in circuit.Paths)
+            _solver.Set(path, point.Tripped[path] || (circuit.Moves[path] && !point.Closed[path]) ? 0 : changed.Siemens[path]);
+        foreach (var source in circuit.MainsSources)
+            _solver.Set(source, point.Tripped[source] ? 0 : changed.Siemens[source]);
+        foreach (var input in _inputs)
+            _solver.Set(input, point.InputSiemens[input]);
     }
 
     private void SolveOnce(ChangedCircuit changed, LivePoint point)
     {
         Array.Clear(_injected);
-        Array.Clear(_siemens);
+        foreach (var branch in _held)
+            point.HeldVolts[branch.Index] = LiveBalance.FeedVolts(branch, point);
         foreach (var branch in _modal)
-            if (branch.Kind == LiveBranchKind.Held)
-                point.HeldVolts[branch.Index] = LiveBalance.FeedVolts(branch, point);
-        foreach (var branch in circuit.Branches)
             Place(branch, changed.Siemens[branch.Index], point);
-        for (var join = 0; join < changed.Joins.Length; join++)
-            _siemens[circuit.Branches.Length + join] = changed.Joins[join].Siemens;
-        _solver.Solve(_siemens.AsSpan(0, changed.Ends.Length), _injected, point.DcVolts);
+        _solver.Solve(_injected, _asked, point.DcVolts);
     }
 
     private void Place(LiveBranch branch, double siemens, LivePoint point)
     {
-        switch (branch.Kind)
+        var (conducts, injects) = (branch.Kind, point.Mode[branch.Index]) switch
         {
-            case LiveBranchKind.Path or LiveBranchKind.Contact or LiveBranchKind.Switch or LiveBranchKind.Mains:
-                if (LiveBalance.Conducts(branch, point))
-                    _siemens[branch.Index] = siemens;
-                break;
-            case LiveBranchKind.Input:
-                _siemens[branch.Index] = point.InputSiemens[branch.Index];
-                break;
-            case LiveBranchKind.Junction when point.Mode[branch.Index] == LivePoint.On:
-                _siemens[branch.Index] = siemens;
-                Inject(branch.A, branch.B, siemens * branch.Volts);
-                break;
-            case LiveBranchKind.Supply or LiveBranchKind.Held when point.Mode[branch.Index] == LivePoint.On:
-                _siemens[branch.Index] = siemens;
-                Inject(branch.A, branch.B, siemens * LiveBalance.SetVolts(branch, point));
-                break;
-            case LiveBranchKind.Supply or LiveBranchKind.Held when point.Mode[branch.Index] == LivePoint.Limiting:
-                _siemens[branch.Index] = LimitingSiemens;
-                Inject(branch.A, branch.B, branch.LimitAmperes);
-                break;
-        }
+            (_, LivePoint.Off) => (0, 0),
+            (LiveBranchKind.Junction, _) => (siemens, siemens * branch.Volts),
+            (_, LivePoint.On) => (siemens, siemens * LiveBalance.SetVolts(branch, point)),
+            _ => (LimitingSiemens, branch.LimitAmperes),
+        };
+        _solver.Set(branch.Index, conducts);
+        Inject(branch.A, branch.B, injects);
     }
 
     private void Inject(int into, int outOf, double amperes)

@@ -20,15 +20,18 @@ internal sealed class LiveCircuit
     {
         (Context, Mains, NodeCount, Branches) = (context, mains, nodeCount, branches);
         (Controls, Drives, ResidualTrips, Commands) = (controls, drives, residualTrips, commands);
+        Moves = [.. branches.Select(branch => branch.Kind is LiveBranchKind.Contact or LiveBranchKind.Switch)];
+        Paths = [.. branches.Where(branch => branch.Kind == LiveBranchKind.Path || Moves[branch.Index]).Select(branch => branch.Index)];
+        MainsSources = [.. branches.Where(branch => branch.Kind == LiveBranchKind.Mains).Select(branch => branch.Index)];
         Protective = [.. branches.Where(branch => branch.RatedAmperes is not null)];
         Supplies = [.. branches.Where(branch => branch.Kind == LiveBranchKind.Supply)];
         Outlet = [.. branches.Where(branch => branch is { Subject: MainsBranches.Subject, Name: MainsBranches.Breaker or MainsBranches.Neutral })];
-        Ends = [.. branches.Select(branch => (branch.A, branch.B))];
         var (order, _) = EliminationOrder.MinimumDegree(
             nodeCount, branches.Where(branch => branch is { A: >= 0, B: >= 0 } && branch.A != branch.B).Select(branch => (branch.A, branch.B)));
-        Position = new int[nodeCount];
+        var position = new int[nodeCount];
         for (var place = 0; place < nodeCount; place++)
-            Position[order[place]] = place;
+            position[order[place]] = place;
+        Pattern = new SparsePattern(position, [.. branches.Select(branch => (branch.A, branch.B))]);
     }
 
     public WiringContext Context { get; }
@@ -41,8 +44,14 @@ internal sealed class LiveCircuit
     /// <summary>The branches; the elements of the wiring network come first, under their own numbers.</summary>
     public LiveBranch[] Branches { get; }
 
-    /// <summary>Both nodes of every branch; −1 is earth.</summary>
-    public (int A, int B)[] Ends { get; }
+    /// <summary>True for branches that something opens and closes.</summary>
+    public bool[] Moves { get; }
+
+    /// <summary>Numbers of the branches that are a resistance as long as they conduct: paths, contacts and switches.</summary>
+    public int[] Paths { get; }
+
+    /// <summary>Numbers of the sources of the mains.</summary>
+    public int[] MainsSources { get; }
 
     /// <summary>Branches that interrupt an overcurrent.</summary>
     public LiveBranch[] Protective { get; }
@@ -61,8 +70,8 @@ internal sealed class LiveCircuit
 
     public IReadOnlyDictionary<(string Part, string Command), int> Commands { get; }
 
-    /// <summary>Place of each node in the order of elimination.</summary>
-    public int[] Position { get; }
+    /// <summary>What of the factor of its network may hold numbers.</summary>
+    public SparsePattern Pattern { get; }
 
     /// <summary>Angular frequency of the mains.</summary>
     public double RadiansPerSecond => 2 * Math.PI * (Mains?.Hertz ?? 50);

@@ -17,12 +17,15 @@ internal sealed class LiveInputs(LiveCircuit circuit)
     private readonly LiveBranch[] _sources = [.. circuit.Branches.Where(branch => branch.Kind is LiveBranchKind.Supply or LiveBranchKind.Held)];
 
     /// <summary>Finds which sources live; true when any began or ceased.</summary>
-    public bool UpdateAlive(ControlState state, LivePoint point, bool free)
+    /// <param name="commanded">The commands that are given, by number.</param>
+    /// <param name="point">Where the circuit stands.</param>
+    /// <param name="free">False when things may only cease.</param>
+    public bool UpdateAlive(bool[] commanded, LivePoint point, bool free)
     {
         var changed = false;
         foreach (var source in _sources)
         {
-            var lives = Lives(source, state, point) && (free || point.Alive[source.Index]);
+            var lives = Lives(source, commanded, point) && (free || point.Alive[source.Index]);
             changed |= lives != point.Alive[source.Index];
             point.Alive[source.Index] = lives;
             if (!lives)
@@ -57,10 +60,9 @@ internal sealed class LiveInputs(LiveCircuit circuit)
     public double Given(ChangedCircuit changed, LivePoint point) =>
         _sources.Sum(source => Math.Abs(LiveBalance.DcAmperes(source, changed.Siemens[source.Index], point)));
 
-    private bool Lives(LiveBranch source, ControlState state, LivePoint point)
+    private static bool Lives(LiveBranch source, bool[] commanded, LivePoint point)
     {
-        if (source.Command >= 0
-            && !state.Commands.Any(command => circuit.Commands.TryGetValue(command, out var number) && number == source.Command))
+        if (source.Command >= 0 && !commanded[source.Command])
             return false;
         if (source.Port is not { } feed)
             return true;

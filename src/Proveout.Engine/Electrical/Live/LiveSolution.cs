@@ -64,8 +64,8 @@ public sealed class LiveSolution
     /// <summary>Direct and alternating current through an element taken together, in amperes: what heats it.</summary>
     public double HeatingAmperes(int element)
     {
-        var (direct, alternating) = (DcAmperes(element), AcAmperes(element).Magnitude);
-        return Math.Sqrt((direct * direct) + (alternating * alternating));
+        var (direct, alternating) = (DcAmperes(element), AcAmperes(element));
+        return Math.Sqrt((direct * direct) + (alternating.Real * alternating.Real) + (alternating.Imaginary * alternating.Imaginary));
     }
 
     /// <summary>True when a contact or switch conducts, or another element is there.</summary>

@@ -48,11 +48,11 @@ internal sealed class LiveSolver(LiveCircuit circuit)
         for (var pass = 0; pass < MostPasses; pass++)
         {
             var free = pass < PassesFree;
-            var moved = _switches.Update(changed, state, point, free, ref stale);
+            var moved = _switches.Update(changed, point, free, ref stale);
             if (stale && circuit.Mains is not null)
                 _phasor.Solve(changed, point);
             stale = false;
-            moved |= _inputs.UpdateAlive(state, point, free);
+            moved |= _inputs.UpdateAlive(_switches.Commanded, point, free);
             if (!_direct.Solve(changed, point))
                 return false;
             moved |= _inputs.UpdateTaken(changed, point, pass, ref stale);

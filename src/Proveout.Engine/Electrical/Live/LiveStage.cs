@@ -29,4 +29,7 @@ public sealed record LiveStage(string Name, IReadOnlySet<int> Apart, IReadOnlyLi
 
         return new(name, apart, states);
     }
+
+    /// <summary>By its name alone, which tells the stages of one machine apart.</summary>
+    public override int GetHashCode() => Name.GetHashCode(StringComparison.Ordinal);
 }

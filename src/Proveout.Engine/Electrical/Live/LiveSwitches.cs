@@ -9,10 +9,18 @@ internal sealed class LiveSwitches(LiveCircuit circuit)
 
     private readonly LiveBranch[] _moving = [.. circuit.Branches.Where(branch => branch.Kind is LiveBranchKind.Contact or LiveBranchKind.Switch)];
     private readonly bool[] _driven = Driven(circuit);
+    private readonly bool[] _commanded = new bool[circuit.Commands.Count];
 
-    /// <summary>Puts what hands move where the state says; what coils move stays.</summary>
+    /// <summary>True for each command that is given, by its number.</summary>
+    public bool[] Commanded => _commanded;
+
+    /// <summary>Puts what hands move where the state says, and gives its commands; what coils move stays.</summary>
     public void SetHands(ControlState state, LivePoint point)
     {
+        Array.Clear(_commanded);
+        foreach (var command in state.Commands)
+            if (circuit.Commands.TryGetValue(command, out var number))
+                _commanded[number] = true;
         for (var control = 0; control < circuit.Controls.Length; control++)
             if (!_driven[control])
                 point.Positions[control] = circuit.Controls[control].Rest;
@@ -24,12 +32,12 @@ internal sealed class LiveSwitches(LiveCircuit circuit)
     }
 
     /// <summary>Closes and opens contacts and switches; true when any moved.</summary>
-    public bool Update(ChangedCircuit changed, ControlState state, LivePoint point, bool free, ref bool mainsStale)
+    public bool Update(ChangedCircuit changed, LivePoint point, bool free, ref bool mainsStale)
     {
         var moved = false;
         foreach (var branch in _moving)
         {
-            var closed = IsClosed(branch, state, point, free) != changed.Inverted.Contains(branch.Index);
+            var closed = IsClosed(branch, point, free) != changed.Inverted.Contains(branch.Index);
             if (closed == point.Closed[branch.Index])
                 continue;
             mainsStale |= Matters(changed, branch, point);
@@ -57,12 +65,12 @@ internal sealed class LiveSwitches(LiveCircuit circuit)
         return moved;
     }
 
-    private bool IsClosed(LiveBranch branch, ControlState state, LivePoint point, bool free)
+    private bool IsClosed(LiveBranch branch, LivePoint point, bool free)
     {
         if (branch.Kind == LiveBranchKind.Contact)
             return (branch.ClosedAt >> point.Positions[branch.Control] & 1) != 0;
         if (branch.Port is not { } port)
-            return state.Commands.Any(command => circuit.Commands.TryGetValue(command, out var number) && number == branch.Command);
+            return branch.Command >= 0 && _commanded[branch.Command];
         var volts = LiveBalance.Dc(point, port.A) - LiveBalance.Dc(point, port.B);
         return volts >= port.Volts && (free || point.Closed[branch.Index]);
     }

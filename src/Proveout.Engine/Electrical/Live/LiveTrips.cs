@@ -5,6 +5,9 @@ namespace Proveout.Engine.Electrical;
 /// <summary>Which protective device interrupts first.</summary>
 internal static class LiveTrips
 {
+    /// <summary>What the trip of a residual-current device is called.</summary>
+    public const string ResidualName = "residual current";
+
     /// <summary>The first to interrupt, with the branches that it opens; null when none has to.</summary>
     public static (Trip Trip, int[] Branches)? Next(ChangedCircuit changed, LivePoint point)
     {
@@ -36,11 +39,15 @@ internal static class LiveTrips
         {
             if (device.Branches.Any(branch => point.Tripped[branch]))
                 continue;
-            var sum = device.Branches.Aggregate(Complex.Zero, (total, branch) => total + LiveBalance.AcAmperes(
-                changed.Circuit.Branches[branch], changed.Siemens[branch], point, changed.Circuit.RadiansPerSecond));
-            var seconds = TripCurves.ResidualSecondsAt(sum.Magnitude / device.RatedAmperes);
+            var amperes = ResidualAmperes(device, changed, point);
+            var seconds = TripCurves.ResidualSecondsAt(amperes / device.RatedAmperes);
             if (!double.IsPositiveInfinity(seconds))
-                yield return (new(device.Part, "residual current", sum.Magnitude, device.RatedAmperes, seconds, true), device.Branches);
+                yield return (new(device.Part, ResidualName, amperes, device.RatedAmperes, seconds, true), device.Branches);
         }
     }
+
+    /// <summary>What the currents that a residual-current device watches lack to add up to nothing.</summary>
+    public static double ResidualAmperes(LiveResidualTrip device, ChangedCircuit changed, LivePoint point) =>
+        device.Branches.Aggregate(Complex.Zero, (total, branch) => total + LiveBalance.AcAmperes(
+            changed.Circuit.Branches[branch], changed.Siemens[branch], point, changed.Circuit.RadiansPerSecond)).Magnitude;
 }

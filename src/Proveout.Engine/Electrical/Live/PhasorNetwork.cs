@@ -14,21 +14,25 @@ internal sealed class PhasorNetwork(LiveCircuit circuit)
     // Below this a junction is left alone: hum across insulation does not count.
     private const double HumVolts = 3;
 
-    private readonly SparseSolver<Complex> _solver = new(circuit.Position);
+    private readonly SparseSolver<Complex> _solver = new(circuit.Pattern, LiveCircuit.LeakSiemens);
     private readonly LiveBranch[] _junctions = [.. circuit.Branches.Where(branch => branch.Kind == LiveBranchKind.Junction)];
+    private readonly LiveBranch[] _others =
+        [.. circuit.Branches.Where(branch => branch.Kind is LiveBranchKind.Capacitor or LiveBranchKind.Input or LiveBranchKind.Mains)];
+
     private readonly Complex[] _injected = new Complex[circuit.NodeCount];
-    private Complex[] _admittances = [];
 
     /// <summary>Finds the potentials.</summary>
     public void Solve(ChangedCircuit changed, LivePoint point)
     {
         Array.Clear(point.AcClosed);
-        if (_admittances.Length < changed.Ends.Length)
-            _admittances = new Complex[changed.Ends.Length * 2];
-        _solver.Begin(changed.Ends, LiveCircuit.LeakSiemens);
+        SetPaths(changed, point);
+        var potentials = new Complex[circuit.NodeCount];
         for (var round = 0; round < MostRounds; round++)
         {
-            point.AcVolts = SolveOnce(changed, point);
+            foreach (var junction in _junctions)
+                _solver.Set(junction.Index, point.AcClosed[junction.Index] ? changed.Siemens[junction.Index] : 0);
+            _solver.Solve(_injected, potentials);
+            point.AcVolts = potentials;
             var driven = false;
             foreach (var junction in _junctions)
                 if (!point.AcClosed[junction.Index] && changed.Siemens[junction.Index] > 0 && IsDriven(junction, point))
@@ -41,26 +45,22 @@ internal sealed class PhasorNetwork(LiveCircuit circuit)
     private static bool IsDriven(LiveBranch junction, LivePoint point) =>
         (LiveBalance.Ac(point, junction.A) - LiveBalance.Ac(point, junction.B)).Magnitude * Math.Sqrt(2) > junction.Volts + HumVolts;
 
-    private Complex[] SolveOnce(ChangedCircuit changed, LivePoint point)
+    // What no junction moves stays through all rounds.
+    private void SetPaths(ChangedCircuit changed, LivePoint point)
     {
         Array.Clear(_injected);
-        Array.Clear(_admittances);
-        foreach (var branch in circuit.Branches)
+        _solver.Join(changed.Joins);
+        foreach (var path in circuit.Paths)
+            _solver.Set(path, point.Tripped[path] || (circuit.Moves[path] && !point.Closed[path]) ? 0 : changed.Siemens[path]);
+        foreach (var branch in _others)
         {
-            var siemens = changed.Siemens[branch.Index];
-            if (siemens <= 0 && branch.Kind is not (LiveBranchKind.Capacitor or LiveBranchKind.Input))
-                continue;
-            var admittance = LiveBalance.AcAdmittance(branch, siemens, point, circuit.RadiansPerSecond);
-            _admittances[branch.Index] = admittance;
+            var admittance = changed.Siemens[branch.Index] <= 0 && branch.Kind == LiveBranchKind.Mains
+                ? Complex.Zero
+                : LiveBalance.AcAdmittance(branch, changed.Siemens[branch.Index], point, circuit.RadiansPerSecond);
+            _solver.Set(branch.Index, admittance);
             if (branch.Kind == LiveBranchKind.Mains)
                 Inject(branch, branch.Volts * admittance);
         }
-
-        for (var join = 0; join < changed.Joins.Length; join++)
-            _admittances[circuit.Branches.Length + join] = changed.Joins[join].Siemens;
-        var potentials = new Complex[circuit.NodeCount];
-        _solver.Solve(_admittances.AsSpan(0, changed.Ends.Length), _injected, potentials);
-        return potentials;
     }
 
     private void Inject(LiveBranch branch, Complex amperes)

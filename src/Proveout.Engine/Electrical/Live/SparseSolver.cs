@@ -7,74 +7,94 @@ namespace Proveout.Engine.Electrical;
 /// <remarks>
 /// Up-looking factorisation along the elimination tree (Davis, ACM Transactions on Mathematical Software 31 (2005) 587–591). A row of the factor
 /// depends on the rows below it in the tree only, so a changed branch alters the rows on the way from its ends to the root and no other. They are
-/// computed from the admittances, not updated, so no error builds up however often things switch. Not safe for two threads at once.
+/// computed from the admittances, not updated, so no error builds up however often things switch. New contacts join these ways (<see cref="JoinBlock{T}"/>).
+/// Not safe for two threads at once.
 /// </remarks>
 /// <typeparam name="T">Real or complex numbers.</typeparam>
 internal sealed class SparseSolver<T>
     where T : struct, INumberBase<T>
 {
     private readonly SparsePattern _pattern;
-    private readonly T[] _pivot, _work;
+    private readonly JoinBlock<T> _block;
+    private readonly T[] _pivot, _work, _admittance, _factor;
+    private readonly int[] _all;
     private readonly bool[] _stale;
-    private T[] _admittance = [], _factor = [];
-    private T _leak;
-    private bool _isFresh;
+    private readonly T _leak;
 
     /// <summary>Makes a solver.</summary>
-    /// <param name="position">Place of each node in the order of elimination.</param>
-    public SparseSolver(int[] position)
-    {
-        _pattern = new SparsePattern(position);
-        (_pivot, _work, _stale) = (new T[position.Length], new T[position.Length], new bool[position.Length]);
-    }
-
-    /// <summary>Takes up a network.</summary>
-    /// <param name="branches">Both nodes of every branch that may ever conduct; −1 is earth, at potential 0. It is not changed any more.</param>
+    /// <param name="pattern">The network; at first nothing in it conducts.</param>
     /// <param name="leak">Admittance from every node to earth.</param>
-    public void Begin((int A, int B)[] branches, T leak)
+    public SparseSolver(SparsePattern pattern, T leak)
     {
-        _isFresh = !_pattern.TryKeep(branches) || _leak != leak;
-        if (!_isFresh)
-            return;
-        _leak = leak;
-        if (_admittance.Length < branches.Length)
-            _admittance = new T[branches.Length * 2];
-        if (_factor.Length < _pattern.FactorLength)
-            _factor = new T[_pattern.FactorLength * 2];
+        (_pattern, _leak, _block) = (pattern, leak, new JoinBlock<T>(pattern));
+        var nodes = pattern.Position.Length;
+        (_pivot, _work, _stale) = (new T[nodes], new T[nodes], new bool[nodes]);
+        (_admittance, _factor) = (new T[pattern.One.Length], new T[pattern.FactorLength]);
+        _all = [.. Enumerable.Range(0, nodes).Reverse()];
+        Array.Fill(_stale, true);
     }
 
-    /// <summary>Solves for the node potentials.</summary>
-    /// <param name="admittances">Admittance of each branch, in the order in which the network was given; zero when it does not conduct.</param>
+    /// <summary>The contacts that no branch of the pattern makes.</summary>
+    public (int A, int B, double Siemens)[] Joins => _block.Joins;
+
+    /// <summary>Gives a branch an admittance, zero when it does not conduct; it stays until another is given.</summary>
+    /// <param name="branch">Number of the branch in the pattern.</param>
+    /// <param name="admittance">The admittance.</param>
+    public void Set(int branch, T admittance)
+    {
+        if (_admittance[branch] == admittance)
+            return;
+        _admittance[branch] = admittance;
+        // The other end is on the way from the end that is eliminated first to the root.
+        for (var row = _pattern.One[branch] is >= 0 and var first ? first : _pattern.Two[branch]; row >= 0 && !_stale[row]; row = _pattern.Parent[row])
+            _stale[row] = true;
+    }
+
+    /// <summary>Puts contacts between nodes that no branch of the pattern joins, in the place of those of before.</summary>
+    /// <param name="joins">The same list again means the same contacts.</param>
+    public void Join((int A, int B, double Siemens)[] joins)
+    {
+        if (_block.IsOf(joins))
+            return;
+        foreach (var row in _block.Rows)
+            _stale[row] = true;
+        _block.Take(joins);
+        foreach (var row in _block.Rows)
+            _stale[row] = true;
+    }
+
+    /// <summary>Solves for the potentials of all nodes.</summary>
     /// <param name="injected">Current into each node.</param>
     /// <param name="potentials">Receives the potential of each node.</param>
-    public void Solve(ReadOnlySpan<T> admittances, ReadOnlySpan<T> injected, Span<T> potentials)
-    {
-        if (_isFresh)
-            Array.Fill(_stale, true);
-        else
-            MarkChanged(admittances);
-        admittances.CopyTo(_admittance);
-        _isFresh = false;
-        for (var row = 0; row < _stale.Length; row++)
-            if (_stale[row])
-                FactorRow(row);
-        Array.Clear(_stale);
-        Substitute(injected, potentials);
-    }
+    public void Solve(ReadOnlySpan<T> injected, Span<T> potentials) => Solve(injected, _all, potentials);
 
-    private void MarkChanged(ReadOnlySpan<T> admittances)
+    /// <summary>Solves for the potentials of some nodes.</summary>
+    /// <param name="injected">Current into each node.</param>
+    /// <param name="asked">Their places, from <see cref="SparsePattern.Above"/>.</param>
+    /// <param name="potentials">Receives their potentials; those of the others stay.</param>
+    public void Solve(ReadOnlySpan<T> injected, int[] asked, Span<T> potentials)
     {
-        for (var branch = 0; branch < admittances.Length; branch++)
-            if (admittances[branch] != _admittance[branch])
-                foreach (var end in (ReadOnlySpan<int>)[_pattern.One[branch], _pattern.Two[branch]])
-                    for (var row = end; row >= 0 && !_stale[row]; row = _pattern.Parent[row])
-                        _stale[row] = true;
+        var firstJoined = int.MaxValue;
+        for (var row = _stale.AsSpan().IndexOf(true); row >= 0;)
+        {
+            _stale[row] = false;
+            FactorRow(row);
+            if (_block.Place[row] is >= 0 and var place)
+                firstJoined = Math.Min(firstJoined, place);
+            var further = _stale.AsSpan(row + 1).IndexOf(true);
+            row = further < 0 ? -1 : row + 1 + further;
+        }
+
+        _block.Factor(firstJoined);
+        Substitute(injected, asked, potentials);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void FactorRow(int row)
     {
         var (one, rowStart, rowNode, rowPlace) = (_pattern.One, _pattern.RowStart, _pattern.RowNode, _pattern.RowPlace);
+        var inBlock = _block.Place;
+        var joined = inBlock[row];
         var pivot = _leak;
         for (var at = _pattern.TouchStart[row]; at < _pattern.TouchStart[row + 1]; at++)
         {
@@ -85,6 +105,8 @@ internal sealed class SparseSolver<T>
                 _work[one[branch]] -= _admittance[branch];
         }
 
+        if (joined >= 0)
+            _block.ClearRow(joined);
         for (var at = rowStart[row]; at < rowStart[row + 1]; at++)
         {
             var (node, place) = (rowNode[at], rowPlace[at]);
@@ -96,6 +118,12 @@ internal sealed class SparseSolver<T>
             }
 
             _work[node] = T.Zero;
+            if (inBlock[node] >= 0)
+            {
+                _block.Put(joined, inBlock[node], value);
+                continue;
+            }
+
             for (var below = _pattern.ColumnStart[node]; below < place; below++)
                 _work[_pattern.FactorRow[below]] -= _factor[below] * value;
             var lower = value / _pivot[node];
@@ -104,28 +132,34 @@ internal sealed class SparseSolver<T>
         }
 
         _pivot[row] = pivot;
+        if (joined >= 0)
+            _block.PutPivot(joined, pivot);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void Substitute(ReadOnlySpan<T> injected, Span<T> potentials)
+    private void Substitute(ReadOnlySpan<T> injected, int[] asked, Span<T> potentials)
     {
-        var (nodes, position, start, row) = (_work.Length, _pattern.Position, _pattern.ColumnStart, _pattern.FactorRow);
+        var (nodes, position, start, row, inBlock) = (_work.Length, _pattern.Position, _pattern.ColumnStart, _pattern.FactorRow, _block.Place);
         for (var node = 0; node < nodes; node++)
             _work[position[node]] = injected[node];
         for (var column = 0; column < nodes; column++)
-            if (_work[column] is var value && !T.IsZero(value))
+            if (_work[column] is var value && !T.IsZero(value) && inBlock[column] < 0)
                 for (var at = start[column]; at < start[column + 1]; at++)
                     _work[row[at]] -= _factor[at] * value;
-        for (var column = nodes - 1; column >= 0; column--)
+        _block.Substitute(_work);
+        foreach (var column in asked)
         {
-            var value = _work[column] / _pivot[column];
-            for (var at = start[column]; at < start[column + 1]; at++)
-                value -= _factor[at] * _work[row[at]];
-            _work[column] = value;
+            if (inBlock[column] < 0)
+            {
+                var value = _work[column] / _pivot[column];
+                for (var at = start[column]; at < start[column + 1]; at++)
+                    value -= _factor[at] * _work[row[at]];
+                _work[column] = value;
+            }
+
+            potentials[_pattern.NodeAt[column]] = _work[column];
         }
 
-        for (var node = 0; node < nodes; node++)
-            potentials[node] = _work[position[node]];
         Array.Clear(_work);
     }
 }

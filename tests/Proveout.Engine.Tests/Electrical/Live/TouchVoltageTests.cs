@@ -64,10 +64,44 @@ public sealed class TouchVoltageTests
         Assert.True(Assert.Single(guarded.Solve(Idle(guarded), Leak(guarded)).Trips).IsResidual);
     }
 
+    // Neutral and protective conductor joined at the inlet: the load current divides between the neutral conductor and both electrodes in series, so of
+    // I the share R_N / (R_N + R_A + R_B) returns through earth (current divider). The electrode is chosen to give the residual current of the row.
+    // IEC 61008-1: a device of 30 mA must not interrupt below 15 mA and must from 30 mA, within 0.3 s; table 41.1 of IEC 60364-4-41 asks for 0.2 s in a TT
+    // system only where the touch voltage exceeds 50 V, and here it stays at R_A times the residual current, a few volts.
+    [Theory]
+    [InlineData(0.012, false, false)]
+    [InlineData(0.020, false, true)]
+    [InlineData(0.040, true, true)]
+    [InlineData(0.160, true, true)]
+    public void In_a_TT_system_neutral_on_the_protective_conductor_makes_the_residual_current_device_interrupt_from_its_rated_current(
+        double residualAmperes, bool interrupts, bool isNamed)
+    {
+        var mains = new MainsSource(230, 50, SystemEarthing.TT, new Complex(0.4, 0), 3, 0, 20, 10, 16, FuseCurve.BreakerB, 0.03);
+        var sound = Model(mains);
+        var returning = sound.Circuit.Branches.Single(branch => branch is { Subject: MainsBranches.Subject, Name: MainsBranches.Neutral });
+        var load = sound.Sound(AllOn(sound)).AcAmperes(returning.Index).Magnitude;
+        var model = Model(mains with { ProtectiveOhms = (load * mains.NeutralOhms / residualAmperes) - mains.NeutralOhms - mains.SourceEarthOhms });
+        ElementChange[] joined =
+            [new Join(model.Context.Wiring.LandingNode(new("X1", "N-PIN")), model.Context.Wiring.LandingNode(new("X1", "PE-PIN")), 0.001, 0.001)];
+
+        var solution = model.Solve(AllOn(model), joined);
+        var findings = new LiveConsequences(model).FindingsOf(joined);
+
+        Assert.Equal(residualAmperes, (solution.AtFirst ?? solution).ResidualAmperes, 0.02 * residualAmperes);
+        Assert.Equal(interrupts, solution.Trips.Any(trip => trip is { IsResidual: true, Seconds: <= 0.3 }));
+        Assert.Equal(isNamed, findings.Any(finding => finding is
+        {
+            Kind: LiveFindingKind.ProtectionInterrupts, Subject: MainsBranches.Subject, State.Kind: ControlStateKind.AllOutputs,
+        }));
+        Assert.DoesNotContain(findings, finding => finding.Kind == LiveFindingKind.TouchVoltage);
+    }
+
     private static LiveModel Model(MainsSource mains) =>
         new(new WiringContext(WiringNetworkBuilder.Build(Repository.Design("alderbrook"))), mains);
 
     private static ControlState Idle(LiveModel model) => LiveSamples.State(model, ControlStateKind.Idle);
+
+    private static ControlState AllOn(LiveModel model) => LiveSamples.State(model, ControlStateKind.AllOutputs);
 
     private static ElementChange[] LineToFrame(LiveModel model) => LineToFrame(model, 0.001);
 

@@ -62,6 +62,7 @@ public sealed class MachineMistakeTests
     [InlineData("section: AWG 18", "section: ^AWG 99", "out-of-range", "AWG 99", "0 to 56")]
     [InlineData("length: 350 mm", "length: ^350", "no-unit", "350", "`350 mm`")]
     [InlineData("length: 350 mm", "length: ^-350 mm", "out-of-range", "-350 mm", "above zero")]
+    [InlineData("earthing: TN-S}", "earthing: TT, residual-current: ^-30 mA}", "out-of-range", "-30 mA", "above zero")]
     [InlineData("voltage: 230 V", "voltage: ^230 v", "wrong-unit", "v", "`V`")]
     [InlineData("frequency: 50 Hz", "frequency: ^fifty", "not-a-quantity", "fifty", "`50 Hz`")]
     [InlineData("105.8 ohm +-7 %", "^105.8 ohm", "no-tolerance", "105.8 ohm", "+-7 %")]

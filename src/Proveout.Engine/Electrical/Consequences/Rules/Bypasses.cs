@@ -15,7 +15,8 @@ internal sealed class Bypasses : ILiveRule
         foreach (var guard in look.Sights.Guards)
         {
             var (sound, faulty) = (look.Sound.HeatingAmperes(guard.Branch.Index), look.Last.HeatingAmperes(guard.Branch.Index));
-            if (sound < LeastAmperes || faulty > sound * (1 - SameShare) || look.Last.Changed.Siemens[guard.Branch.Index] == 0)
+            if (sound < LeastAmperes || faulty > sound * (1 - SameShare) || look.Last.Changed.Siemens[guard.Branch.Index] == 0
+                || !guard.Loads.Any(load => load.Watts(look.Last) > 0.5 * load.Watts(look.Sound)))
                 continue;
             if (!guard.IsThermal && IsGuardedElsewhere(look, guard, sound - faulty))
                 continue;

@@ -1,4 +1,3 @@
-using System.Numerics;
 using Proveout.Engine.Faults;
 
 namespace Proveout.Engine.Electrical;
@@ -32,15 +31,15 @@ internal sealed class PortVoltage : ILiveRule
         var stays = ReferenceEquals(solution, look.Last) || look.AllSeconds > TouchVoltages.LongestSeconds(look.Model);
         if (!port.IsMains && !mainsSeen && stays)
             mainsSeen = LookForMains(look, port, solution);
-        var (volts, sound) = (Stress(port, solution), Stress(port, look.Sound));
-        if (volts > port.LimitVolts * (port.IsInput ? InputShare : AboveShare) && volts > sound * AboveShare)
+        var volts = Stress(port, solution);
+        if (volts > port.LimitVolts * (port.IsInput ? InputShare : AboveShare) && volts > Stress(port, look.Sound) * AboveShare)
             look.Add(
                 LiveFindingKind.OverVoltage, Severity.Damage, port.Terminal.ToString(), volts, port.LimitVolts, "V",
                 $"{port.Terminal} sees {LiveLook.Figure(volts)} V and bears {LiveLook.Figure(port.LimitVolts)} V.");
         if (!port.IsPositive)
             return;
-        var (reverse, before) = (Reverse(port, solution), Reverse(port, look.Sound));
-        if (reverse > ReverseVolts && before < ReverseVolts)
+        var reverse = Reverse(port, solution);
+        if (reverse > ReverseVolts && Reverse(port, look.Sound) < ReverseVolts)
             look.Add(
                 LiveFindingKind.ReverseVoltage, Severity.Damage, port.Terminal.ToString(), -reverse, 0, "V",
                 $"{port.Terminal} sees its voltage reversed, {LiveLook.Figure(-reverse)} V.");
@@ -63,7 +62,8 @@ internal sealed class PortVoltage : ILiveRule
         foreach (var companion in port.Companions)
         {
             var direct = Math.Abs(solution.DcVolts(port.Node) - solution.DcVolts(companion));
-            var alternating = Complex.Abs(solution.AcVolts(port.Node) - solution.AcVolts(companion));
+            var phasor = solution.AcVolts(port.Node) - solution.AcVolts(companion);
+            var alternating = Math.Sqrt((phasor.Real * phasor.Real) + (phasor.Imaginary * phasor.Imaginary));
             most = Math.Max(most, direct + (alternating * (port.IsMains ? 1 : Math.Sqrt(2))));
         }
 

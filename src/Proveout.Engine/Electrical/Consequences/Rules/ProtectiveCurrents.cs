@@ -19,7 +19,7 @@ internal sealed class ProtectiveCurrents : ILiveRule
         var amperes = look.Last.ResidualAmperes;
         if (!(amperes > LimitAmperes && look.Sound.ResidualAmperes < LimitAmperes))
             return;
-        var returns = $"{LiveLook.Figure(amperes)} A return through the protective conductor; a residual-current device before the machine would interrupt.";
+        var returns = $"{LiveLook.Figure(amperes)} A return through the protective conductor; {Device(look.Model, amperes)}.";
         if (LiveWithoutReturn(look) is (var metal, var volts))
             look.Add(
                 LiveFindingKind.ProtectiveCurrent, Severity.Shock, metal, volts, TouchVoltages.LimitVolts, "V",
@@ -27,6 +27,13 @@ internal sealed class ProtectiveCurrents : ILiveRule
         else
             look.Add(LiveFindingKind.ProtectiveCurrent, Severity.DoesNotWork, "protective conductor", amperes, LimitAmperes, "A", returns);
     }
+
+    private static string Device(LiveModel model, double amperes) => model.Mains?.ResidualAmperes switch
+    {
+        null => "a residual-current device before the machine would interrupt",
+        { } rated when amperes < rated => $"the residual-current device before the machine must interrupt from {LiveLook.Figure(1000 * rated)} mA only",
+        _ => "the residual-current device before the machine interrupts",
+    };
 
     private static (string Metal, double Volts)? LiveWithoutReturn(LiveLook look)
     {

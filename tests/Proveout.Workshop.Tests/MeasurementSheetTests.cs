@@ -108,6 +108,12 @@ public sealed class MeasurementSheetTests
         Assert.All(sheet.Drawings.SelectMany(drawing => drawing.Pictures), picture => Assert.InRange(picture.Svg.Length, 500, 40_000));
     }
 
+    [Theory]
+    [InlineData("0 2 1e308\n1 5 8\n3 2 9\n", "")]
+    [InlineData("0 2 1\n1 5 8\n3 2 9\n", "a 0 0; b 9 0; c nan 9")]
+    public void Places_and_heights_that_no_plate_has_are_refused(string grid, string supports) =>
+        Assert.Contains(LevelSheet.Of(Level(grid, supports, typed: [("spacing-x", "3"), ("spacing-y", "3"), ("pitch", "0.5")])).Diagnostics, problem => problem.Rule is "out-of-range" or "unclear-support");
+
     [Fact]
     public void No_line_is_closer_to_the_next_than_the_probe_can_tell()
     {

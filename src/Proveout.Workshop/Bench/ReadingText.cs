@@ -57,5 +57,5 @@ public static class ReadingText
     private static string WithUnit(string text, string unit) => text is [.., >= '0' and <= '9'] ? $"{text} {unit}" : text;
 
     private static double? PlainNumber(string text) =>
-        double.TryParse(text.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) ? value : null;
+        double.TryParse(text.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && double.IsFinite(value) ? value : null;
 }

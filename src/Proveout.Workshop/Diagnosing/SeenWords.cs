@@ -33,7 +33,8 @@ internal static class SeenWords
     {
         var cut = words.LastIndexOf('=');
         if (cut > 0 && dictionary.IndexOfCheck(words[..cut].Trim()) is { } index
-            && double.TryParse(words[(cut + 1)..].Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value))
+            && double.TryParse(words[(cut + 1)..].Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value)
+            && double.IsFinite(value))
             answers[dictionary.Checks[index].Id] = value;
         else
             problems.Add(new Diagnostic(

@@ -7,6 +7,9 @@ namespace Proveout.Workshop;
 /// <summary>Reads corners in space and tape readings between them, an item a line or between semicolons.</summary>
 internal static class SpaceLists
 {
+    // Far beyond any frame; what is no number is not within it either.
+    private const double MostMillimetres = 100_000;
+
     /// <summary>Corners as <c>name x y z</c>, with a measured height as a fifth word.</summary>
     public static IReadOnlyList<SpacePoint> Points(NamedText text, double heightError, List<Diagnostic> problems)
     {
@@ -47,5 +50,5 @@ internal static class SpaceLists
         select (line.Index + 1, words);
 
     private static double? Number(string word) =>
-        double.TryParse(word.Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) ? number : null;
+        double.TryParse(word.Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) && Math.Abs(number) <= MostMillimetres ? number : null;
 }

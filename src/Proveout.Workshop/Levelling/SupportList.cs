@@ -7,6 +7,9 @@ namespace Proveout.Workshop;
 /// <summary>Reads where a plate stands.</summary>
 internal static class SupportList
 {
+    // Far beyond any plate; what is no number is not within it either.
+    private const double MostMillimetres = 100_000;
+
     /// <summary>Supports from <c>name x y</c>, by lines or semicolons.</summary>
     public static IReadOnlyList<Support> Read(string text, List<Diagnostic> problems)
     {
@@ -24,5 +27,5 @@ internal static class SupportList
     }
 
     private static double? Number(string word) =>
-        double.TryParse(word.Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) ? number : null;
+        double.TryParse(word.Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) && Math.Abs(number) <= MostMillimetres ? number : null;
 }

@@ -31,6 +31,9 @@ public sealed class ReadingTextTests
     [InlineData("perhaps", "")]
     [InlineData("about right", "V")]
     [InlineData("1e400", "K")]
+    [InlineData("nan", "s")]
+    [InlineData("NaN", "K")]
+    [InlineData("Infinity", "Hz")]
     public void What_is_no_reading_in_that_unit_is_refused(string text, string unit) => Assert.Null(ReadingText.TryRead(text, unit));
 
     [Theory]

@@ -116,7 +116,9 @@ public static class ContourDrawing
         foreach (var mark in view.Marks.Where(mark => mark.Words.Length > 0))
         {
             var (x, y) = at(mark.Spot);
-            var inside = Math.Clamp(x, Heavy.Width(mark.Words) / 2 + 2, Width - (Heavy.Width(mark.Words) / 2) - 2);
+            // Words that are wider than the drawing stand in its middle.
+            var half = Math.Min(Width / 2.0, (Heavy.Width(mark.Words) / 2) + 2);
+            var inside = Math.Clamp(x, half, Width - half);
             yield return Shape.Circle(x, y, 4, "none", Shape.Ink, 1);
             foreach (var place in new[] { y - 7, y + 15 })
                 if (room.TryTake(mark.Words, inside, place, Heavy))

@@ -38,7 +38,9 @@ internal static class ReviewCommand
 
         terminal.Say(string.Create(
             CultureInfo.InvariantCulture,
-            $"{machine.Design.Name}: {Count(findings, FindingSeverity.Error)} errors, {Count(findings, FindingSeverity.Warning)} warnings, {Count(findings, FindingSeverity.Note)} notes, {Count(findings, FindingSeverity.NotKnown)} not known, by {ReviewRules.All.Count} rules. What no rule looks for is not found."));
+            $"{machine.Design.Name}: {Of(FindingSeverity.Error, "error")}, {Of(FindingSeverity.Warning, "warning")}, {Of(FindingSeverity.Note, "note")}, {Count(findings, FindingSeverity.NotKnown)} not known, by {ReviewRules.All.Count} rules. What no rule looks for is not found."));
+
+        string Of(FindingSeverity severity, string one) => Count(findings, severity) is var count && count == 1 ? $"1 {one}" : FormattableString.Invariant($"{count} {one}s");
     }
 
     private static int Count(IReadOnlyList<Finding> findings, FindingSeverity severity) => findings.Count(finding => finding.Severity == severity);

@@ -69,7 +69,7 @@ internal sealed class StartingBoard(StartingFile file, StartAnswers answers, Sta
             ? "size of the motor; give the resistance of its coils with values, as on its plate."
             : "size of the motor, and what it moves: a second motor of an axis, or a feeder.";
         file.Part($"M{motor}", answers.Board.HasOwnDrivers ? "stepper-57-76" : "stepper-42-40", name, guess);
-        file.Group(name, isFirst ? "it stands still; the others run through the chain. Lengths of all motor leads." : "");
+        file.Group(name, isFirst ? "this motor stands still, and the others are reached through the chain. Lengths of all motor leads." : "");
         if (answers.Board.HasOwnDrivers)
             Driver(motor);
         var driver = answers.Board.HasOwnDrivers ? $"A{motor + 1}." : $"A1.M{motor - 1}-";

@@ -60,6 +60,9 @@ public sealed class StartPageTests : BenchPageTests
 
         var confirmed = await Visitor.SendAsync("/machines/hill-bench/guesses", "confirm", ("so-0", first), ("person", "Ada"));
         Assert.Equal(HttpStatusCode.SeeOther, confirmed.Status);
+        Assert.Contains("in Hill bench, not confirmed yet", (await Visitor.GetAsync("/")).Text, StringComparison.Ordinal);
+        Assert.Contains("in Hill bench, not confirmed yet", (await Visitor.GetAsync("/machines/hill-bench/review")).Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("not confirmed yet", (await Visitor.GetAsync("/machines/pennywort/review")).Text, StringComparison.Ordinal);
         Assert.DoesNotContain(first, WebUtility.HtmlDecode((await Visitor.GetAsync("/machines/hill-bench/guesses")).Html), StringComparison.Ordinal);
 
         Assert.Contains("changed meanwhile", (await Visitor.SendAsync("/machines/hill-bench/guesses", "confirm", ("so-0", first), ("person", "Ada"))).Text, StringComparison.Ordinal);

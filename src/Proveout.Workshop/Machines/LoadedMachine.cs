@@ -13,5 +13,5 @@ public sealed record LoadedMachine(string Id, string Path, MachineDesign Design,
     public IReadOnlyList<SourceText> Texts { get; init; } = [];
 
     /// <summary>The machine in a few words.</summary>
-    public MachineSummary Summary => new(Id, Design.Name, Design.Summary, Design.Parts.Count, Design.Conductors.Count, Design.Mains is not null);
+    public MachineSummary Summary => new(Id, Design.Name, Design.Summary, Design.Parts.Count, Design.Conductors.Count, Design.Mains is not null) { Guesses = Guess.In(Texts).Count };
 }

@@ -17,7 +17,7 @@ public sealed partial record Guess(string File, int Line, string Words, string T
     public static IReadOnlyList<Guess> In(IEnumerable<SourceText> texts)
     {
         ArgumentNullException.ThrowIfNull(texts);
-        return [.. texts.SelectMany(Of)];
+        return [.. texts.Where(text => text.Text.Contains(Opening, StringComparison.Ordinal)).SelectMany(Of)];
     }
 
     /// <summary>The text of a file without the line of a guess; null when that line has another text by now.</summary>

@@ -41,8 +41,9 @@ internal sealed class StartingPower(StartingFile file, StartAnswers answers, str
         file.Part("F2", "fuse-block-6", "24 V branches", "six blade fuses, 10 A to 1 A; the sections behind them follow from them.");
         file.Group("24 V from the supply to the branches; 0 V is bonded to protective earth once, here", "0 V bonded to protective earth, at this place only (IEC 60204-1 clause 9.4.3.1).");
         file.Wire(Zero(), "X4.12", new("1.5", 250, ""), "green-yellow");
-        file.Wire("T1.V+1", "F2.IN", new("4.0", 250, StartingRoutes.Supply), "red");
-        file.Wire("T1.V-1", Zero(), new("4.0", 250, StartingRoutes.Supply), "black");
+        // What carries everything lies in no duct, where others would warm it.
+        file.Wire("T1.V+1", "F2.IN", new("4.0", 250, ""), "red");
+        file.Wire("T1.V-1", Zero(), new("4.0", 250, ""), "black");
     }
 
     private void WriteOutside()

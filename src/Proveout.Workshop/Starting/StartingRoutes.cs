@@ -20,7 +20,7 @@ internal static class StartingRoutes
         file.Route(Low, "{kind: duct, note: \"Outputs, signals and what goes out to motors, heaters and fans.\"}");
         file.Route(Chain, "{kind: chain, relief: both, note: \"From the part that stands still to the head; conductors made for flexing, held at both ends.\"}");
         if (answers.HasMainsPlate)
-            file.Route(PlateMains, "{kind: channel, relief: both, note: \"To the plate; mains only.\"}");
+            file.Route(PlateMains, "{kind: channel, relief: both, note: \"To the plate, in a heat-proof sleeve; mains only.\"}");
         if (answers.HasPlate)
             file.Route(PlateSensor, "{kind: bundle, relief: both, note: \"Heat-proof sleeve of the plate's sensor, away from its heater leads.\"}");
     }

@@ -110,6 +110,16 @@ public sealed class StartedMachineTests
     }
 
     [Fact]
+    public void The_strongest_supply_is_used_up_to_what_it_bears_and_no_conductor_is_too_thin_for_that()
+    {
+        for (var watts = 60; watts <= 150; watts += 3)
+            IsSoundOrRefused(
+                watts,
+                new() { [StartQuestions.Name] = "Hill bench", ["mains"] = "120", ["earthing"] = "tt", ["supply"] = "350", ["motors"] = "7", ["plate"] = "low", ["plate-power"] = $"{watts}", ["hot-ends"] = "2", ["hot-end-power"] = "50" },
+                "answers-overload");
+    }
+
+    [Fact]
     public void More_load_than_the_strongest_supply_bears_is_refused_with_the_sums() =>
         Assert.Contains(Of(("mains", "none"), ("plate", "low"), ("plate-power", "150"), ("hot-ends", "2")).Diagnostics, diagnostic => diagnostic.Message.Contains("A with everything at work", StringComparison.Ordinal));
 

@@ -32,7 +32,7 @@ public sealed class CampaignTests
             }),
             seed: 1)
         {
-            LongestWait = TimeSpan.FromSeconds(1),
+            LongestWait = TimeSpan.FromSeconds(0.1),
         };
 
         campaign.Run(1, TimeSpan.FromMinutes(1));

@@ -18,6 +18,7 @@ public sealed class Campaign
     private readonly Dictionary<string, Finding> _findings = new(StringComparer.Ordinal);
     private byte[] _current = [];
     private long _startedAt;
+    private long _workAtStart;
     private long _count;
     private volatile bool _isAbandoned;
 
@@ -34,7 +35,7 @@ public sealed class Campaign
     /// <summary>Is told each input before it is read: what ends the process cannot be told afterwards.</summary>
     public Action<byte[]> Before { get; init; } = _ => { };
 
-    /// <summary>How long an input is waited for before it is left behind.</summary>
+    /// <summary>How much time of a processor an input may take before it is left behind, and a tenth of how long one that does nothing is waited for: others may have the processor.</summary>
     public TimeSpan LongestWait { get; init; } = TimeSpan.FromSeconds(30);
 
     /// <summary>Inputs read.</summary>
@@ -51,14 +52,15 @@ public sealed class Campaign
     {
         // What never comes back cannot be stopped, but it can be left behind.
         var work = new Thread(() => Work(mutations, longest)) { IsBackground = true, Name = _target.Name };
-        Volatile.Write(ref _startedAt, Stopwatch.GetTimestamp());
+        Begin();
         work.Start();
         while (!work.Join(100))
         {
-            if (Stopwatch.GetElapsedTime(Volatile.Read(ref _startedAt)) < LongestWait)
+            var waited = Stopwatch.GetElapsedTime(Volatile.Read(ref _startedAt));
+            if (waited < LongestWait || (waited < LongestWait * 10 && Environment.CpuUsage.TotalTime.Ticks - Volatile.Read(ref _workAtStart) < LongestWait.Ticks))
                 continue;
             _isAbandoned = true;
-            Note(new(_target.Name, "hang", $"No end after {LongestWait.TotalSeconds} s.", _current));
+            Note(new(_target.Name, "hang", $"No end after {waited.TotalSeconds:0} s.", _current));
             return;
         }
     }
@@ -83,13 +85,19 @@ public sealed class Campaign
     private bool Take(byte[] input)
     {
         _current = input;
-        Volatile.Write(ref _startedAt, Stopwatch.GetTimestamp());
+        Begin();
         Before(input);
         var (outcome, finding) = Watch.Read(_target, input);
         Interlocked.Increment(ref _count);
         if (finding is not null && !_isAbandoned)
             Note(finding);
         return _outcomes.Add(outcome);
+    }
+
+    private void Begin()
+    {
+        Volatile.Write(ref _workAtStart, Environment.CpuUsage.TotalTime.Ticks);
+        Volatile.Write(ref _startedAt, Stopwatch.GetTimestamp());
     }
 
     private void Note(Finding finding)

@@ -28,7 +28,7 @@ public sealed record PublishedPhotograph(int Width, int Height, ReadOnlyMemory<b
             return null;
         try
         {
-            using var stream = new MemoryStream(bytes.ToArray());
+            using var stream = new EndingStream(bytes.ToArray());
             if (ImageInfo.FromStream(stream) is not { Width: > 0, Height: > 0 } info || (long)info.Width * info.Height > MostPixels)
                 return null;
             stream.Position = 0;

@@ -57,6 +57,15 @@ public sealed class PublishedPhotographTests
         Assert.Null(PublishedPhotograph.Of(new byte[] { 0xFF, 0xD8, 0xFF }));
     }
 
+    // 66 bytes, found by changing bytes: the decoder looked behind the end of the file for the next marker, for ever.
+    [Fact]
+    public async Task A_photograph_that_ends_where_its_next_part_should_begin_is_not_published()
+    {
+        byte[] cut = Convert.FromHexString("FFD8FFE1C9B3D500B082FF01120003000000010006000000000000FFFE00066869212149A2FA52A8158AD618C900224578696600004D4D002A000000080001FFE000");
+
+        Assert.Null(await Task.Run(() => PublishedPhotograph.Of(cut)).WaitAsync(TimeSpan.FromSeconds(20)));
+    }
+
     private static bool Seen(int orientation, int x, int y) => orientation switch
     {
         1 => Upright[y, x],

@@ -12,6 +12,9 @@ internal static class LiveSpeed
     // Below a thousandth leaks decide a figure, and they are known to four digits at best.
     private const double LeastFigure = 1e-3;
 
+    // Metal that only leaks hold knows its potential to some 0.2 mV of 230 V; other figures agree to a part in a billion.
+    private const double SameShare = 1e-6;
+
     /// <summary>Prints processor time for a sample, turn by turn; the first compiles.</summary>
     public static void Print(TextWriter output, IReadOnlyList<string> more)
     {
@@ -23,9 +26,10 @@ internal static class LiveSpeed
             LiveConsequences? consequences = null;
             var made = ProcessorTime.Of(1, () => consequences = new LiveConsequences(new LiveModel(campaign.Context)));
             var run = ProcessorTime.Of(1, () => _ = consequences!.OfAll(campaign.Faults, CancellationToken.None));
+            var all = ProcessorTime.Of(1, () => campaign.Faults.AsParallel().ForAll(fault => consequences!.FindingsOf(fault.Changes)));
             output.WriteLine(string.Create(
                 CultureInfo.InvariantCulture,
-                $"  prepared in {made.Processor:0.00} s, all faults in {run.Processor:0.00} s of processor time, {run.Elapsed:0.00} s elapsed"));
+                $"  prepared in {made.Processor:0.00} s; the worst of each fault in {run.Processor:0.00} s of processor time, {run.Elapsed:0.00} s elapsed; all findings in {all.Processor:0.00} s"));
         }
     }
 
@@ -38,7 +42,7 @@ internal static class LiveSpeed
     }
 
     /// <summary>Compares every finding with kept ones.</summary>
-    /// <returns>True when kind, severity, sentence and state are the same everywhere and figures agree to a part in a billion.</returns>
+    /// <returns>True when kind, severity, sentence and state are the same everywhere and figures agree to a part in a million.</returns>
     public static bool Compare(TextWriter output, string path)
     {
         var (before, now) = (File.ReadAllLines(path), Lines());
@@ -49,7 +53,7 @@ internal static class LiveSpeed
             var (was, value) = (double.Parse(one[1], CultureInfo.InvariantCulture), double.Parse(two[1], CultureInfo.InvariantCulture));
             var difference = Math.Abs(was - value) / Math.Max(LeastFigure, Math.Max(Math.Abs(was), Math.Abs(value)));
             largest = Math.Max(largest, difference);
-            if ((one[0] != two[0] || difference > 1e-9) && unequal++ < 12)
+            if ((one[0] != two[0] || difference > SameShare) && unequal++ < 12)
                 output.WriteLine($"before {old}{Environment.NewLine}now    {recent}");
         }
 

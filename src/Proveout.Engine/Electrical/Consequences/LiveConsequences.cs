@@ -39,7 +39,21 @@ public sealed class LiveConsequences
     /// <summary>Everything that is wrong in any state, the worst first; empty when the circuit stays as it is.</summary>
     /// <param name="changes">The mistakes.</param>
     /// <param name="stage">What is still apart; null when nothing is.</param>
-    public IReadOnlyList<LiveFinding> FindingsOf(IReadOnlyList<ElementChange> changes, LiveStage? stage = null)
+    public IReadOnlyList<LiveFinding> FindingsOf(IReadOnlyList<ElementChange> changes, LiveStage? stage = null) =>
+        [.. Find(changes, stage, onlyWorst: false).OrderByDescending(finding => finding.Severity)];
+
+    /// <summary>The first of <see cref="FindingsOf"/>, found sooner; null when there is none.</summary>
+    /// <param name="changes">The mistakes.</param>
+    /// <param name="stage">What is still apart; null when nothing is.</param>
+    public LiveFinding? WorstOf(IReadOnlyList<ElementChange> changes, LiveStage? stage = null) =>
+        Find(changes, stage, onlyWorst: true).MaxBy(finding => finding.Severity);
+
+    /// <summary>The worst that mistakes do.</summary>
+    public Consequence Of(IReadOnlyList<ElementChange> changes, LiveStage? stage = null) =>
+        WorstOf(changes, stage) is { } worst ? new(worst.Severity, worst.Sentence) : OfNoFinding(changes);
+
+    // For the worst alone, what cannot be worse than what is found already is not looked for; of several as bad the first found stands.
+    private List<LiveFinding> Find(IReadOnlyList<ElementChange> changes, LiveStage? stage, bool onlyWorst)
     {
         var findings = new List<LiveFinding>();
         var machine = new FaultyMachine(_model, changes, stage);
@@ -52,18 +66,19 @@ public sealed class LiveConsequences
                 continue;
             var look = new LiveLook(_model, _sights, machine, sound, faulty, findings);
             foreach (var rule in Rules)
-                rule.Look(look);
+                if (!(onlyWorst && IsFound(rule.Worst)))
+                    rule.Look(look);
+            if (onlyWorst && IsFound(Severity.Shock))
+                return findings;
         }
 
         MissingProtection.Look(_model, _sights, changes, stage, findings);
         if (findings.Count == 0 && stage is null && _connections.Find(changes, _model.States[^1]) is { } wrong)
             findings.Add(wrong);
-        return [.. findings.OrderByDescending(finding => finding.Severity)];
-    }
+        return findings;
 
-    /// <summary>The worst that mistakes do.</summary>
-    public Consequence Of(IReadOnlyList<ElementChange> changes, LiveStage? stage = null) =>
-        FindingsOf(changes, stage) is [var worst, ..] ? new(worst.Severity, worst.Sentence) : OfNoFinding(changes);
+        bool IsFound(Severity severity) => findings.Exists(finding => finding.Severity >= severity);
+    }
 
     private static Consequence OfNoFinding(IReadOnlyList<ElementChange> changes) =>
         changes.Any(change => change is AddInSeries) ? new(Severity.Hidden, "Nothing shows as long as the joint gets no worse.")

@@ -17,7 +17,7 @@ internal static class StageHarms
             0,
             faults.Count,
             new ParallelOptions { CancellationToken = cancellation },
-            place => worst[place] = consequences.FindingsOf(all[faults[place]].Changes, stage) is [var first, ..] ? first : null);
+            place => worst[place] = consequences.WorstOf(all[faults[place]].Changes, stage));
         return worst;
     }
 }

@@ -28,6 +28,18 @@ public sealed class LiveConsequencesTests
         Assert.Equal(severity, findings[0].Severity);
     }
 
+    // What cannot be worse is left out while the worst is looked for; that must not alter which it is.
+    [Theory]
+    [InlineData("pennywort", 1)]
+    [InlineData("quarrymoor", 3)]
+    [InlineData("alderbrook", 17)]
+    public void The_worst_alone_is_the_first_of_all_findings(string sample, int every)
+    {
+        var consequences = LiveSamples.Of(sample);
+        foreach (var fault in LiveSamples.Faults(LiveSamples.Model(sample)).Where((_, index) => index % every == 0))
+            Assert.Equal(consequences.FindingsOf(fault.Changes) is [var first, ..] ? first : null, consequences.WorstOf(fault.Changes));
+    }
+
     [Theory]
     [InlineData("line-neutral-swapped:W105:W106:T1.L:T1.N")]
     [InlineData("ends-swapped:W401:W402:A2.HEAT+:A2.HEAT-")]

@@ -8,6 +8,8 @@ internal sealed class Bypasses : ILiveRule
     private const double LeastAmperes = 0.02;
     private const double SameShare = 0.01;
 
+    public Severity Worst => Severity.Fire;
+
     public void Look(LiveLook look)
     {
         if (look.State.Kind != ControlStateKind.AllOutputs || look.Last.Trips.Count > 0)

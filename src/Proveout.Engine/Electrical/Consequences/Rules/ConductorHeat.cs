@@ -9,6 +9,8 @@ internal sealed class ConductorHeat : ILiveRule
     private const double FireWatts = 2;
     private const double DamageWatts = 0.5;
 
+    public Severity Worst => Severity.Fire;
+
     public void Look(LiveLook look)
     {
         foreach (var conductor in look.Sights.Conductors)

@@ -12,6 +12,8 @@ internal sealed class Interruptions : ILiveRule
     // Below half its rated residual current a residual-current device must not interrupt, from all of it it must: IEC 61008-1, from memory.
     private const double MayInterruptShare = 0.5;
 
+    public Severity Worst => Severity.Damage;
+
     public void Look(LiveLook look)
     {
         if (!look.Last.Settled && look.Sound.Settled)

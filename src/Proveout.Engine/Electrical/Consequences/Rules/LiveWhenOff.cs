@@ -6,6 +6,8 @@ namespace Proveout.Engine.Electrical;
 /// <remarks>IEC 60204-1 clause 5.3 (isolation), IEC 60364-4-46 clause 461.2 (no switch in the neutral alone).</remarks>
 internal sealed class LiveWhenOff : ILiveRule
 {
+    public Severity Worst => Severity.Shock;
+
     public void Look(LiveLook look)
     {
         if (look.Model.Mains is null || ReferenceEquals(look.Sound.Point.AcVolts, look.Last.Point.AcVolts))

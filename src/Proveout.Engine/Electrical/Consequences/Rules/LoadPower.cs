@@ -15,6 +15,8 @@ internal sealed class LoadPower : ILiveRule
     // Below this nothing gets hot enough to burn; from memory.
     private const double FireWatts = 5;
 
+    public Severity Worst => Severity.Fire;
+
     public void Look(LiveLook look)
     {
         foreach (var load in look.Sights.Loads)

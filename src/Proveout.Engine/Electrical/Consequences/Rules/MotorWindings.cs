@@ -9,6 +9,8 @@ internal sealed class MotorWindings : ILiveRule
     private const double Share = 0.15;
     private const double LeastAmperes = 0.05;
 
+    public Severity Worst => Severity.DoesNotWork;
+
     public void Look(LiveLook look)
     {
         foreach (var motor in look.Sights.Loads.Where(load => load.IsWinding).GroupBy(load => load.Part.Designation))

@@ -7,6 +7,8 @@ internal sealed class OutputCurrent : ILiveRule
 {
     private const double AboveShare = 1.25;
 
+    public Severity Worst => Severity.Damage;
+
     public void Look(LiveLook look)
     {
         foreach (var rated in look.Sights.Rated)

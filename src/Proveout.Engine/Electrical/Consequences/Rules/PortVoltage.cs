@@ -14,6 +14,8 @@ internal sealed class PortVoltage : ILiveRule
     private const double InputShare = 1.3;
     private const double ReverseVolts = 0.4;
 
+    public Severity Worst => Severity.Shock;
+
     public void Look(LiveLook look)
     {
         var mainsSeen = false;

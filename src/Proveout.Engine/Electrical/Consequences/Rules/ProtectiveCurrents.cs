@@ -12,6 +12,8 @@ internal sealed class ProtectiveCurrents : ILiveRule
     // IEC 60204-1 clause 8.2.6: above 10 mA a protective conductor needs measures of its own.
     private const double LimitAmperes = 0.01;
 
+    public Severity Worst => Severity.Shock;
+
     public void Look(LiveLook look)
     {
         if (look.Model.Mains is null || ReferenceEquals(look.Sound.Point.AcVolts, look.Last.Point.AcVolts))

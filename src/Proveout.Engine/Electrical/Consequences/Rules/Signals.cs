@@ -8,6 +8,8 @@ internal sealed class Signals : ILiveRule
     // A tenth of a volt is some degrees at a temperature input, and far from any threshold of a stop input; from memory.
     private const double LeastVolts = 0.1;
 
+    public Severity Worst => Severity.DoesNotWork;
+
     public void Look(LiveLook look)
     {
         foreach (var port in look.Sights.Ports)

@@ -11,6 +11,8 @@ internal sealed class TouchVoltages : ILiveRule
     /// <summary>The same for direct voltage.</summary>
     public const double LimitDirectVolts = 120;
 
+    public Severity Worst => Severity.Shock;
+
     public void Look(LiveLook look)
     {
         foreach (var exposed in look.Sights.Exposed)

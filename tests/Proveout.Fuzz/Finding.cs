@@ -13,7 +13,9 @@ public sealed record Finding(string Target, string Kind, string Detail, byte[] I
         ArgumentNullException.ThrowIfNull(exception);
         var own = (exception.StackTrace ?? "").Split('\n').Select(line => line.Trim()).FirstOrDefault(line => line.StartsWith("at Proveout.", StringComparison.Ordinal)) ?? "";
         var place = own.IndexOf('(', StringComparison.Ordinal) is >= 0 and var end ? own[..end] : own;
-        return new(target, $"{exception.GetType().Name} {place}".Trim(), exception.ToString(), input);
+        // What a target itself holds against an outcome is told apart by its words, without the figures in them.
+        var words = place.StartsWith("at Proveout.Fuzz.", StringComparison.Ordinal) ? string.Concat(exception.Message.Take(60).Where(letter => !char.IsDigit(letter))) : "";
+        return new(target, $"{exception.GetType().Name} {place} {words}".Trim(), exception.ToString(), input);
     }
 
     /// <inheritdoc/>

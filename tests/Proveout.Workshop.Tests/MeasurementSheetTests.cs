@@ -108,6 +108,10 @@ public sealed class MeasurementSheetTests
         Assert.All(sheet.Drawings.SelectMany(drawing => drawing.Pictures), picture => Assert.InRange(picture.Svg.Length, 500, 40_000));
     }
 
+    [Fact]
+    public void A_file_that_is_something_else_is_not_refused_word_by_word() =>
+        Assert.InRange(FrameSheet.Of(new(new Dictionary<string, string>(), null) { Points = new("points", string.Concat(Enumerable.Repeat("x\n", 100_000))), Distances = new("distances", string.Concat(Enumerable.Repeat("x\n", 100_000))) }).Diagnostics.Count, 1, 60);
+
     [Theory]
     [InlineData("0 2 1e308\n1 5 8\n3 2 9\n", "")]
     [InlineData("0 2 1\n1 5 8\n3 2 9\n", "a 0 0; b 9 0; c nan 9")]

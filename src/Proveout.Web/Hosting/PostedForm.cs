@@ -15,6 +15,8 @@ internal sealed class PostedForm
     private static readonly string TooLong =
         $"A text here is longer than {UploadLimits.TextCharacters} characters, so nothing was entered. Shorten it and send it again.";
 
+    private const string CutOff = "What was sent ended in the middle, so nothing was entered. Send it again.";
+
     private const string NotOurs =
         "The bench was started anew, or you signed in anew, since this page was opened, so it could not tell whether the form is its own. Nothing was entered. What you typed still stands here: send it again.";
 
@@ -55,6 +57,10 @@ internal sealed class PostedForm
         catch (Exception exception) when (exception is InvalidDataException or BadHttpRequestException)
         {
             return new(FormCollection.Empty, [TooLarge], Visit.Of(context));
+        }
+        catch (IOException)
+        {
+            return new(FormCollection.Empty, [CutOff], Visit.Of(context));
         }
     }
 

@@ -10,11 +10,14 @@ internal static class SpaceLists
     // Far beyond any frame; what is no number is not within it either.
     private const double MostMillimetres = 100_000;
 
+    // A file that is something else would be refused word by word.
+    private const int MostProblems = 20;
+
     /// <summary>Corners as <c>name x y z</c>, with a measured height as a fifth word.</summary>
     public static IReadOnlyList<SpacePoint> Points(NamedText text, double heightError, List<Diagnostic> problems)
     {
         List<SpacePoint> points = [];
-        foreach (var (line, words) in Items(text))
+        foreach (var (line, words) in Items(text).TakeWhile(_ => problems.Count < MostProblems))
         {
             double?[] numbers = [.. words.Skip(1).Select(Number)];
             if (numbers.Length is 3 or 4 && numbers.All(number => number is not null))
@@ -30,7 +33,7 @@ internal static class SpaceLists
     public static IReadOnlyList<MeasuredDistance> Distances(NamedText text, double tapeError, List<Diagnostic> problems)
     {
         List<MeasuredDistance> distances = [];
-        foreach (var (line, words) in Items(text))
+        foreach (var (line, words) in Items(text).TakeWhile(_ => problems.Count < MostProblems))
         {
             var ends = words.Length == 2 ? words[0].Split('-') : words.Length == 3 ? words[..2] : [];
             if (ends.Length == 2 && ends.All(end => end.Length > 0) && Number(words[^1]) is { } length)

@@ -4,7 +4,7 @@ namespace Proveout.Fuzz;
 public static class Targets
 {
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<FuzzTarget> All { get; } = [.. MachineTargets.All, .. TableTargets.All, .. TypedTargets.All, .. BinaryTargets.All, .. JournalTargets.All];
+    public static IReadOnlyList<FuzzTarget> All { get; } = [.. MachineTargets.All, .. TableTargets.All, .. TypedTargets.All, .. BinaryTargets.All, .. JournalTargets.All, FormTarget.Target];
 
     /// <summary>The target of that name.</summary>
     public static FuzzTarget Of(string name) => All.FirstOrDefault(target => target.Name == name)

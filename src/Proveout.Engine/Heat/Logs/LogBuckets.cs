@@ -8,7 +8,7 @@ namespace Proveout.Engine.Heat;
 internal sealed class LogBuckets(int columns)
 {
     private const int MostBuckets = 1 << 15;
-    private const int FewestBuckets = 1 << 10;
+    private const int FewestBuckets = 1 << 4;
 
     // Of each column: how many numbers, their sum, the least, the most. Before them: line, rows, sum of times.
     private const int Head = 3;

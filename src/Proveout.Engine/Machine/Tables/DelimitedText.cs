@@ -11,6 +11,9 @@ public static class DelimitedText
 
     private const int MostProblems = 20;
 
+    // Beyond every table that people make; each heading is held against all others.
+    private const int MostColumns = 1000;
+
     /// <summary>A table with headings.</summary>
     /// <param name="text">The text.</param>
     /// <param name="file">Name of the file as the user gave it.</param>
@@ -22,6 +25,8 @@ public static class DelimitedText
             return Refused<DataTable>(new("empty-table", new SourcePlace(file, 0, 0), "The file holds no table.", "Give a line of headings and a line for each row."));
         var dialect = TableDialect.Of(lines[0].Text);
         var heads = dialect.Cells(lines[0].Text);
+        if (heads.Count > MostColumns)
+            return Refused<DataTable>(TooManyColumns(new SourcePlace(file, lines[0].Number, 1), heads.Count));
         List<Diagnostic> problems = [];
         var columns = HeadsOf(heads, new SourcePlace(file, lines[0].Number, 0), problems);
         if (lines.Count == 1)
@@ -53,7 +58,8 @@ public static class DelimitedText
     private static List<(int Number, string Text)> LinesOf(string text) =>
     [
         .. text.TrimStart('\uFEFF').ReplaceLineEndings("\n").Split('\n').Select((line, index) => (Number: index + 1, Text: line))
-            .Where(line => line.Text.AsSpan().Trim() is { Length: > 0 } content && content[0] != '#'),
+            .Where(line => line.Text.AsSpan().Trim() is { Length: > 0 } content && content[0] != '#')
+            .Take(MostRows + 2),
     ];
 
     private static List<TableHead> HeadsOf(List<TableCell> cells, SourcePlace line, List<Diagnostic> problems)
@@ -107,6 +113,9 @@ public static class DelimitedText
             return number;
         return double.NaN;
     }
+
+    private static Diagnostic TooManyColumns(SourcePlace place, int count) =>
+        new("too-many-columns", place, $"The first line has {count} cells; at most {MostColumns} columns are read.", "Leave out columns that are not needed.");
 
     private static Diagnostic OpenQuote(SourcePlace place) => new("open-quotation", place, "A quotation mark opens here and is not closed on this line.", "Close it, or remove it.");
 

@@ -6,6 +6,7 @@ namespace Proveout.Workshop;
 internal static class WireRows
 {
     private const int MostRows = 20_000;
+    private const int MostProblems = 30;
 
     /// <summary>The rows, or everything that is wrong with them.</summary>
     public static Outcome<IReadOnlyList<WireRow>> Read(NamedText list)
@@ -29,7 +30,7 @@ internal static class WireRows
     private static RowField?[] ColumnsOf(NamedText list, CsvLine head, List<Diagnostic> problems)
     {
         var headings = head.Cells.Select(cell => GuardedCell.In(cell.Trim())).ToArray();
-        foreach (var heading in headings.Where(heading => !IsKnown(heading)).Distinct(StringComparer.OrdinalIgnoreCase))
+        foreach (var heading in headings.Where(heading => !IsKnown(heading)).Distinct(StringComparer.OrdinalIgnoreCase).Take(MostProblems))
             problems.Add(At(
                 list,
                 head.Number,

@@ -111,6 +111,10 @@ public sealed class DelimitedTextTests
         }));
     }
 
+    [Fact]
+    public void A_line_of_a_million_headings_is_refused_before_they_are_held_against_each_other() =>
+        Assert.Equal("too-many-columns", Assert.Single(DelimitedText.Read(string.Join(';', Enumerable.Range(0, 1_000_000).Select(number => $"c{number}")) + "\n1\n", "wide.csv").Diagnostics).Rule);
+
     private static string Text(double number, bool comma)
     {
         var text = number.ToString("R", CultureInfo.InvariantCulture);

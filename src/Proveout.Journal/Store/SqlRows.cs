@@ -100,7 +100,21 @@ internal sealed class SqlRows(DbConnection connection, SqlText sql, string endSt
         using var command = Command(statement, parameters);
         using var reader = command.ExecuteReader();
         while (reader.Read())
-            yield return read(reader);
+            yield return Read(reader, statement, read);
+    }
+
+    // No column of ours may be empty or of another kind, but a damaged file holds what it holds.
+    private static T Read<T>(DbDataReader row, string statement, Func<DbDataReader, T> read)
+    {
+        try
+        {
+            return read(row);
+        }
+        catch (Exception cause) when (cause is InvalidOperationException or InvalidCastException or FormatException or OverflowException)
+        {
+            throw new JournalDamagedException(
+                $"A row of the journal ({statement}) is not as Proveout writes it: a value is missing or of another kind. Keep the file, and save what can be read with `proveout rescue`.", cause);
+        }
     }
 
     private void Execute(string statement, params (string Name, object Value)[] parameters)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Proveout.Engine.Machine;
 
 namespace Proveout.Publish;
 
@@ -14,7 +15,7 @@ internal static class PlainText
     {
         var clean = new StringBuilder(text.Length);
         foreach (var rune in text.EnumerateRunes())
-            if (!TurnsDirection(rune.Value))
+            if (!UnseenMarks.TurnsDirection(rune.Value))
                 clean.Append(Replace(rune).ToString());
         return clean.ToString();
     }
@@ -28,8 +29,6 @@ internal static class PlainText
             characters.Add(each.GetTextElement());
         return characters;
     }
-
-    private static bool TurnsDirection(int code) => code is (>= 0x202A and <= 0x202E) or (>= 0x2066 and <= 0x2069);
 
     private static Rune Replace(Rune rune) => rune.Value switch
     {

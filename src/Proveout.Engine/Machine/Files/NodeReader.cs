@@ -111,6 +111,12 @@ internal sealed class NodeReader
     private ScalarNode ReadScalar()
     {
         var scalar = Expect<Scalar>();
+        if (UnseenMarks.FirstIn(scalar.Value) is { } mark)
+            _problems.Add(
+                "unseen-mark",
+                PlaceOf(scalar.Start),
+                FormattableString.Invariant($"{Quote.Of(scalar.Value)} holds the character U+{(int)mark:X4}, which is not seen and changes how the rest is shown."),
+                "Take it out: names and words are read in the order in which they are written.");
         return new(PlaceOf(scalar.Start), scalar.Value, scalar.Style is ScalarStyle.Plain) { Span = SpanOf(scalar.Start, scalar.End) };
     }
 

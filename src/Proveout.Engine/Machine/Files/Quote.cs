@@ -12,7 +12,7 @@ internal static class Quote
     {
         var shown = new StringBuilder("`", Math.Min(text.Length, Longest) + 3);
         foreach (var sign in text.AsSpan(0, Math.Min(text.Length, Longest)))
-            shown.Append(char.IsControl(sign) || char.IsSurrogate(sign) ? '\uFFFD' : sign);
+            shown.Append(char.IsControl(sign) || char.IsSurrogate(sign) || UnseenMarks.TurnsDirection(sign) ? '\uFFFD' : sign);
         return shown.Append(text.Length > Longest ? "…`" : "`").ToString();
     }
 }

@@ -24,6 +24,23 @@ public sealed class HostileFileTests
     };
 
     [Theory]
+    [InlineData("machine: {name: \"a\u202Eb\"}", "U+202E")]
+    [InlineData("machine: {name: \"a\\u2066b\"}", "U+2066")]
+    [InlineData("machine: {name: \"a\\e[2Jb\"}", "U+001B")]
+    [InlineData("machine: {name: A, \"su\\u202Dmmary\": B}", "U+202D")]
+    public void A_mark_that_is_not_seen_and_turns_what_follows_is_refused_with_its_number_and_not_shown(string text, string number)
+    {
+        var found = Assert.Single(ReadSoon($"format: proveout-machine 1\n{text}").Diagnostics, diagnostic => diagnostic.Rule == "unseen-mark");
+
+        Assert.Contains(number, found.Message, StringComparison.Ordinal);
+        Assert.Null(UnseenMarks.FirstIn(found.ToString()));
+    }
+
+    [Fact]
+    public void Letters_written_from_right_to_left_need_no_such_mark() =>
+        Assert.DoesNotContain(ReadSoon("format: proveout-machine 1\nmachine: {name: \u05DE\u05DB\u05D5\u05E0\u05D4}").Diagnostics, diagnostic => diagnostic.Rule == "unseen-mark");
+
+    [Theory]
     [MemberData(nameof(Deep))]
     public void Deep_nesting_is_refused_at_once(string what, string text) =>
         Assert.Equal((what, "too-deep"), (what, Assert.Single(ReadSoon(text).Diagnostics).Rule));

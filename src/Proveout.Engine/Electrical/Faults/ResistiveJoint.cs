@@ -1,5 +1,3 @@
-using Proveout.Engine.Machine;
-
 namespace Proveout.Engine.Electrical;
 
 /// <summary>A joint with more resistance than metal on metal has, at either end of every conductor; how much more tells the kinds apart.</summary>

@@ -17,6 +17,25 @@ public sealed class DescribeTests(TemporaryFolder folder) : IClassFixture<Tempor
     }
 
     [Fact]
+    public async Task A_file_that_is_there_already_is_left_as_it_is()
+    {
+        var place = folder.Write("corrected.yaml", "mine");
+
+        var run = await Run.OfAsync("describe", "--name", "Hill bench", "--mains", "none", "--out", place);
+
+        Assert.Equal((2, "mine"), (run.Exit, await File.ReadAllTextAsync(place)));
+        Assert.Contains("left as it is", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_was_guessed_is_told_behind_the_caution()
+    {
+        var run = await Run.OfAsync("describe", "--name", "Hill bench", "--mains", "none", "--out", folder.At("cautious.yaml"));
+
+        Assert.StartsWith("CAUTION: ", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Answers_come_from_a_file_and_options_count_more()
     {
         var answers = folder.At("answers.txt");

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using Proveout.Engine.Machine;
 using Proveout.Workshop;
 
 namespace Proveout.Cli;
@@ -55,6 +56,9 @@ internal static class DescribeCommand
 
     private static int Show(Terminal terminal, StartedFile machine, string? path, bool asJson)
     {
+        // What stands there may be a machine whose guesses somebody has corrected already.
+        if (path is not null && Path.Exists(path))
+            return terminal.Refuse([new Diagnostic("file-exists", new SourcePlace(path, 0, 0), "There is such a file already, and it is left as it is.", "Give another name with `--out`.")], asJson);
         if (path is not null && SafeFile.TryWrite(path, stream => stream.Write(Encoding.UTF8.GetBytes(machine.Text))) is { } problem)
             return terminal.Refuse([problem], asJson);
         if (asJson)
@@ -69,6 +73,7 @@ internal static class DescribeCommand
 
     private static void ShowGuesses(Terminal terminal, StartedFile machine, string path)
     {
+        terminal.Warn("A guess that stands unlooked at makes a good reading mean nothing. Correct the file to what is in front of you before anything is measured against it, and before any power.");
         terminal.Say($"{path}: {machine.Design.Parts.Count} parts, {machine.Design.Conductors.Count} conductors. What was guessed, each to be corrected or taken out when it is so:", Meaning.Good);
         var sheet = new Sheet("Line", "About", "Guess");
         foreach (var guess in machine.Guesses)

@@ -51,6 +51,9 @@ switch (args)
     case ["--benches", var benches]:
         await WorkshopLoad.PrintAsync(Console.Out, int.Parse(benches, CultureInfo.InvariantCulture), readings: 10);
         break;
+    case ["--paced", .. var machines]:
+        await PacedBenches.PrintAsync(Console.Out, machines);
+        break;
     case ["--long-use", var readings]:
         await LongUse.PrintAsync(Console.Out, int.Parse(readings, CultureInfo.InvariantCulture));
         break;

@@ -22,7 +22,7 @@ internal static class LongUse
             await app.StartAsync();
             var builders = new List<BuilderAtBench>();
             for (var number = 0; number < Benches; number++)
-                builders.Add(new BuilderAtBench(new Uri(app.Urls.First()), await SmallWorkshop.StartAsync(desks.Bench), workshop.Readings));
+                builders.Add(new BuilderAtBench(new Uri(app.Urls.First()), await workshop.StartAsync(desks.Bench), workshop.Readings));
             builds += Benches;
             output.WriteLine("| requests | builds | live memory after a full collection, MB | working set, MB |");
             output.WriteLine("| --- | --- | --- | --- |");
@@ -34,7 +34,7 @@ internal static class LongUse
                     for (var number = 0; number < readings / Looks / Benches; number++)
                         if (!await builder.EnterAsync())
                         {
-                            builder.TakeUp(await SmallWorkshop.StartAsync(desks.Bench));
+                            builder.TakeUp(await workshop.StartAsync(desks.Bench));
                             Interlocked.Increment(ref builds);
                         }
                 }));

@@ -3,19 +3,20 @@ using Proveout.Workshop;
 
 namespace Proveout.Benchmarks.Workshop;
 
-/// <summary>The smallest sample, planned once, with what a meter would show at each check of a sound machine.</summary>
+/// <summary>A workshop with one sample, planned once, with what a meter would show at each check of a sound machine.</summary>
 internal sealed class SmallWorkshop
 {
-    public const string Machine = "pennywort";
-
+    private readonly string _machine;
     private readonly MachineShelf _shelf;
     private readonly PlanDesk _desk = new();
 
-    public SmallWorkshop()
+    /// <param name="machine">Name of the sample; without one it is the smallest.</param>
+    public SmallWorkshop(string machine = "pennywort")
     {
+        _machine = machine;
         var files = new MachineFiles(Flagship.PathOf("catalogue"));
-        _shelf = new MachineShelf(files, [Flagship.PathOf("samples", Machine)]);
-        var planned = _desk.Of(files.Read(Flagship.PathOf("samples", Machine)).Value!);
+        _shelf = new MachineShelf(files, [Flagship.PathOf("samples", machine)]);
+        var planned = _desk.Of(files.Read(Flagship.PathOf("samples", machine)).Value!);
         Readings = RehearsedBuild.Readings(planned, [], seed: 20310314).Value!.ToDictionary(reading => reading.CheckId, reading => reading.Text);
     }
 
@@ -34,6 +35,6 @@ internal sealed class SmallWorkshop
         };
     }
 
-    public static async Task<string> StartAsync(IBench bench) =>
-        (await bench.StartAsync(new StartBuild(Machine, "", "Ada Example", ""), CancellationToken.None)).Value!.Id;
+    public async Task<string> StartAsync(IBench bench) =>
+        (await bench.StartAsync(new StartBuild(_machine, "", "Ada Example", ""), CancellationToken.None)).Value!.Id;
 }

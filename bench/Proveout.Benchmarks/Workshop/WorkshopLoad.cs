@@ -29,7 +29,7 @@ internal static class WorkshopLoad
             var desks = workshop.DesksOver(journal);
             var builds = new List<string>();
             for (var number = 0; number < benches; number++)
-                builds.Add(await SmallWorkshop.StartAsync(desks.Bench));
+                builds.Add(await workshop.StartAsync(desks.Bench));
             var load = await MeasureAsync(BenchHost.Build(new BenchHostOptions(), desks), builds, workshop.Readings, readings);
             output.WriteLine(load.Row(JournalPlace.IsDatabase(place) ? "PostgreSQL" : "SQLite", bare));
         }

@@ -1,46 +1,40 @@
-using System.Runtime.InteropServices;
-
 namespace Proveout.Engine.Numerics;
 
 /// <summary>A network with a few of its resistors changed, asked for one port at a time. Reused from change to change by one thread.</summary>
 /// <remarks>
-/// The same update as <see cref="ChangedNetwork"/>, Sherman-Morrison-Woodbury in double-double, for the other kind of question: many changes
-/// and few ports each. Nothing is done for ports that are not asked for.
+/// The same update as <see cref="ChangedNetwork"/> for the other kind of question: many changes and few ports each. Nothing is done for ports that are not asked for.
 /// </remarks>
 internal sealed class PairNetwork
 {
     private readonly ResistorNetwork _network;
     private readonly ChangedPieces _pieces;
-    private readonly List<NetworkUpdate> _updates = [];
-    private readonly List<int> _nodes = [];
-    private readonly List<(int A, int B)> _places = [];
+    private readonly SectionFlows _flows;
     private readonly SmallSystem _system = new();
-    private DoubleDouble[] _between = [];
+    private bool _isChanged;
 
     /// <summary>Prepares to change a network.</summary>
     public PairNetwork(ResistorNetwork network)
     {
         _network = network;
         _pieces = new ChangedPieces(network);
+        _flows = new SectionFlows(_pieces, network, network);
     }
 
     /// <summary>The pieces of the islands that the change touches.</summary>
     public ChangedPieces Pieces => _pieces;
 
     /// <summary>True when the change neither parts nor joins pieces.</summary>
-    public bool HasPiecesAsBefore => _updates.Count == 0 || _pieces.AreAsBefore;
+    public bool HasPiecesAsBefore => !_isChanged || _pieces.AreAsBefore;
 
     /// <summary>Applies changes to the network as it was, in place of those applied before.</summary>
     /// <param name="changes">What changes; each resistor at most once; none at all leaves the network as it was.</param>
     public void Apply(List<EdgeChange> changes)
     {
-        _updates.Clear();
-        if (changes.Count == 0)
+        _isChanged = changes.Count > 0;
+        if (!_isChanged)
             return;
         _pieces.Find(changes);
-        foreach (var change in changes)
-            _updates.Add(new NetworkUpdate(change.A, change.B, change.DeltaConductance));
-        UpdateAnchors();
+        _flows.Take();
         FactorUpdateMatrix();
     }
 
@@ -56,18 +50,15 @@ internal sealed class PairNetwork
     {
         if (PieceOf(a) != PieceOf(b))
             return double.PositiveInfinity;
-        var ohms = _network.Transfer(a, a) + _network.Transfer(b, b) - Twice(_network.Transfer(a, b));
-        if (_updates.Count == 0)
-            return Math.Max(0, (double)ohms);
-        Span<DoubleDouble> volts = stackalloc DoubleDouble[_nodes.Count + 1];
-        for (var place = 0; place < _nodes.Count; place++)
-            volts[place] = _network.Transfer(_nodes[place], a) - _network.Transfer(_nodes[place], b);
-        Span<DoubleDouble> across = stackalloc DoubleDouble[_places.Count];
+        if (!_isChanged || _pieces.SectionOf(a) < 0)
+            return _network.Resistance(a, b);
+        var ohms = _flows.Ohms(a, b);
+        Span<DoubleDouble> across = stackalloc DoubleDouble[_pieces.Updates.Length];
         var isAcross = false;
-        for (var index = 0; index < across.Length; index++)
+        for (var update = 0; update < across.Length; update++)
         {
-            across[index] = volts[_places[index].A] - volts[_places[index].B];
-            isAcross |= across[index].High != 0;
+            across[update] = _flows.At(update, a) - _flows.At(update, b);
+            isAcross |= across[update].High != 0;
         }
 
         if (!isAcross)
@@ -79,72 +70,18 @@ internal sealed class PairNetwork
         return Math.Max(0, (double)ohms);
     }
 
-    private static DoubleDouble Twice(DoubleDouble value) => new(2 * value.High, 2 * value.Low);
-
-    private void UpdateAnchors()
-    {
-        Span<bool> anchored = stackalloc bool[_pieces.Count + 1];
-        foreach (var island in _pieces.TouchedIslands)
-        {
-            var anchor = _network.AnchorOf(island);
-            if (anchored[_pieces.Of(anchor)])
-                _updates.Add(new NetworkUpdate(anchor, NetworkUpdate.Ground, -ResistorNetwork.AnchorConductance));
-            anchored[_pieces.Of(anchor)] = true;
-        }
-
-        for (var piece = 1; piece <= _pieces.Count; piece++)
-            if (!anchored[piece])
-                _updates.Add(new NetworkUpdate(_pieces.FirstOf(piece), NetworkUpdate.Ground, ResistorNetwork.AnchorConductance));
-    }
-
     private void FactorUpdateMatrix()
     {
-        ListNodes();
-        _system.Reset(_updates.Count);
-        for (var row = 0; row < _updates.Count; row++)
+        var updates = _pieces.Updates;
+        _system.Reset(updates.Length);
+        for (var row = 0; row < updates.Length; row++)
             for (var column = 0; column <= row; column++)
             {
-                var transfer = Between(_places[row].A, _places[column].A) - Between(_places[row].A, _places[column].B)
-                    - Between(_places[row].B, _places[column].A) + Between(_places[row].B, _places[column].B);
-                _system.Set(row, column, row == column ? transfer + ((DoubleDouble)1 / _updates[row].DeltaConductance) : transfer);
+                var transfer = _flows.Between(row, updates[column]);
+                _system.Set(row, column, row == column ? transfer + ((DoubleDouble)1 / updates[row].DeltaConductance) : transfer);
             }
 
         if (!_system.Factor())
-            throw new InvalidOperationException("The update of an anchored network is regular; this one is not.");
-    }
-
-    // Updates share nodes; each transfer between two nodes is summed once. Ground has the last place, where every transfer is zero.
-    private void ListNodes()
-    {
-        _nodes.Clear();
-        _places.Clear();
-        foreach (var update in CollectionsMarshal.AsSpan(_updates))
-        {
-            PlaceOf(update.A);
-            PlaceOf(update.B);
-        }
-
-        foreach (var update in CollectionsMarshal.AsSpan(_updates))
-            _places.Add((PlaceOf(update.A), PlaceOf(update.B)));
-        var size = _nodes.Count + 1;
-        if (_between.Length < size * size)
-            _between = new DoubleDouble[size * size];
-        for (var one = 0; one < size; one++)
-            for (var two = 0; two <= one; two++)
-                _between[(one * size) + two] = _between[(two * size) + one] =
-                    one == _nodes.Count ? DoubleDouble.Zero : _network.Transfer(_nodes[one], _nodes[two]);
-    }
-
-    private DoubleDouble Between(int one, int two) => _between[(one * (_nodes.Count + 1)) + two];
-
-    private int PlaceOf(int node)
-    {
-        if (node == NetworkUpdate.Ground)
-            return _nodes.Count;
-        var place = _nodes.IndexOf(node);
-        if (place >= 0)
-            return place;
-        _nodes.Add(node);
-        return _nodes.Count - 1;
+            throw new InvalidOperationException("The update of a network that hangs together is regular; this one is not.");
     }
 }

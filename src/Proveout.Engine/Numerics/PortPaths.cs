@@ -49,6 +49,18 @@ internal sealed class PortPaths
         return isAny;
     }
 
+    /// <summary>Sets the bits of the ports within one island that a changed network may alter: those through a bridge that is cut or altered, or on the way of an update.</summary>
+    public void Add(ChangedPieces pieces, SectionFlows flows, Span<ulong> mask)
+    {
+        foreach (var run in pieces.Runs)
+            AddBlock(_bridges.BlockOf(_bridges.NodeAt(run.Start)), mask);
+        for (var update = 0; update < pieces.Updates.Length; update++)
+            for (var section = 0; section < pieces.SectionCount; section++)
+                if (flows.EndsIn(update, section) is var (entry, exit) && entry != exit)
+                    foreach (var block in Way(entry, exit))
+                        AddBlock(block, mask);
+    }
+
     // The ways from one node of an island to each of the others cover the ways between any two of them.
     private bool Reach(int node, Span<int> firstOf, ref int islands, Span<ulong> mask)
     {
@@ -59,14 +71,17 @@ internal sealed class PortPaths
             firstOf[islands++] = node;
         var isAny = false;
         foreach (var block in Way(firstOf[first], node))
-            if (_through.TryGetValue(block, out var ports))
-            {
-                isAny = true;
-                foreach (var port in ports)
-                    mask[port / BitsAWord] |= 1UL << (port % BitsAWord);
-            }
-
+            isAny |= AddBlock(block, mask);
         return isAny;
+    }
+
+    private bool AddBlock(int block, Span<ulong> mask)
+    {
+        if (!_through.TryGetValue(block, out var ports))
+            return false;
+        foreach (var port in ports)
+            mask[port / BitsAWord] |= 1UL << (port % BitsAWord);
+        return true;
     }
 
     private WayUp Way(int one, int other) => new(_bridges, one, other);

@@ -8,7 +8,7 @@ namespace Proveout.Engine.Numerics;
 /// Row by row of nodes, so that one load takes a node's values for four updates. They are rounded from double-double; a port's correction
 /// comes with a bound of its rounding error, and where that is too large for the result the caller does the sum in double-double.
 /// </remarks>
-internal sealed class PortTransfers(Ports ports, UpdatePotentials potentials)
+internal sealed class PortTransfers(Ports ports, ChangedPieces pieces, SectionFlows flows, ColumnTransfers transfers)
 {
     private static readonly int Lanes = Vector256<double>.Count;
 
@@ -18,8 +18,9 @@ internal sealed class PortTransfers(Ports ports, UpdatePotentials potentials)
     private const double Rounding = 2.3e-16;
 
     private readonly int[] _piece = new int[ports.Nodes.Length];
-    private readonly int[] _filled = new int[ports.Nodes.Length];
-    private ChangedPieces? _pieces;
+    private readonly int[] _section = new int[ports.Nodes.Length];
+    private readonly int[] _placedAt = new int[ports.Nodes.Length];
+    private readonly int[] _filledAt = new int[ports.Nodes.Length];
     private int _turn;
     private double[] _values = [];
     private double[] _inverse = [];
@@ -30,30 +31,34 @@ internal sealed class PortTransfers(Ports ports, UpdatePotentials potentials)
     /// <summary>The piece of the network that a port's node is in, from 1; 0 when the change does not touch its island.</summary>
     public int PieceAt(int place)
     {
-        if (_filled[place] != _turn)
-            FillPlace(place);
+        if (_placedAt[place] != _turn)
+            Place(place);
         return _piece[place];
     }
 
+    /// <summary>True when two places, asked for their pieces before, lie in one section.</summary>
+    public bool AreInOneSection(int a, int b) => _section[a] == _section[b];
+
     /// <summary>Takes the pieces of a change and the inverse of the matrix of its updates.</summary>
-    public void Fill(ChangedPieces pieces, SmallInverse inverse)
+    public void Fill(SmallInverse inverse)
     {
-        _size = potentials.Count;
+        _size = pieces.Updates.Length;
         _stride = (_size + Lanes - 1) / Lanes * Lanes;
         if (_values.Length < ports.Nodes.Length * _stride)
             _values = new double[ports.Nodes.Length * _stride];
-        _pieces = pieces;
         _turn++;
         FillInverse(inverse);
     }
 
-    /// <summary>True when the updates alter a port by less than its tenth digit; a quick bound that may say false of such a port.</summary>
+    /// <summary>True when the updates alter a port within one section by less than its tenth digit; a quick bound that may say false of such a port.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public bool IsUntouched(int a, int b, double rootOfAnchoredOhms)
+    public bool IsUntouched(int a, int b, double rootOfOhms)
     {
-        var largest = Vector256.Create(_negligibleVolts * rootOfAnchoredOhms);
-        ref var atA = ref _values[a * _stride];
-        ref var atB = ref _values[b * _stride];
+        if (_size == 0)
+            return true;
+        ref var atA = ref ValuesAt(a);
+        ref var atB = ref ValuesAt(b);
+        var largest = Vector256.Create(_negligibleVolts * rootOfOhms);
         for (var first = 0; first < _stride; first += Lanes)
         {
             var volts = Vector256.LoadUnsafe(ref atA, (nuint)first) - Vector256.LoadUnsafe(ref atB, (nuint)first);
@@ -65,46 +70,84 @@ internal sealed class PortTransfers(Ports ports, UpdatePotentials potentials)
     }
 
     /// <summary>What the updates leave of a port, in ohms; not a number when doubles cannot tell.</summary>
-    public double Correct(int a, int b, double anchoredOhms)
+    /// <param name="a">The place of its one node.</param>
+    /// <param name="b">The place of the other.</param>
+    /// <param name="ohms">What the joined sections leave.</param>
+    public double Correct(int a, int b, double ohms)
     {
-        var atA = _values.AsSpan(a * _stride, _stride);
-        var atB = _values.AsSpan(b * _stride, _stride);
+        if (_size == 0)
+            return ohms;
+        Span<double> volts = stackalloc double[_stride];
+        Span<double> terms = stackalloc double[_stride];
+        SetVolts(a, b, volts, terms);
         var sum = 0.0;
-        var magnitude = anchoredOhms;
+        var magnitude = ohms;
         for (var first = 0; first < _stride; first += Lanes)
         {
             var currents = Vector256<double>.Zero;
             var bounds = Vector256<double>.Zero;
             for (var row = 0; row < _size; row++)
             {
-                var volts = atA[row] - atB[row];
-                var bound = Math.Abs(volts) + (Rounding * (Math.Abs(atA[row]) + Math.Abs(atB[row])));
                 var inverse = Vector256.LoadUnsafe(ref _inverse[(row * _stride) + first]);
-                currents += inverse * volts;
-                bounds += Vector256.Abs(inverse) * bound;
+                currents += inverse * volts[row];
+                bounds += Vector256.Abs(inverse) * (Math.Abs(volts[row]) + (Rounding * terms[row]));
             }
 
-            var here = Vector256.Create<double>(atA[first..]);
-            var there = Vector256.Create<double>(atB[first..]);
-            sum += Vector256.Dot(currents, here - there);
-            magnitude += Vector256.Dot(bounds, Vector256.Abs(here) + Vector256.Abs(there));
+            sum += Vector256.Dot(currents, Vector256.Create<double>(volts[first..]));
+            magnitude += Vector256.Dot(bounds, Vector256.Create<double>(terms[first..]));
         }
 
-        return anchoredOhms - sum is var ohms && ohms >= LeastShare * magnitude ? ohms : double.NaN;
+        return ohms - sum is var left && left >= LeastShare * magnitude ? left : double.NaN;
+    }
+
+    // The volts of each update between two places, and the sum of the magnitudes of the terms that each is a difference of.
+    private void SetVolts(int a, int b, Span<double> volts, Span<double> terms)
+    {
+        ref var atA = ref ValuesAt(a);
+        ref var atB = ref ValuesAt(b);
+        for (var first = 0; first < _stride; first += Lanes)
+        {
+            var (here, there) = (Vector256.LoadUnsafe(ref atA, (nuint)first), Vector256.LoadUnsafe(ref atB, (nuint)first));
+            (here - there).CopyTo(volts[first..]);
+            (Vector256.Abs(here) + Vector256.Abs(there)).CopyTo(terms[first..]);
+        }
+
+        if (_section[a] == _section[b])
+            return;
+        for (var update = 0; update < _size; update++)
+        {
+            var level = DoubleDouble.Difference(flows.LevelOf(update, _section[a]), flows.LevelOf(update, _section[b]));
+            volts[update] += level;
+            terms[update] += Math.Abs(level);
+        }
+    }
+
+    private void Place(int place)
+    {
+        _placedAt[place] = _turn;
+        _section[place] = pieces.SectionOf(ports.Nodes[place]);
+        _piece[place] = _section[place] < 0 ? 0 : pieces.AreRuns ? pieces.Runs[_section[place]].Piece : pieces.Of(ports.Nodes[place]);
     }
 
     // Only the places that are asked for: a fault concerns few of them.
-    private void FillPlace(int place)
+    private ref double ValuesAt(int place)
     {
-        _filled[place] = _turn;
-        _piece[place] = _pieces!.Of(ports.Nodes[place]);
-        if (_piece[place] == 0)
-            return;
-        var island = ports.Islands[place];
-        var member = ports.IndicesInIsland[place];
+        if (_filledAt[place] != _turn)
+            FillValues(place);
+        return ref _values[place * _stride];
+    }
+
+    private void FillValues(int place)
+    {
+        _filledAt[place] = _turn;
         var row = _values.AsSpan(place * _stride, _stride);
+        var node = ports.Nodes[place];
         row.Clear();
-        potentials.At(island, member, row);
+        for (var update = 0; update < _size; update++)
+            if (flows.EndsIn(update, _section[place]) is var (entry, exit) && entry != exit)
+                row[update] = transfers.ColumnOf(entry) is { } atEntry && transfers.ColumnOf(exit) is { } atExit
+                    ? DoubleDouble.Difference(atEntry[ports.IndicesInIsland[place]], atExit[ports.IndicesInIsland[place]])
+                    : DoubleDouble.Difference(transfers.Between(entry, node), transfers.Between(exit, node));
     }
 
     private void FillInverse(SmallInverse inverse)

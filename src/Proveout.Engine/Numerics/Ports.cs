@@ -3,8 +3,8 @@ namespace Proveout.Engine.Numerics;
 /// <summary>Pairs of nodes of a network that are measured again and again.</summary>
 internal sealed class Ports
 {
-    private readonly double[] _anchoredOhms;
-    private readonly double[] _rootOfAnchoredOhms;
+    private readonly double[] _ohms;
+    private readonly double[] _rootOfOhms;
     private readonly bool[] _isOneIsland;
 
     /// <summary>Lists the ports of a network.</summary>
@@ -13,18 +13,18 @@ internal sealed class Ports
         Network = network;
         var placeOf = new Dictionary<int, int>();
         Pairs = new (int, int)[pairs.Count];
-        _anchoredOhms = new double[pairs.Count];
+        _ohms = new double[pairs.Count];
         _isOneIsland = new bool[pairs.Count];
         for (var port = 0; port < Pairs.Length; port++)
         {
             var (a, b) = pairs[port];
             Pairs[port] = (Place(a), Place(b));
-            _anchoredOhms[port] = (double)network.AnchoredResistance(a, b);
+            _ohms[port] = network.Resistance(a, b);
             _isOneIsland[port] = network.Islands.Of(a) == network.Islands.Of(b);
         }
 
         Nodes = [.. placeOf.OrderBy(pair => pair.Value).Select(pair => pair.Key)];
-        _rootOfAnchoredOhms = Array.ConvertAll(_anchoredOhms, Math.Sqrt);
+        _rootOfOhms = Array.ConvertAll(_ohms, Math.Sqrt);
         Islands = Array.ConvertAll(Nodes, network.Islands.Of);
         IndicesInIsland = Array.ConvertAll(Nodes, network.IndexInIsland);
 
@@ -46,14 +46,11 @@ internal sealed class Ports
     /// <summary>The places of each port's two nodes in <see cref="Nodes"/>.</summary>
     public (int A, int B)[] Pairs { get; }
 
-    /// <summary>What <see cref="ResistorNetwork.AnchoredResistance"/> says of a port, in ohms.</summary>
-    public double AnchoredOhms(int port) => _anchoredOhms[port];
-
-    /// <summary>Square root of <see cref="AnchoredOhms"/>.</summary>
-    public double RootOfAnchoredOhms(int port) => _rootOfAnchoredOhms[port];
+    /// <summary>Square root of <see cref="Ohms"/>.</summary>
+    public double RootOfOhms(int port) => _rootOfOhms[port];
 
     /// <summary>Resistance of a port in ohms; infinite when its two nodes do not hang together.</summary>
-    public double Ohms(int port) => _isOneIsland[port] ? _anchoredOhms[port] : double.PositiveInfinity;
+    public double Ohms(int port) => _ohms[port];
 
     /// <summary>The islands of a port's two nodes.</summary>
     public (int OfA, int OfB) IslandsOf(int port) => (Islands[Pairs[port].A], Islands[Pairs[port].B]);

@@ -8,9 +8,9 @@ namespace Proveout.Engine.Numerics;
 /// it should leaves nothing for the anchor, so the anchor changes no reading; it only makes the matrix regular. Columns are solved when
 /// asked for, and those asked for last are kept. Safe for use from several threads.
 /// </remarks>
-internal sealed class ResistorNetwork
+internal sealed class ResistorNetwork : ITransferResistances
 {
-    internal const double AnchorConductance = 1;
+    private const double AnchorConductance = 1;
 
     // Of 16 bytes each: the columns of a large network would take the square of its size.
     private const long MostKeptValues = 1 << 21;
@@ -71,15 +71,7 @@ internal sealed class ResistorNetwork
 
     /// <summary>Resistance between two nodes in ohms; infinite when they do not hang together.</summary>
     public double Resistance(int a, int b) =>
-        _islands.Of(a) == _islands.Of(b) ? Math.Max(0, (double)AnchoredResistance(a, b)) : double.PositiveInfinity;
-
-    /// <summary>Resistance between two nodes in ohms by way of the anchors too: finite for any two nodes, equal to the true one within an island.</summary>
-    public DoubleDouble AnchoredResistance(int a, int b)
-    {
-        var sum = Self(a) + Self(b);
-        var mutual = Transfer(a, b);
-        return sum - mutual - mutual;
-    }
+        _islands.Of(a) == _islands.Of(b) ? Math.Max(0, (double)(Self(a) + Self(b) - Transfer(a, b) - Transfer(a, b))) : double.PositiveInfinity;
 
     /// <summary>Resistance in ohms between a node and any other, by one column: for many others it costs less than asking one by one.</summary>
     public Func<int, double> ResistanceFrom(int node)
@@ -96,11 +88,15 @@ internal sealed class ResistorNetwork
     /// <summary>The factor of an island, by the places of its members.</summary>
     public LaplacianFactor FactorOf(int island) => _factors[island].Value;
 
-    private DoubleDouble Self(int node) => _factors[_islands.Of(node)].Value.Self(_indexInIsland[node]);
+    /// <summary>Potential of a node for one ampere fed into it and taken from ground.</summary>
+    public DoubleDouble Self(int node) => _factors[_islands.Of(node)].Value.Self(_indexInIsland[node]);
 
     /// <summary>Potential of node <paramref name="b"/> for one ampere fed into node <paramref name="a"/> and taken from ground.</summary>
     public DoubleDouble Transfer(int a, int b) =>
         _islands.Of(a) == _islands.Of(b) ? _factors[_islands.Of(a)].Value.Transfer(_indexInIsland[a], _indexInIsland[b]) : DoubleDouble.Zero;
+
+    /// <inheritdoc/>
+    DoubleDouble ITransferResistances.Between(int pole, int node) => Transfer(pole, node);
 
     /// <summary>Potentials of the nodes of an island, in the order of its members, for one ampere fed into one of them.</summary>
     public DoubleDouble[] Column(int node)

@@ -73,9 +73,9 @@ public sealed class SealKey : IDisposable
             if (IsOnCurve(key))
                 return key;
         }
-        catch (Exception cause) when (cause is ArgumentException or CryptographicException)
+        catch (Exception cause) when (cause is ArgumentException or CryptographicException or PlatformNotSupportedException)
         {
-            // Not a key: said by returning none.
+            // Not a key, or one on a curve that this platform does not know: said by returning none.
         }
         key.Dispose();
         return null;

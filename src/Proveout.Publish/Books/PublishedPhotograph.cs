@@ -18,6 +18,10 @@ public sealed record PublishedPhotograph(int Width, int Height, ReadOnlyMemory<b
 
     // A picture that claims more would take half a gigabyte to unfold; cameras of telephones stay below.
     private const long MostPixels = 120_000_000;
+
+    // A camera leaves a byte for some ten pixels, a blank screen one for some hundreds: what claims more would be unfolded from next to nothing.
+    private const long MostPixelsAByte = 1000;
+    private const long SmallPixels = 1_000_000;
     private const int Quality = 80;
 
     /// <summary>The photograph made ready; null when it is damaged, too large, or neither PNG nor JPEG.</summary>
@@ -29,7 +33,7 @@ public sealed record PublishedPhotograph(int Width, int Height, ReadOnlyMemory<b
         try
         {
             using var stream = new EndingStream(bytes.ToArray());
-            if (ImageInfo.FromStream(stream) is not { Width: > 0, Height: > 0 } info || (long)info.Width * info.Height > MostPixels)
+            if (ImageInfo.FromStream(stream) is not { Width: > 0, Height: > 0 } info || IsTooLarge((long)info.Width * info.Height, bytes.Length))
                 return null;
             stream.Position = 0;
             var image = ImageResult.FromStream(stream, StbImageSharp.ColorComponents.RedGreenBlueAlpha);
@@ -42,6 +46,8 @@ public sealed record PublishedPhotograph(int Width, int Height, ReadOnlyMemory<b
             return null;
         }
     }
+
+    private static bool IsTooLarge(long pixels, long bytes) => pixels > MostPixels || (pixels > SmallPixels && pixels > MostPixelsAByte * bytes);
 
     private static PublishedPhotograph Write(Pixels pixels)
     {

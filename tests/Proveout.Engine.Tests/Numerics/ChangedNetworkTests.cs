@@ -63,6 +63,42 @@ public sealed class ChangedNetworkTests
     }
 
     [Fact]
+    public void Conductors_exchanged_in_a_tree_read_the_sum_of_what_lies_on_the_new_way_to_the_last_digit()
+    {
+        // 0 - 1 - 2 and 0 - 3 - 4, the ends at 2 and 4 exchanged: nothing is subtracted, so nothing is lost beside ten megohms.
+        var network = new ResistorNetwork(5, [Ohms(0, 1, 10e6), Ohms(1, 2, 0.005), Ohms(0, 3, 0.25), Ohms(3, 4, 0.125)]);
+        var changed = Changed(
+            network, EdgeChange.TakeAway(1, network.EdgeOf(1)), EdgeChange.TakeAway(3, network.EdgeOf(3)), EdgeChange.Add(1, 4, 4), EdgeChange.Add(3, 2, 8));
+        Assert.Equal(0.25 + 0.125, changed(0, 2));
+        Assert.Equal(10e6 + 0.25, changed(0, 4));
+        Assert.Equal(10e6 + 0.25 + 0.25 + 0.125, changed(4, 2));
+    }
+
+    [Fact]
+    public void A_change_of_bridges_alone_leaves_nothing_to_invert()
+    {
+        var network = new ResistorNetwork(5, [Ohms(0, 1, 1), Ohms(1, 2, 1), Ohms(0, 3, 1), Ohms(3, 4, 1)]);
+        var pieces = new ChangedPieces(network);
+
+        pieces.Find([EdgeChange.TakeAway(1, network.EdgeOf(1)), EdgeChange.Add(4, 2, 1), EdgeChange.Set(2, network.EdgeOf(2), 5)]);
+
+        Assert.Equal(0, pieces.Updates.Length);
+        Assert.Equal(2, pieces.Joints.Length);
+        Assert.Equal(1, pieces.Count);
+    }
+
+    [Fact]
+    public void Two_resistors_taken_out_of_one_loop_leave_two_parts_that_read_over_range()
+    {
+        // A square 0 - 1 - 2 - 3 of 1, 2, 3 and 4 ohms; the sides 0 - 1 and 2 - 3 go.
+        var network = new ResistorNetwork(4, [Ohms(0, 1, 1), Ohms(1, 2, 2), Ohms(2, 3, 3), Ohms(3, 0, 4)]);
+        var changed = Changed(network, EdgeChange.TakeAway(0, network.EdgeOf(0)), EdgeChange.TakeAway(2, network.EdgeOf(2)));
+        Assert.Equal(2, changed(1, 2), 12);
+        Assert.Equal(4, changed(0, 3), 12);
+        Assert.Equal(double.PositiveInfinity, changed(0, 2));
+    }
+
+    [Fact]
     public void Every_reading_after_random_changes_is_that_of_a_network_built_anew()
     {
         var random = new Random(20261125);

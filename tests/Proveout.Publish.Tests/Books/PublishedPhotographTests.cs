@@ -66,6 +66,18 @@ public sealed class PublishedPhotographTests
         Assert.Null(await Task.Run(() => PublishedPhotograph.Of(cut)).WaitAsync(TimeSpan.FromSeconds(20)));
     }
 
+    [Fact]
+    public void A_small_file_that_claims_a_wall_of_pixels_is_not_unfolded()
+    {
+        // The frame header (ITU-T T.81, B.2.2) is given 30,000 by 3,000 points; what follows fills four by three.
+        var photograph = Written(3, 4, (x, y) => Upright[y, x]);
+        var frame = photograph.AsSpan().IndexOf((ReadOnlySpan<byte>)[0xFF, 0xC0]);
+        byte[] sides = [3000 >> 8, 3000 & 0xFF, 30_000 >> 8, 30_000 & 0xFF];
+        sides.CopyTo(photograph, frame + 5);
+
+        Assert.Null(PublishedPhotograph.Of(photograph));
+    }
+
     private static bool Seen(int orientation, int x, int y) => orientation switch
     {
         1 => Upright[y, x],

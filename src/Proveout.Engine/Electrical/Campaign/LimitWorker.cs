@@ -56,7 +56,7 @@ internal sealed class LimitWorker(LimitPorts ports, LimitWorker? likewise = null
             return;
         }
 
-        ports.Paths.Add(_changes, mask);
+        Network.AddTouched(ports.Paths, mask);
     }
 
     /// <summary>True when the fault joins the two pieces that the leads of an open port are on.</summary>

@@ -9,6 +9,8 @@ internal sealed class ChangedWay(PathVolts paths)
 {
     private readonly Side _fromRed = new(paths.NodeCount);
     private readonly Side _toBlack = new(paths.NodeCount);
+    private readonly bool[] _isChanged = new bool[paths.ElementCount];
+    private readonly List<Join> _joins = [];
     private IReadOnlyList<ElementChange> _changes = [];
     private double _best;
     private int _meeting;
@@ -16,7 +18,8 @@ internal sealed class ChangedWay(PathVolts paths)
     /// <summary>The most volts along the best way; infinite when there is none below what shows as over range.</summary>
     public double Volts(int red, int black, IReadOnlyList<ElementChange> changes)
     {
-        (_changes, _best, _meeting) = (changes, double.PositiveInfinity, -1);
+        Take(changes);
+        (_best, _meeting) = (double.PositiveInfinity, -1);
         _fromRed.Start(red);
         _toBlack.Start(black);
         while (_fromRed.LeastAhead + _toBlack.LeastAhead is var least && least < paths.OpenVolts && least < _best)
@@ -27,14 +30,35 @@ internal sealed class ChangedWay(PathVolts paths)
         return _meeting < 0 ? double.PositiveInfinity : Sum();
     }
 
+    // A fault is asked for many ports in turn, and at each for many elements.
+    private void Take(IReadOnlyList<ElementChange> changes)
+    {
+        if (ReferenceEquals(changes, _changes))
+            return;
+        Mark(isChanged: false);
+        _changes = changes;
+        Mark(isChanged: true);
+        _joins.Clear();
+        foreach (var change in changes)
+            if (change is Join join)
+                _joins.Add(join);
+    }
+
+    private void Mark(bool isChanged)
+    {
+        foreach (var change in _changes)
+            if (change.ChangedElement is { } element)
+                _isChanged[element] = isChanged;
+    }
+
     private void Step(Side side, Side other, bool isBackward)
     {
         if (!side.TryTake(out var node))
             return;
         foreach (var (element, next, own) in paths.StepsAt(node, isBackward))
-            Reach(side, other, node, next, paths.VoltsOf(element, own, _changes));
-        for (var index = 0; index < _changes.Count; index++)
-            if (_changes[index] is Join join && (join.A == node || join.B == node))
+            Reach(side, other, node, next, _isChanged[element] ? paths.VoltsOf(element, own, _changes) : own);
+        foreach (var join in _joins)
+            if (join.A == node || join.B == node)
                 Reach(side, other, node, join.A == node ? join.B : join.A, paths.VoltsOf(join));
     }
 

@@ -19,7 +19,7 @@ internal sealed class PathVolts
     /// <summary>Prepares the ways of one state of the machine.</summary>
     public PathVolts(WiringNetwork wiring, StateNetwork state, DiodeTestMode mode)
     {
-        (_mode, _plugsApart) = (mode, state.State.PlugsApart);
+        (_mode, _plugsApart, ElementCount) = (mode, state.State.PlugsApart, wiring.Elements.Count);
         var steps = new List<(int, int, double)>[wiring.Nodes.Count];
         var stepsTo = new List<(int, int, double)>[wiring.Nodes.Count];
         for (var node = 0; node < steps.Length; node++)
@@ -49,6 +49,9 @@ internal sealed class PathVolts
 
     /// <summary>Number of nodes.</summary>
     public int NodeCount => _steps.Length;
+
+    /// <summary>Number of elements of the wiring.</summary>
+    public int ElementCount { get; }
 
     /// <summary>The best way in the machine as designed; its volts are infinite when there is none below what shows as over range.</summary>
     public VoltWay Best(int red, int black)

@@ -18,7 +18,7 @@ internal static partial class LogHeadings
     /// <param name="hints">What a person says: a heading named there is what it is named for.</param>
     public static LogColumn Of(int index, string text, LogHints hints)
     {
-        var scale = Scale().Match(text);
+        var scale = text.Length <= TableHead.MostSearched ? Scale().Match(text) : Match.Empty;
         var head = TableHead.Of(scale.Success ? text.Remove(scale.Index, scale.Length) : text);
         string[] words = [.. Word().Matches(head.Name).Select(match => match.Value.ToLowerInvariant())];
         var kind = ColumnUnit.Find(head.Unit)?.Kind ?? "";

@@ -43,6 +43,15 @@ public sealed class DelimitedTextTests
     }
 
     [Fact]
+    public void A_heading_of_thousands_of_marks_is_taken_whole_without_searching_it_for_a_unit()
+    {
+        // Found by fuzzing: the search takes the square of the length, and gave up with an exception after a second.
+        var heading = string.Concat(Enumerable.Repeat("? ", 20_000)) + "x";
+
+        Assert.Equal(heading, Read($"\"{heading}\";y\n1;2\n").Columns[0].Name);
+    }
+
+    [Fact]
     public void An_empty_cell_is_no_number_and_no_fault()
     {
         var table = Read("x;y\n1;\n-;2\nn/a;3\n");

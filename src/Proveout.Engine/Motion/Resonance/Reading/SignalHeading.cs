@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Proveout.Engine.Machine;
 
 namespace Proveout.Engine.Motion;
 
@@ -19,6 +20,8 @@ internal readonly partial record struct SignalHeading(string Name, string Unit)
     public static SignalHeading Of(string text)
     {
         var name = text.Trim();
+        if (name.Length > TableHead.MostSearched)
+            return new(name, "");
         var match = Bracketed().Match(name);
         if (!match.Success && Loose().Match(name) is { Success: true } loose && IsUnit(loose.Groups["unit"].Value))
             match = loose;

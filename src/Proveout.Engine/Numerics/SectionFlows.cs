@@ -1,0 +1,141 @@
+using System.Runtime.InteropServices;
+
+namespace Proveout.Engine.Numerics;
+
+/// <summary>
+/// Resistances and potentials in a network whose sections are joined as a forest, before the updates that close loops. Reused from change to change by one thread.
+/// </summary>
+/// <remarks>
+/// A current from one node to another takes the one way along the forest: in each section it enters at one node and leaves at another, which sets up the potentials that it would
+/// set up in the network before the change; in sections beside the way the potential is the same everywhere. So nothing is subtracted that nearly cancels.
+/// </remarks>
+internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network, ITransferResistances transfers)
+{
+    private readonly List<Stretch> _stretches = [];
+    private Section[] _sections = [];
+    private int[] _order = [];
+    private int _count;
+
+    /// <summary>Takes the sections, joints and updates of the pieces as they are now.</summary>
+    public void Take()
+    {
+        _count = pieces.SectionCount;
+        if (_sections.Length < _count)
+            (_sections, _order) = (new Section[2 * _count], new int[2 * _count]);
+        FindTrees();
+        _stretches.Clear();
+        foreach (var update in pieces.Updates)
+            Send(update.A, update.B);
+    }
+
+    /// <summary>Where the current of an update enters and leaves a section: below zero when it does not pass it.</summary>
+    public (int Entry, int Exit) EndsIn(int update, int section) => (StretchOf(update, section).Entry, StretchOf(update, section).Exit);
+
+    /// <summary>Volts that are added to those of the current's way within a section to make potentials of all sections comparable.</summary>
+    public DoubleDouble LevelOf(int update, int section) => StretchOf(update, section).Level;
+
+    /// <summary>Potential of a node in volts, to a constant of its tree, while one ampere enters at the one end of an update and leaves at the other.</summary>
+    public DoubleDouble At(int update, int node) => At(StretchOf(update, pieces.SectionOf(node)), node);
+
+    /// <summary>Volts that one update sets up between the ends of another.</summary>
+    public DoubleDouble Between(int update, NetworkUpdate other) => At(update, other.A) - At(update, other.B);
+
+    /// <summary>Resistance in ohms between two nodes of one tree.</summary>
+    public DoubleDouble Ohms(int a, int b)
+    {
+        var (one, other) = (pieces.SectionOf(a), pieces.SectionOf(b));
+        var ohms = DoubleDouble.Zero;
+        while (one != other)
+            if (_sections[one].Depth >= _sections[other].Depth)
+            {
+                ohms += Within(_sections[one].Gate, a) + _sections[one].Ohms;
+                (a, one) = (_sections[one].GateAbove, _sections[one].Above);
+            }
+            else
+            {
+                ohms += Within(_sections[other].Gate, b) + _sections[other].Ohms;
+                (b, other) = (_sections[other].GateAbove, _sections[other].Above);
+            }
+
+        return ohms + Within(a, b);
+    }
+
+    private DoubleDouble Within(int one, int other)
+    {
+        if (one == other)
+            return DoubleDouble.Zero;
+        var mutual = transfers.Between(one, other);
+        return network.Self(one) + network.Self(other) - mutual - mutual;
+    }
+
+    private Stretch StretchOf(int update, int section) => _stretches[(update * _count) + section];
+
+    private DoubleDouble At(in Stretch stretch, int node) => stretch.Entry == stretch.Exit
+        ? stretch.Level
+        : stretch.Level + transfers.Between(stretch.Entry, node) - transfers.Between(stretch.Exit, node);
+
+    // Each tree from its first section down, breadth first, so that a section comes after the one above it.
+    private void FindTrees()
+    {
+        for (var section = 0; section < _count; section++)
+            _sections[section] = new Section(-1, -1, -1, DoubleDouble.Zero, -1);
+        var end = 0;
+        for (var section = 0; section < _count; section++)
+        {
+            if (_sections[section].Depth >= 0)
+                continue;
+            _sections[section] = _sections[section] with { Depth = 0 };
+            _order[end++] = section;
+            for (var next = end - 1; next < end; next++)
+                foreach (var joint in pieces.Joints)
+                {
+                    Hang(joint.SectionOfA, joint.A, joint.SectionOfB, joint.B, joint.Ohms, _order[next], ref end);
+                    Hang(joint.SectionOfB, joint.B, joint.SectionOfA, joint.A, joint.Ohms, _order[next], ref end);
+                }
+        }
+    }
+
+    private void Hang(int above, int gateAbove, int below, int gate, DoubleDouble ohms, int from, ref int end)
+    {
+        if (above != from || _sections[below].Depth >= 0)
+            return;
+        _sections[below] = new Section(above, gate, gateAbove, ohms, _sections[above].Depth + 1);
+        _order[end++] = below;
+    }
+
+    private void Send(int from, int to)
+    {
+        var first = _stretches.Count;
+        for (var section = 0; section < _count; section++)
+            _stretches.Add(new Stretch(-1, -1, 0, DoubleDouble.Zero));
+        var stretches = CollectionsMarshal.AsSpan(_stretches)[first..];
+        var (one, other) = (pieces.SectionOf(from), pieces.SectionOf(to));
+        stretches[one].Entry = from;
+        stretches[other].Exit = to;
+        while (one != other)
+            if (_sections[one].Depth >= _sections[other].Depth)
+            {
+                (stretches[one].Exit, stretches[one].AmperesUp) = (_sections[one].Gate, 1);
+                stretches[_sections[one].Above].Entry = _sections[one].GateAbove;
+                one = _sections[one].Above;
+            }
+            else
+            {
+                (stretches[other].Entry, stretches[other].AmperesUp) = (_sections[other].Gate, -1);
+                stretches[_sections[other].Above].Exit = _sections[other].GateAbove;
+                other = _sections[other].Above;
+            }
+
+        for (var place = 0; place < _count; place++)
+            if (_sections[_order[place]] is { Above: >= 0 } section)
+            {
+                ref var stretch = ref stretches[_order[place]];
+                stretch.Level = At(stretches[section.Above], section.GateAbove) + (section.Ohms * stretch.AmperesUp) - At(stretch, section.Gate);
+            }
+    }
+
+    // The section above in its tree, the joint to it by the nodes where it ends, and how many are above.
+    private readonly record struct Section(int Above, int Gate, int GateAbove, DoubleDouble Ohms, int Depth);
+
+    private record struct Stretch(int Entry, int Exit, double AmperesUp, DoubleDouble Level);
+}

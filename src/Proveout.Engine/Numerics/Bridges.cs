@@ -16,6 +16,7 @@ internal sealed class Bridges
     private readonly int[] _nodeAt;
     private readonly int[] _below;
     private readonly int[] _above;
+    private readonly int[] _edgeAbove;
     private readonly int[] _block;
 
     /// <summary>Searches a network.</summary>
@@ -31,6 +32,7 @@ internal sealed class Bridges
         Array.Fill(_below, -1);
         var next = 0;
         _above = new int[network.NodeCount];
+        _edgeAbove = new int[network.NodeCount];
         for (var island = 0; island < network.Islands.Count; island++)
             Search(network.AnchorOf(island), ref next);
         _block = new int[network.NodeCount];
@@ -45,6 +47,12 @@ internal sealed class Bridges
 
     /// <summary>One past the place of the last node that hangs below a node.</summary>
     public int EndOf(int node) => _end[node];
+
+    /// <summary>The node from which the search reached a node; -1 for an anchor.</summary>
+    public int Above(int node) => _above[node];
+
+    /// <summary>The resistor by which the search reached a node; -1 for an anchor.</summary>
+    public int EdgeAbove(int node) => _edgeAbove[node];
 
     /// <summary>The node just below a bridge; -1 when the resistor is not a bridge.</summary>
     public int Below(int edge) => _below[edge];
@@ -102,6 +110,7 @@ internal sealed class Bridges
     private void Leave(int node, int edge, int next)
     {
         _end[node] = next;
+        _edgeAbove[node] = edge;
         if (edge < 0)
             return;
         if (_lowest[node] == _number[node])

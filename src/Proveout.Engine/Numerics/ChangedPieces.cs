@@ -78,9 +78,7 @@ internal sealed class ChangedPieces(ResistorNetwork network)
 
         FindSections(changes);
         AreAsBefore = true;
-        var takenOfLoops = 0;
         foreach (var change in changes)
-        {
             if (change.Edge < 0)
                 Join(change.A, change.B, change.DeltaConductance);
             else if (network.Bridges.Below(change.Edge) < 0)
@@ -89,12 +87,8 @@ internal sealed class ChangedPieces(ResistorNetwork network)
                 Join(change.A, change.B, change.DeltaConductance + network.EdgeOf(change.Edge).Conductance);
             else
                 AreAsBefore = false;
-            if (change.TakesAway && network.Bridges.Below(change.Edge) < 0)
-                takenOfLoops++;
-        }
-
         NumberPieces();
-        _isWalked = takenOfLoops > 1;
+        _isWalked = network.CutLabels.MayPart(changes);
         if (!_isWalked)
             return;
         AreAsBefore = false;

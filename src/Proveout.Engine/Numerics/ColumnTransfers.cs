@@ -1,8 +1,8 @@
 namespace Proveout.Engine.Numerics;
 
-/// <summary>Transfer resistances for many nodes at each pole. One thread's own.</summary>
+/// <summary>Transfer resistances of a network as it is before a change, for many nodes at each pole. Reused from change to change by one thread.</summary>
 /// <remarks>In small islands from columns, which are kept from change to change; in large ones node by node.</remarks>
-internal sealed class ColumnTransfers(ResistorNetwork network) : ITransferResistances
+internal sealed class ColumnTransfers(ResistorNetwork network)
 {
     // Most changes have a handful of poles; the room of a rare one with a hundred is let go.
     private const int MostIdle = 24;
@@ -24,7 +24,9 @@ internal sealed class ColumnTransfers(ResistorNetwork network) : ITransferResist
         _flows.Clear();
     }
 
-    /// <inheritdoc/>
+    /// <summary>Potential in volts of a node for one ampere fed into a pole and taken from ground.</summary>
+    /// <param name="pole">A node that many are asked for.</param>
+    /// <param name="node">A node of the same island.</param>
     public DoubleDouble Between(int pole, int node) => network.KeepsColumnsOf(network.Islands.Of(pole))
         ? network.Column(pole)[network.IndexInIsland(node)]
         : FlowOf(pole)[network.IndexInIsland(node)];

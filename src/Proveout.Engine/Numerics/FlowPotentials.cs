@@ -19,14 +19,9 @@ internal sealed class FlowPotentials(LaplacianFactor factor)
     public void Start(int node)
     {
         _turn++;
-        Feed(node, 1);
-    }
-
-    /// <summary>Starts with one ampere fed into a node and taken from another, in place of the flow before.</summary>
-    public void Start(int node, int other)
-    {
-        Start(node);
-        Feed(other, -1);
+        factor.SolveForward(node, _forward);
+        for (var at = node; at >= 0; at = factor.ParentOf(at))
+            (_fed[at], _fedAt[at]) = (_forward[factor.DepthOf(at)], _turn);
     }
 
     /// <summary>Potential of a node in volts.</summary>
@@ -40,17 +35,6 @@ internal sealed class FlowPotentials(LaplacianFactor factor)
             while (count > 0)
                 Solve(_path[--count]);
             return _potential[node];
-        }
-    }
-
-    private void Feed(int node, double amperes)
-    {
-        factor.SolveForward(node, _forward);
-        for (var at = node; at >= 0; at = factor.ParentOf(at))
-        {
-            var own = _forward[factor.DepthOf(at)] * amperes;
-            _fed[at] = _fedAt[at] == _turn ? _fed[at] + own : own;
-            _fedAt[at] = _turn;
         }
     }
 

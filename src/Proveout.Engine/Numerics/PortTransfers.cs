@@ -8,7 +8,7 @@ namespace Proveout.Engine.Numerics;
 /// Row by row of nodes, so that one load takes a node's values for four updates. They are rounded from double-double; a port's correction
 /// comes with a bound of its rounding error, and where that is too large for the result the caller does the sum in double-double.
 /// </remarks>
-internal sealed class PortTransfers(Ports ports, ChangedPieces pieces, SectionFlows flows, ColumnTransfers transfers)
+internal sealed class PortTransfers(Ports ports, ChangedNetwork network)
 {
     private static readonly int Lanes = Vector256<double>.Count;
 
@@ -39,15 +39,15 @@ internal sealed class PortTransfers(Ports ports, ChangedPieces pieces, SectionFl
     /// <summary>True when two places, asked for their pieces before, lie in one section.</summary>
     public bool AreInOneSection(int a, int b) => _section[a] == _section[b];
 
-    /// <summary>Takes the pieces of a change and the inverse of the matrix of its updates.</summary>
-    public void Fill(SmallInverse inverse)
+    /// <summary>Takes the change that the network has now.</summary>
+    public void Take()
     {
-        _size = pieces.Updates.Length;
+        _size = network.Pieces.Updates.Length;
         _stride = (_size + Lanes - 1) / Lanes * Lanes;
         if (_values.Length < ports.Nodes.Length * _stride)
             _values = new double[ports.Nodes.Length * _stride];
         _turn++;
-        FillInverse(inverse);
+        TakeInverse();
     }
 
     /// <summary>True when the updates alter a port within one section by less than its tenth digit; a quick bound that may say false of such a port.</summary>
@@ -116,7 +116,7 @@ internal sealed class PortTransfers(Ports ports, ChangedPieces pieces, SectionFl
             return;
         for (var update = 0; update < _size; update++)
         {
-            var level = DoubleDouble.Difference(flows.LevelOf(update, _section[a]), flows.LevelOf(update, _section[b]));
+            var level = DoubleDouble.Difference(network.Flows.LevelOf(update, _section[a]), network.Flows.LevelOf(update, _section[b]));
             volts[update] += level;
             terms[update] += Math.Abs(level);
         }
@@ -125,8 +125,8 @@ internal sealed class PortTransfers(Ports ports, ChangedPieces pieces, SectionFl
     private void Place(int place)
     {
         _placedAt[place] = _turn;
-        _section[place] = pieces.SectionOf(ports.Nodes[place]);
-        _piece[place] = _section[place] < 0 ? 0 : pieces.AreRuns ? pieces.Runs[_section[place]].Piece : pieces.Of(ports.Nodes[place]);
+        _section[place] = network.Pieces.SectionOf(ports.Nodes[place]);
+        _piece[place] = _section[place] < 0 ? 0 : network.Pieces.AreRuns ? network.Pieces.Runs[_section[place]].Piece : network.Pieces.Of(ports.Nodes[place]);
     }
 
     // Only the places that are asked for: a fault concerns few of them.
@@ -144,13 +144,13 @@ internal sealed class PortTransfers(Ports ports, ChangedPieces pieces, SectionFl
         var node = ports.Nodes[place];
         row.Clear();
         for (var update = 0; update < _size; update++)
-            if (flows.EndsIn(update, _section[place]) is var (entry, exit) && entry != exit)
-                row[update] = transfers.ColumnOf(entry) is { } atEntry && transfers.ColumnOf(exit) is { } atExit
+            if (network.Flows.EndsIn(update, _section[place]) is var (entry, exit) && entry != exit)
+                row[update] = network.Transfers.ColumnOf(entry) is { } atEntry && network.Transfers.ColumnOf(exit) is { } atExit
                     ? DoubleDouble.Difference(atEntry[ports.IndicesInIsland[place]], atExit[ports.IndicesInIsland[place]])
-                    : DoubleDouble.Difference(transfers.Between(entry, node), transfers.Between(exit, node));
+                    : DoubleDouble.Difference(network.Transfers.Between(entry, node), network.Transfers.Between(exit, node));
     }
 
-    private void FillInverse(SmallInverse inverse)
+    private void TakeInverse()
     {
         if (_inverse.Length < _stride * _stride)
             _inverse = new double[_stride * _stride];
@@ -159,7 +159,7 @@ internal sealed class PortTransfers(Ports ports, ChangedPieces pieces, SectionFl
         for (var row = 0; row < _size; row++)
             for (var column = 0; column < _size; column++)
             {
-                var value = (double)inverse[row, column];
+                var value = (double)network.Inverse[row, column];
                 _inverse[(row * _stride) + column] = value;
                 largest = Math.Max(largest, Math.Abs(value));
             }

@@ -8,7 +8,7 @@ namespace Proveout.Engine.Numerics;
 /// it should leaves nothing for the anchor, so the anchor changes no reading; it only makes the matrix regular. Columns are solved when
 /// asked for, and those asked for last are kept. Safe for use from several threads.
 /// </remarks>
-internal sealed class ResistorNetwork : ITransferResistances
+internal sealed class ResistorNetwork
 {
     private const double AnchorConductance = 1;
 
@@ -26,6 +26,7 @@ internal sealed class ResistorNetwork : ITransferResistances
     private readonly ConcurrentQueue<int> _kept = new();
     private long _keptValues;
     private readonly Lazy<Bridges> _bridges;
+    private readonly Lazy<CutLabels> _cutLabels;
 
     /// <summary>Makes a network.</summary>
     /// <param name="nodeCount">Number of nodes.</param>
@@ -43,6 +44,7 @@ internal sealed class ResistorNetwork : ITransferResistances
         _factors = [.. Enumerable.Range(0, _islands.Count).Select(island => new Lazy<LaplacianFactor>(() => Factor(island)))];
         _columns = new DoubleDouble[]?[nodeCount];
         _bridges = new Lazy<Bridges>(() => new Bridges(this));
+        _cutLabels = new Lazy<CutLabels>(() => new CutLabels(this));
     }
 
     /// <summary>Number of nodes.</summary>
@@ -56,6 +58,9 @@ internal sealed class ResistorNetwork : ITransferResistances
 
     /// <summary>The resistors whose removal parts an island.</summary>
     public Bridges Bridges => _bridges.Value;
+
+    /// <summary>Tells whether several resistors together part an island.</summary>
+    public CutLabels CutLabels => _cutLabels.Value;
 
     /// <summary>The resistor with an index.</summary>
     public Edge EdgeOf(int index) => _edges[index];
@@ -94,9 +99,6 @@ internal sealed class ResistorNetwork : ITransferResistances
     /// <summary>Potential of node <paramref name="b"/> for one ampere fed into node <paramref name="a"/> and taken from ground.</summary>
     public DoubleDouble Transfer(int a, int b) =>
         _islands.Of(a) == _islands.Of(b) ? _factors[_islands.Of(a)].Value.Transfer(_indexInIsland[a], _indexInIsland[b]) : DoubleDouble.Zero;
-
-    /// <inheritdoc/>
-    DoubleDouble ITransferResistances.Between(int pole, int node) => Transfer(pole, node);
 
     /// <summary>Potentials of the nodes of an island, in the order of its members, for one ampere fed into one of them.</summary>
     public DoubleDouble[] Column(int node)

@@ -9,7 +9,7 @@ namespace Proveout.Engine.Numerics;
 /// A current from one node to another takes the one way along the forest: in each section it enters at one node and leaves at another, which sets up the potentials that it would
 /// set up in the network before the change; in sections beside the way the potential is the same everywhere. So nothing is subtracted that nearly cancels.
 /// </remarks>
-internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network, ITransferResistances transfers)
+internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network, ColumnTransfers transfers)
 {
     private readonly List<Stretch> _stretches = [];
     private Section[] _sections = [];
@@ -19,6 +19,7 @@ internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network
     /// <summary>Takes the sections, joints and updates of the pieces as they are now.</summary>
     public void Take()
     {
+        transfers.Clear();
         _count = pieces.SectionCount;
         if (_sections.Length < _count)
             (_sections, _order) = (new Section[2 * _count], new int[2 * _count]);

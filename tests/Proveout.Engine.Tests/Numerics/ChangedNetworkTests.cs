@@ -125,7 +125,7 @@ public sealed class ChangedNetworkTests
     private static Func<int, int, double> Changed(ResistorNetwork network, params List<EdgeChange> changes)
     {
         var pairs = (from a in Enumerable.Range(0, network.NodeCount) from b in Enumerable.Range(0, network.NodeCount) select (a, b)).ToArray();
-        var changed = new ChangedNetwork(new Ports(network, pairs));
+        var changed = new ChangedPorts(new Ports(network, pairs));
         changed.Apply(changes);
         return (a, b) => changed.Alters((a * network.NodeCount) + b, out var ohms) ? ohms : network.Resistance(a, b);
     }

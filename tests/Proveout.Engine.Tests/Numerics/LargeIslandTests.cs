@@ -15,7 +15,7 @@ public sealed class LargeIslandTests
         var network = new ResistorNetwork(Nodes, edges);
         Assert.False(network.KeepsColumnsOf(network.Islands.Of(0)));
         (int, int)[] pairs = [.. Enumerable.Range(0, 40).Select(_ => (random.Next(Nodes / 2), (Nodes / 2) + random.Next(Nodes / 2)))];
-        var changed = new ChangedNetwork(new Ports(network, pairs));
+        var changed = new ChangedPorts(new Ports(network, pairs));
         for (var turn = 0; turn < 25; turn++)
         {
             int[] taken = [.. Enumerable.Range(0, 3).Select(_ => random.Next(edges.Length)).Distinct()];

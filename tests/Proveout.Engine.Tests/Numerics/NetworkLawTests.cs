@@ -81,10 +81,10 @@ public sealed class NetworkLawTests
     {
         var network = random.Network;
         var pairs = (from a in Enumerable.Range(0, random.NodeCount) from b in Enumerable.Range(0, random.NodeCount) select (a, b)).ToArray();
-        var reused = new ChangedNetwork(new Ports(network, pairs));
+        var reused = new ChangedPorts(new Ports(network, pairs));
         reused.Apply([EdgeChange.TakeAway(0, random.Edges[0]), EdgeChange.Add(0, random.NodeCount - 1, 1000)]);
         reused.Apply(random.Changes);
-        var fresh = new ChangedNetwork(new Ports(network, pairs));
+        var fresh = new ChangedPorts(new Ports(network, pairs));
         fresh.Apply(random.Changes);
         return Enumerable.Range(0, pairs.Length).All(port => reused.Alters(port, out var one) == fresh.Alters(port, out var two) && one.Equals(two));
     });

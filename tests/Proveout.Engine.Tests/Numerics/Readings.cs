@@ -19,7 +19,7 @@ internal static class Readings
     public static double[,] Of(ResistorNetwork network, List<EdgeChange> changes)
     {
         var pairs = (from a in Enumerable.Range(0, network.NodeCount) from b in Enumerable.Range(0, network.NodeCount) select (a, b)).ToArray();
-        var changed = new ChangedNetwork(new Ports(network, pairs));
+        var changed = new ChangedPorts(new Ports(network, pairs));
         changed.Apply(changes);
         var readings = Of(network);
         for (var port = 0; port < pairs.Length; port++)

@@ -13,7 +13,7 @@ internal sealed class LimitWorker(LimitPorts ports, LimitWorker? likewise = null
     private bool _movesStrays;
 
     /// <summary>The network under the fault applied last.</summary>
-    public ChangedNetwork Network { get; } = new(ports.Ports, likewise?.Network);
+    public ChangedPorts Network { get; } = new(ports.Ports, likewise?.Network);
 
     /// <summary>True when the fault applied last can alter a port, so that the network is as it leaves it.</summary>
     public bool IsApplied => _reached;

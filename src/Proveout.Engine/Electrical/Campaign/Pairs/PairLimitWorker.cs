@@ -12,7 +12,7 @@ internal sealed class PairLimitWorker(PairLimit limit, LimitPorts? ports, IReadO
     private readonly List<ElementChange> _faulty = [];
 
     /// <summary>The network under the faults applied last.</summary>
-    public PairNetwork Network { get; } = new(limit.Network);
+    public ChangedNetwork Network { get; } = new(limit.Network);
 
     /// <summary>Applies faults that do not contradict each other in place of those before.</summary>
     public void Apply(ReadOnlySpan<int> together)

@@ -3,7 +3,7 @@ using Proveout.Engine.Numerics;
 namespace Proveout.Engine.Tests.Numerics;
 
 /// <summary>Readings of a changed network asked for one by one, against the network built anew.</summary>
-public sealed class PairNetworkTests
+public sealed class SingleResistanceTests
 {
     [Fact]
     public void Transfer_resistances_summed_along_the_elimination_tree_are_those_of_the_columns()
@@ -28,15 +28,11 @@ public sealed class PairNetworkTests
             var members = network.Islands.Members(network.Islands.Of(0));
             var flow = new FlowPotentials(network.FactorOf(network.Islands.Of(0)));
             foreach (var u in members)
-                foreach (var v in members)
-                {
-                    flow.Start(network.IndexInIsland(u), network.IndexInIsland(v));
-                    foreach (var node in members.OrderBy(_ => random.Next()))
-                        Assert.Equal(
-                            0,
-                            (double)(flow[network.IndexInIsland(node)] - Solved(network, u, node) + Solved(network, v, node)),
-                            1e-18 + (1e-24 * (double)Solved(network, node, node)));
-                }
+            {
+                flow.Start(network.IndexInIsland(u));
+                foreach (var node in members.OrderBy(_ => random.Next()))
+                    Assert.Equal(0, (double)(flow[network.IndexInIsland(node)] - Solved(network, u, node)), 1e-18 + (1e-24 * (double)Solved(network, node, node)));
+            }
         }
     }
 
@@ -47,7 +43,7 @@ public sealed class PairNetworkTests
         for (var turn = 0; turn < 200; turn++)
         {
             var network = Random(random, 12, out var edges);
-            var changed = new PairNetwork(network);
+            var changed = new ChangedNetwork(network);
             var (changes, after) = Changes(random, network, edges);
             changed.Apply(changes);
             var rebuilt = new ResistorNetwork(network.NodeCount, after);

@@ -28,7 +28,9 @@ public sealed record PublishedPhotograph(int Width, int Height, ReadOnlyMemory<b
     /// <param name="bytes">The file as it was attached.</param>
     public static PublishedPhotograph? Of(ReadOnlyMemory<byte> bytes)
     {
-        if (Photograph.MediaType(bytes.Span) is null)
+        var type = Photograph.MediaType(bytes.Span);
+        // The decoder makes room for whatever length a chunk claims.
+        if (type is null || (type == "image/png" && PngChunks.Plain(bytes.Span) is null))
             return null;
         try
         {

@@ -1,3 +1,5 @@
+using Proveout.Publish.Report;
+
 namespace Proveout.Workshop;
 
 /// <summary>A photograph without what a camera writes beside the picture: place, time, device, names, small copies.</summary>

@@ -1,10 +1,10 @@
 using System.Buffers.Binary;
 using System.Text;
 
-namespace Proveout.Workshop;
+namespace Proveout.Publish.Report;
 
 /// <summary>The chunks of a PNG (ISO/IEC 15948, 5.3): only those that the picture needs are kept, so an unknown one cannot carry anything along.</summary>
-internal static class PngChunks
+public static class PngChunks
 {
     private const int SignatureBytes = 8;
     private const int FrameBytes = 12;

@@ -21,6 +21,7 @@ internal sealed class Workplace : IAsyncDisposable
             Measuring = new MeasuringDesk(journal),
             Editing = editing,
             Starting = new StartDesk(files, editing),
+            FormKeys = FormKeys.Beside(journal),
             Health = new HealthDesk(journal, file, TimeProvider.System),
         };
     }

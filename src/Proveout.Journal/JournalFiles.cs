@@ -49,7 +49,13 @@ public static class JournalFiles
     /// <summary>Says what can be read of a journal, damaged or not, without changing it and without the database.</summary>
     /// <exception cref="JournalUnavailableException">The file cannot be read at all.</exception>
     public static Task<RescueReport> SurveyAsync(string path, CancellationToken cancellation = default) =>
-        Task.Run(() => LossReport.Of(Read(path)), cancellation);
+        Task.Run(
+            () =>
+            {
+                using var salvage = Read(path);
+                return LossReport.Of(salvage);
+            },
+            cancellation);
 
     /// <summary>Saves what can be read of a damaged journal into a new one; the damaged file is left as it is.</summary>
     /// <param name="path">The damaged journal.</param>
@@ -59,7 +65,7 @@ public static class JournalFiles
     public static Task<RescueReport> RescueAsync(string path, string target, CancellationToken cancellation = default) => Task.Run(
         () =>
         {
-            var salvage = Read(path);
+            using var salvage = Read(path);
             var report = LossReport.Of(salvage);
             SqliteErrors.Translate(target, () => SqliteCopy.MakeEmpty(target));
             try

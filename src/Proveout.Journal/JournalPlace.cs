@@ -17,6 +17,9 @@ public static class JournalPlace
     public static Task<bool> HasJournalAsync(string place, CancellationToken cancellation = default) =>
         IsDatabase(place) ? PostgresJournal.ExistsAsync(place, cancellation) : Task.FromResult(File.Exists(place));
 
+    /// <summary>Keys that the servers of a journal share; null for one in a file.</summary>
+    public static ISharedKeys? KeysOf(IJournal journal) => (journal as PostgresJournal)?.Keys;
+
     /// <summary>Opens the journal, and makes it where there is none.</summary>
     /// <exception cref="JournalException">It cannot be opened.</exception>
     public static async Task<IJournal> OpenAsync(string place, TimeProvider clock, CancellationToken cancellation = default) => IsDatabase(place)

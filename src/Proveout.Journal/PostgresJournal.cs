@@ -6,9 +6,10 @@ namespace Proveout.Journal;
 public sealed class PostgresJournal : StoreJournal
 {
     private PostgresJournal(PostgresDatabase database, TimeProvider clock)
-        : base(new PostgresStore(database), clock)
-    {
-    }
+        : base(new PostgresStore(database), clock) => Keys = new PostgresKeys(database);
+
+    /// <summary>Keys that the servers of this journal share.</summary>
+    public ISharedKeys Keys { get; }
 
     /// <summary>Opens the journal in a database, and makes its tables where there are none.</summary>
     /// <param name="address">A URI as libpq defines it, without a password: <c>postgresql://user@server:5432/database</c>.</param>

@@ -1,10 +1,8 @@
 using System.Net;
 using Microsoft.AspNetCore.Builder;
-using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.HostFiltering;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Http.Features;
-using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
 using Proveout.Web.Access;
@@ -75,6 +73,7 @@ public static class BenchHost
         if (options.Metrics)
             builder.Services.AddSingleton<MeterBook>();
         var app = builder.Build();
+        FormGuard.MakeFirstKey(app.Services, desks.FormKeys);
         UseMiddleware(app, options.Opening);
         var workshop = app.MapWorkshop();
         MapPages(workshop, desks);
@@ -111,15 +110,7 @@ public static class BenchHost
             filter.IncludeFailureMessage = false;
         });
         services.Configure<FormOptions>(form => form.MultipartBodyLengthLimit = UploadLimits.RequestBytes);
-        // Keys live as long as the process: a form from before a restart comes back filled in and is sent again.
-        services.AddSingleton<IDataProtectionProvider, EphemeralDataProtectionProvider>();
-        services.AddAntiforgery(guard =>
-        {
-            guard.SuppressXFrameOptionsHeader = true;
-            guard.Cookie.Name = "form";
-            guard.Cookie.SameSite = SameSiteMode.Strict;
-            guard.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest;
-        });
+        FormGuard.Add(services, desks.FormKeys);
     }
 
     private static void UseMiddleware(WebApplication app, NetworkOpening? opening)

@@ -21,6 +21,9 @@ public sealed record Desks(IBench Bench, IDesignDesk Designs, IReceivingDesk Rec
     /// <summary>Begins machines from what a builder knows; none are begun without it.</summary>
     public StartDesk? Starting { get; init; }
 
+    /// <summary>Keys of forms that several servers share; each has its own without them.</summary>
+    public FormKeys? FormKeys { get; init; }
+
     /// <summary>Looks whether the bench can work; nobody can ask without it.</summary>
     public IHealthDesk? Health { get; init; }
 }

@@ -34,6 +34,7 @@ public sealed class JsonTests(TemporaryFolder folder) : IClassFixture<TemporaryF
         { "proveout-motor 1", ["motor", "--teeth", "20", "--current", "1.68", "--resistance", "1.65", "--inductance", "2.8", "--holding-torque", "0.44", "--mass", "0.5", "--acceleration", "5", "--speed", "300", "--belt-stiffness", "10000", "--loop", "1000", "--travel", "300", "--json"] },
         { "proveout-key 1", ["seal-key", "KEY", "--json"] },
         { "proveout-people 1", ["people", "list", "--journal", "JOURNAL", "--json"] },
+        { "proveout-access-notes 1", ["people", "access-notes", "--journal", "JOURNAL", "--json"] },
         { "proveout-join 1", ["people", "join", "Tove Lund", "--role", "checker", "--at", "http://bench.local:8015/", "--journal", "JOURNAL", "--json"] },
         { "proveout-rescue 1", ["rescue", "READINGS", "--json"] },
         { "proveout-refusal 1", ["review", "nowhere", "--json"] },

@@ -13,7 +13,7 @@ public sealed class PeopleTests(TemporaryFolder folder) : IClassFixture<Temporar
         var added = await Run.WithInputAsync(Password + "\n", "people", "add", "Mara Lindt", "--role", "builder", "--journal", journal);
         Assert.Equal((0, "Mara Lindt may sign in as a builder.\n", ""), (added.Exit, added.Output.ReplaceLineEndings("\n"), added.Error));
         await Run.OfAsync("people", "role", "mara lindt", "checker", "--journal", journal);
-        Assert.Matches(@"Mara Lindt\s+checker\s+password or join code\s+0", (await Run.OfAsync("people", "list", "--journal", journal)).Output);
+        Assert.Matches(@"Mara Lindt\s+checker\s+password or join code\s+no\s+0", (await Run.OfAsync("people", "list", "--journal", journal)).Output);
         Assert.Equal(0, (await Run.OfAsync("people", "remove", "Mara Lindt", "--journal", journal)).Exit);
         Assert.DoesNotContain("Mara", (await Run.OfAsync("people", "list", "--journal", journal)).Output, StringComparison.Ordinal);
     }
@@ -52,7 +52,19 @@ public sealed class PeopleTests(TemporaryFolder folder) : IClassFixture<Temporar
         Assert.DoesNotContain(code.Replace("-", "", StringComparison.Ordinal), await File.ReadAllTextAsync(folder.At("join.db") + ".access"), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task A_second_factor_that_nobody_put_on_cannot_be_taken_off()
+    {
+        var journal = folder.At("one-factor.db");
+        await Run.WithInputAsync(Password + "\n", "people", "add", "Mara Lindt", "--role", "builder", "--journal", journal);
+        var run = await Run.OfAsync("people", "second-factor-off", "Mara Lindt", "--journal", journal);
+        Assert.Equal(2, run.Exit);
+        Assert.Contains("Mara Lindt has no second factor.", run.Error, StringComparison.Ordinal);
+        Assert.Equal("Nothing yet.\n", (await Run.OfAsync("people", "access-notes", "--journal", journal)).Output.ReplaceLineEndings("\n"));
+    }
+
     [Theory]
+    [InlineData("people", "second-factor-off", "Nobody Known")]
     [InlineData("people", "join", "Nobody Known")]
     [InlineData("people", "remove", "Nobody Known")]
     [InlineData("people", "role", "Nobody Known", "reader")]

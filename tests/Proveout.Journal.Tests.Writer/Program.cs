@@ -10,6 +10,7 @@ using Proveout.Journal.Trials.Servers;
 // fill PATH BYTES: appends until the disk is full, then once more when it is no longer.
 // benches PLACE PERSON COUNT ENTRIES: that many benches at once, over all builds of the journal in turn, each entry sent twice.
 // servercrashes COUNT: the full trial of docs/methods/workshop.md.
+// large PATH MEGABYTES: a journal of that size with one bit flipped in each of many pages; rescue PATH NEW: what its rescue takes.
 // kills COUNT and powercuts COUNT and flips COUNT: the full trials; docs/methods/durability.md has the figures.
 try
 {
@@ -26,6 +27,12 @@ try
             return 0;
         case ["servercrashes", var count]:
             Console.WriteLine(await ServerCrashTrial.RunAsync(Number(count), benches: 16, seed: 20310314));
+            return 0;
+        case ["large", var path, var megabytes]:
+            Console.WriteLine(await RescueTrial.MakeAsync(path, Number(megabytes), seed: 20310314));
+            return 0;
+        case ["rescue", var path, var target]:
+            Console.WriteLine(await RescueTrial.RunAsync(path, target));
             return 0;
         case ["record", var path, var log, var sessions, var entries]:
             await Writing.RecordAsync(path, log, new Life(Number(sessions), Number(entries)));

@@ -50,6 +50,7 @@ namespace Proveout.Cli;
 [JsonSerializable(typeof(PieceShape))]
 [JsonSerializable(typeof(PieceFilesShape))]
 [JsonSerializable(typeof(PeopleShape))]
+[JsonSerializable(typeof(AccessNotesShape))]
 [JsonSerializable(typeof(JoinShape))]
 internal sealed partial class JsonShapes : JsonSerializerContext
 {

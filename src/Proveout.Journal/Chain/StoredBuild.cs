@@ -4,6 +4,9 @@ namespace Proveout.Journal.Chain;
 internal sealed record StoredBuild(
     byte[] Id, byte[] Serial, byte[] MachineName, byte[] MachineFingerprint, byte[] Builder, byte[] Started, byte[] Hash)
 {
+    /// <summary>What the hash of a build begins with.</summary>
+    public static ReadOnlySpan<byte> Title => "proveout-build 1"u8;
+
     public static StoredBuild From(BuildDraft draft, DateTimeOffset started)
     {
         var unsealed = new StoredBuild(
@@ -13,7 +16,7 @@ internal sealed record StoredBuild(
     }
 
     public byte[] ComputeHash() =>
-        CanonicalForm.Hash("proveout-build 1"u8, Id, Serial, MachineName, MachineFingerprint, Builder, Started);
+        CanonicalForm.Hash(Title, Id, Serial, MachineName, MachineFingerprint, Builder, Started);
 
     /// <exception cref="JournalDamagedException">A field holds what no build can hold.</exception>
     public Build Decode()

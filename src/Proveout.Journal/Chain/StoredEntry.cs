@@ -7,6 +7,9 @@ internal sealed record StoredEntry(
     byte[] BuildId, long Sequence, byte[] Key, byte[] Recorded, byte[] Person, byte[] Instrument, byte[] Content,
     byte[] PreviousHash, byte[] Hash)
 {
+    /// <summary>What the hash of an entry begins with.</summary>
+    public static ReadOnlySpan<byte> Title => "proveout-entry 1"u8;
+
     public static StoredEntry From(Guid buildId, EntryDraft draft, DateTimeOffset recorded, StoredEnd end)
     {
         var unsealed = new StoredEntry(
@@ -17,7 +20,7 @@ internal sealed record StoredEntry(
 
     public byte[] ComputeHash() =>
         CanonicalForm.Hash(
-            "proveout-entry 1"u8, PreviousHash, BuildId, FieldText.Write(Sequence), Key, Recorded, Person, Instrument, Content);
+            Title, PreviousHash, BuildId, FieldText.Write(Sequence), Key, Recorded, Person, Instrument, Content);
 
     /// <summary>Whether the entry was made from an equal draft for the same build.</summary>
     public bool IsOf(Guid buildId, EntryDraft draft) =>

@@ -83,7 +83,7 @@ internal sealed class PostgresDatabase : IDisposable
     public void Dispose() => _connections.Dispose();
 
     // Repeatable read: all statements see the one moment of the first.
-    private T Read<T>(Func<NpgsqlConnection, T> work) => Again(() =>
+    internal T Read<T>(Func<NpgsqlConnection, T> work) => Again(() =>
     {
         using var connection = _connections.OpenConnection();
         using var transaction = connection.BeginTransaction(IsolationLevel.RepeatableRead);
@@ -92,7 +92,7 @@ internal sealed class PostgresDatabase : IDisposable
 
     // Read committed: each statement sees all that is committed, so that who has waited for an end sees where it is now and what was recorded meanwhile.
     // Repeatable read would refuse everybody who waited.
-    private T Write<T>(Func<NpgsqlConnection, T> work) => Again(() =>
+    internal T Write<T>(Func<NpgsqlConnection, T> work) => Again(() =>
     {
         using var connection = _connections.OpenConnection();
         using var transaction = connection.BeginTransaction(IsolationLevel.ReadCommitted);

@@ -1,4 +1,4 @@
-using System.Buffers.Binary;
+using System.Security.Cryptography;
 using Proveout.Journal.Chain;
 
 namespace Proveout.Journal.Rescue;
@@ -8,20 +8,26 @@ namespace Proveout.Journal.Rescue;
 /// </summary>
 internal static class Mending
 {
-    // Some eight thousand hashes: a tenth of a second.
+    // Some thirty thousand hashes: a tenth of a second.
     private const int MostBytes = 4096;
+
+    private const int SequenceBits = 64;
 
     public static StoredEntry? Of(StoredEntry entry)
     {
         var computed = entry.ComputeHash();
         if (DifferByOneBit(computed, entry.Hash))
             return entry with { Hash = computed };
-        byte[][] fields =
-        [
-            [.. entry.BuildId], [.. BitConverter.GetBytes(BinaryPrimitives.ReverseEndianness(entry.Sequence))], [.. entry.Key], [.. entry.Recorded],
-            [.. entry.Person], [.. entry.Instrument], [.. entry.Content], [.. entry.PreviousHash],
-        ];
-        return FlipUntil(fields, each => Entry(each, entry.Hash) is var tried && Same(tried.ComputeHash(), entry.Hash)) ? Entry(fields, entry.Hash) : null;
+        byte[][] fields = [entry.PreviousHash, entry.BuildId, FieldText.Write(entry.Sequence), entry.Key, entry.Recorded, entry.Person, entry.Instrument, entry.Content];
+        if (IsTooLong(fields))
+            return null;
+        // The sequence is kept as a number and hashed as digits.
+        for (var bit = 0; bit < SequenceBits; bit++)
+            if (entry with { Sequence = entry.Sequence ^ (1L << bit) } is var tried && Same(tried.ComputeHash(), entry.Hash))
+                return tried;
+        return Mended(StoredEntry.Title, fields, entry.Hash, isTried: field => field != 2) is { } mended
+            ? new StoredEntry(mended[1], entry.Sequence, mended[3], mended[4], mended[5], mended[6], mended[7], mended[0], entry.Hash)
+            : null;
     }
 
     public static StoredBuild? Of(StoredBuild build)
@@ -29,32 +35,44 @@ internal static class Mending
         var computed = build.ComputeHash();
         if (DifferByOneBit(computed, build.Hash))
             return build with { Hash = computed };
-        byte[][] fields =
-            [[.. build.Id], [.. build.Serial], [.. build.MachineName], [.. build.MachineFingerprint], [.. build.Builder], [.. build.Started]];
-        return FlipUntil(fields, each => Same(Build(each, build.Hash).ComputeHash(), build.Hash)) ? Build(fields, build.Hash) : null;
+        byte[][] fields = [build.Id, build.Serial, build.MachineName, build.MachineFingerprint, build.Builder, build.Started];
+        return !IsTooLong(fields) && Mended(StoredBuild.Title, fields, build.Hash, isTried: _ => true) is { } mended
+            ? new StoredBuild(mended[0], mended[1], mended[2], mended[3], mended[4], mended[5], build.Hash)
+            : null;
     }
 
-    private static StoredEntry Entry(byte[][] fields, byte[] hash) => new(
-        fields[0], BinaryPrimitives.ReadInt64BigEndian(fields[1]), fields[2], fields[3], fields[4], fields[5], fields[6], fields[7], hash);
-
-    private static StoredBuild Build(byte[][] fields, byte[] hash) =>
-        new(fields[0], fields[1], fields[2], fields[3], fields[4], fields[5], hash);
-
-    /// <summary>Leaves the fields mended and returns true, or leaves them as they were.</summary>
-    private static bool FlipUntil(byte[][] fields, Func<byte[][], bool> isRight)
+    /// <summary>The fields with the one bit put back that gives the hash; null when none does.</summary>
+    private static byte[][]? Mended(ReadOnlySpan<byte> title, byte[][] fields, byte[] hash, Func<int, bool> isTried)
     {
-        if (fields.Sum(field => field.Length) > MostBytes)
-            return false;
-        foreach (var field in fields)
-            for (var bit = 0; bit < field.Length * 8; bit++)
+        if (DigestOf(hash) is not { } wanted)
+            return null;
+        // Written once and flipped in place: a large file has thousands of rows to mend, and each has thousands of bits.
+        Span<int> starts = stackalloc int[fields.Length];
+        var bytes = CanonicalForm.Bytes(title, fields, starts);
+        Span<byte> digest = stackalloc byte[SHA256.HashSizeInBytes];
+        for (var field = 0; field < fields.Length; field++)
+            for (var bit = 0; isTried(field) && bit < fields[field].Length * 8; bit++)
             {
-                field[bit / 8] ^= (byte)(1 << (bit % 8));
-                if (isRight(fields))
-                    return true;
-                field[bit / 8] ^= (byte)(1 << (bit % 8));
+                ref var flipped = ref bytes[starts[field] + (bit / 8)];
+                flipped ^= (byte)(1 << (bit % 8));
+                SHA256.HashData(bytes, digest);
+                if (digest.SequenceEqual(wanted))
+                    return With(fields, field, bytes.AsSpan(starts[field], fields[field].Length).ToArray());
+                flipped ^= (byte)(1 << (bit % 8));
             }
-        return false;
+        return null;
     }
+
+    private static byte[][] With(byte[][] fields, int place, byte[] mended) => [.. fields.Select((field, at) => at == place ? mended : field)];
+
+    // Only what is written as we write hashes can be the hash of anything.
+    private static byte[]? DigestOf(byte[] hash)
+    {
+        var text = FieldText.Read(hash);
+        return text.Length == 2 * SHA256.HashSizeInBytes && text.All(char.IsAsciiHexDigitLower) ? Convert.FromHexString(text) : null;
+    }
+
+    private static bool IsTooLong(byte[][] fields) => fields.Sum(field => (long)field.Length) > MostBytes;
 
     private static bool DifferByOneBit(byte[] one, byte[] other) =>
         one.Length == other.Length && one.Zip(other).Sum(pair => byte.PopCount((byte)(pair.First ^ pair.Second))) == 1;

@@ -25,35 +25,50 @@ internal sealed class PageFile : IDisposable
 
     private int PagesInFile => (int)((_file.Length + Layout.PageSize - 1) / Layout.PageSize);
 
-    /// <summary>The database first, then what was written ahead, older before newer.</summary>
+    /// <summary>The database first, then what was written ahead, older before newer. Each is there until the next is asked for.</summary>
     public IEnumerable<byte[]> Images()
     {
+        var page = new byte[Layout.PageSize];
         for (var number = 1; number <= PagesInFile; number++)
-            if (FromFile(number) is { } page)
+            if (ReadFromFile(number, page))
                 yield return page;
         for (var frame = 0; frame < (_ahead?.Frames ?? 0); frame++)
-            yield return _ahead!.Page(frame).ToArray();
+        {
+            _ahead!.Page(frame).CopyTo(page);
+            yield return page;
+        }
     }
 
-    /// <summary>What may stand under a page number: written ahead, and in the file.</summary>
-    public IEnumerable<byte[]> Versions(int number)
-    {
-        if (_newestFrames.TryGetValue(number, out var frame))
-            yield return _ahead!.Page(frame).ToArray();
-        if (FromFile(number) is { } page)
-            yield return page;
-    }
+    /// <summary>Reads what stands under a page number: as last written ahead, or as it is in the file; the other where there is but one.</summary>
+    /// <param name="number">The number; none of the file gives false.</param>
+    /// <param name="isNewest">Whether what was written ahead comes first.</param>
+    /// <param name="page">Takes the page.</param>
+    public bool Read(int number, bool isNewest, Span<byte> page) => isNewest
+        ? ReadAhead(number, page) || ReadFromFile(number, page)
+        : ReadFromFile(number, page) || ReadAhead(number, page);
+
+    /// <summary>Whether a page stands both in the file and in what was written ahead.</summary>
+    public bool HasTwo(int number) => _newestFrames.ContainsKey(number) && number >= 1 && number <= PagesInFile;
 
     public void Dispose() => _file.Dispose();
 
-    private byte[]? FromFile(int number)
+    private bool ReadAhead(int number, Span<byte> page)
+    {
+        if (!_newestFrames.TryGetValue(number, out var frame))
+            return false;
+        _ahead!.Page(frame).CopyTo(page);
+        return true;
+    }
+
+    private bool ReadFromFile(int number, Span<byte> page)
     {
         if (number < 1 || number > PagesInFile)
-            return null;
-        var page = new byte[Layout.PageSize];
-        _file.Position = (long)(number - 1) * Layout.PageSize;
+            return false;
         // A file that was cut off has a last page that is filled up with zeros here.
-        _file.ReadAtLeast(page, page.Length, throwOnEndOfStream: false);
-        return page;
+        var (at, offset) = (0, (long)(number - 1) * Layout.PageSize);
+        while (at < page.Length && RandomAccess.Read(_file.SafeFileHandle, page[at..], offset + at) is > 0 and var read)
+            at += read;
+        page[at..].Clear();
+        return true;
     }
 }

@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using System.Security.Cryptography;
 
 namespace Proveout.Journal.Rescue;
 
@@ -7,53 +8,63 @@ namespace Proveout.Journal.Rescue;
 /// its list of cells, the pages above it. What a row says is proven afterwards by its hash.
 /// </summary>
 /// <param name="pages">The file.</param>
-internal sealed class RowScan(PageFile pages)
+/// <param name="chain">Puts rows of it together.</param>
+/// <param name="take">Takes each row; the same row in another image of its page is handed over once.</param>
+internal sealed class RowScan(PageFile pages, RowChain chain, Action<FoundRow> take)
 {
-    public IEnumerable<FoundRow> All()
+    private readonly HashSet<UInt128> _seen = [];
+
+    public void Run()
     {
         foreach (var page in pages.Images())
             for (var at = 0; at < page.Length; at++)
                 if (RowHeader.At(page.AsSpan(at)) is { } header)
-                    foreach (var row in Rows(page, at, header))
-                        yield return row;
+                    TakeAt(page.AsSpan(at), header);
     }
 
-    private IEnumerable<FoundRow> Rows(byte[] page, int at, RowHeader header)
+    private void TakeAt(ReadOnlySpan<byte> rest, RowHeader header)
     {
         if (header.Payload > Math.Min(pages.Bytes, int.MaxValue))
-            yield break;
+            return;
         var payload = (int)header.Payload;
         var most = header.Shape is RowShape.Entry or RowShape.End ? pages.Layout.MostInIndex : pages.Layout.MostInTable;
         var local = pages.Layout.Local(payload, most);
-        if (at + local > page.Length)
-            yield break;
-        if (local == payload)
+        var isWhole = local == payload;
+        if ((isWhole ? local : local + 4) > rest.Length || !IsNew(rest[..(isWhole ? local : local + 4)]))
+            return;
+        if (isWhole)
         {
-            yield return new FoundRow(header.Shape, Fields(page.AsSpan(at, payload), header));
-            yield break;
+            take(Row(rest[..payload], header, rest[..local], next: 0, isNewest: true));
+            return;
         }
-        if (at + local + 4 > page.Length)
-            yield break;
-        var next = (int)BinaryPrimitives.ReadUInt32BigEndian(page.AsSpan(at + local));
-        foreach (var isNewest in (bool[])[true, false])
-            if (Whole(page.AsSpan(at, local).ToArray(), payload, next, isNewest) is { } whole)
-                yield return new FoundRow(header.Shape, Fields(whole, header));
+        var next = (int)BinaryPrimitives.ReadUInt32BigEndian(rest[local..]);
+        TakeChain(rest[..local], header, next, isNewest: true);
+        // The other versions of its pages, where there are any.
+        if (chain.HadTwo)
+            TakeChain(rest[..local], header, next, isNewest: false);
     }
 
-    /// <summary>The payload put together with its overflow pages, either each as last written or each as it is in the file.</summary>
-    private byte[]? Whole(byte[] local, int payload, int next, bool isNewest)
+    private void TakeChain(ReadOnlySpan<byte> local, RowHeader header, int next, bool isNewest)
     {
-        using var whole = new MemoryStream(Math.Min(payload, 1 << 20));
-        whole.Write(local);
-        while (whole.Length < payload)
-        {
-            var versions = pages.Versions(next);
-            if ((isNewest ? versions.FirstOrDefault() : versions.LastOrDefault()) is not { } page)
-                return null;
-            whole.Write(page, 4, (int)Math.Min(pages.Layout.InOverflow, payload - whole.Length));
-            next = (int)BinaryPrimitives.ReadUInt32BigEndian(page);
-        }
-        return whole.ToArray();
+        if (chain.Whole(local, (int)header.Payload, next, isNewest) is { Length: > 0 } whole)
+            take(Row(whole, header, local, next, isNewest));
+    }
+
+    // The same bytes with the same page to go on in are the same row.
+    private bool IsNew(ReadOnlySpan<byte> row)
+    {
+        Span<byte> digest = stackalloc byte[SHA256.HashSizeInBytes];
+        SHA256.HashData(row, digest);
+        return _seen.Add(BinaryPrimitives.ReadUInt128BigEndian(digest));
+    }
+
+    private static FoundRow Row(ReadOnlySpan<byte> payload, RowHeader header, ReadOnlySpan<byte> local, int next, bool isNewest)
+    {
+        if (header.Shape != RowShape.File)
+            return new FoundRow(header.Shape, Fields(payload, header));
+        var length = (int)RowHeader.Size(header.Types[1]);
+        var start = payload.Length - length;
+        return new FoundRow(header.Shape, []) { File = new FoundFile(Fingerprint.OfBytes(payload.Slice(start, length)), local.ToArray(), payload.Length, start, length, next, isNewest) };
     }
 
     private static byte[][] Fields(ReadOnlySpan<byte> payload, RowHeader header)

@@ -4,20 +4,20 @@ using Proveout.Journal.Chain;
 namespace Proveout.Journal.Rescue;
 
 /// <summary>Everything that can be read from the bytes of a journal file, sorted by build and proven by hashes.</summary>
-internal sealed class Salvage
+internal sealed class Salvage : IDisposable
 {
     private readonly Dictionary<string, SalvagedBuild> _builds = [];
     private readonly List<StoredEntry> _doubtful = [];
+    private readonly PageFile _pages;
+    private readonly RowChain _chain;
 
-    private Salvage()
-    {
-    }
+    private Salvage(PageFile pages) => (_pages, _chain) = (pages, new RowChain(pages));
 
     public IEnumerable<SalvagedBuild> Builds =>
         _builds.Values.OrderBy(build => build.Record is null ? "" : FieldText.Read(build.Record.Started), StringComparer.Ordinal).ThenBy(build => build.Id, StringComparer.Ordinal);
 
-    /// <summary>Photographs and data files by the SHA-256 of the bytes that are there.</summary>
-    public Dictionary<string, byte[]> Files { get; } = [];
+    /// <summary>Where photographs and data files stand, by the SHA-256 of the bytes that are there.</summary>
+    public Dictionary<string, FoundFile> Files { get; } = [];
 
     /// <summary>What was put right, in sentences.</summary>
     public List<string> Mended { get; } = [];
@@ -27,13 +27,25 @@ internal sealed class Salvage
 
     public static Salvage Of(string path)
     {
-        var salvage = new Salvage();
-        using (var pages = new PageFile(path))
-            foreach (var row in new RowScan(pages).All())
-                salvage.Take(row);
-        salvage.Sort();
-        return salvage;
+        var salvage = new Salvage(new PageFile(path));
+        try
+        {
+            new RowScan(salvage._pages, salvage._chain, salvage.Take).Run();
+            salvage.Sort();
+            return salvage;
+        }
+        catch
+        {
+            salvage.Dispose();
+            throw;
+        }
     }
+
+    /// <summary>The bytes of a file, read now; null when it was not found.</summary>
+    /// <exception cref="JournalUnavailableException">They are no longer those that were found.</exception>
+    public byte[]? ReadFile(string sha256) => Files.TryGetValue(sha256, out var file) ? _chain.Read(file) : null;
+
+    public void Dispose() => _pages.Dispose();
 
     private void Take(FoundRow row)
     {
@@ -51,7 +63,7 @@ internal sealed class Salvage
                     Of(fields[0]).Add(new StoredEnd(row.Number(1), fields[2]));
                 break;
             case RowShape.File:
-                Files.TryAdd(Fingerprint.OfBytes(fields[1]), fields[1]);
+                Files.TryAdd(row.File!.Sha256, row.File);
                 break;
             case RowShape.Seal:
                 Take(fields, row.Number(1));

@@ -71,9 +71,9 @@ internal sealed class WriteAheadFile
         if (!File.Exists(path))
             return [];
         using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-        using var bytes = new MemoryStream();
-        file.CopyTo(bytes);
-        return bytes.ToArray();
+        var bytes = new byte[file.Length];
+        var read = file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
+        return read == bytes.Length ? bytes : bytes[..read];
     }
 
     private ReadOnlySpan<byte> Frame(int frame) =>

@@ -20,20 +20,20 @@ internal static class SqliteRescue
         Run(connection, SqliteFile.Sql.Tables);
         var rows = new SqlRows(connection, SqliteFile.Sql);
         foreach (var build in salvage.Builds)
-            Write(connection, rows, build, salvage.Files);
+            Write(connection, rows, build, salvage);
         Run(connection, SqliteFile.Sql.Guards);
         transaction.Commit();
         return true;
     });
 
-    private static void Write(SqliteConnection connection, SqlRows rows, SalvagedBuild build, Dictionary<string, byte[]> files)
+    private static void Write(SqliteConnection connection, SqlRows rows, SalvagedBuild build, Salvage salvage)
     {
         var record = build.Record ?? Usable(rows, build.DoubtfulRecord) ?? StandIn(build);
         rows.Add(record);
         foreach (var entry in build.Entries.Values)
         {
             rows.Add(entry);
-            if (Kept(entry) is { } file && files.TryGetValue(file.Sha256, out var bytes))
+            if (Kept(entry) is { } file && salvage.ReadFile(file.Sha256) is { } bytes)
                 rows.Keep(file.Sha256, bytes);
         }
         var end = build.End is { } known && known.Entries >= build.Recorded ? known

@@ -15,6 +15,9 @@ internal sealed partial class SqlText(string folder)
     /// <summary>The triggers that keep them as they are.</summary>
     public string Guards => Read(folder, "guards.sql");
 
+    /// <summary>What servers share beside the journal.</summary>
+    public string Keys => Read(folder, "keys.sql");
+
     /// <summary>What turns the format before into the one given.</summary>
     public string Upgrade(long format) => Read(folder, $"upgrade-{format}.sql");
 

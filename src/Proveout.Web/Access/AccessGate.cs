@@ -27,9 +27,9 @@ internal sealed class AccessGate(RequestDelegate next, SignInDesk desk, AccessNe
     }
 
     // A form is not sent on to another page: "back" still has what was typed.
-    private static Task AskWhoAsync(HttpContext context) => HttpMethods.IsGet(context.Request.Method)
+    private Task AskWhoAsync(HttpContext context) => HttpMethods.IsGet(context.Request.Method)
         ? new SeeOther(Addresses.SignInFor(context.Request)).ExecuteAsync(context)
-        : PageResult.Of<SignInPage>(SignInView.Late, StatusCodes.Status401Unauthorized).ExecuteAsync(context);
+        : PageResult.Of<SignInPage>(SignInView.Late with { AsksForCode = desk.AsksForCodes }, StatusCodes.Status401Unauthorized).ExecuteAsync(context);
 
     private Task RefuseRole(HttpContext context, SignedIn who)
     {

@@ -14,6 +14,10 @@ internal sealed partial class AccessNews(ILogger<AccessNews> log)
 
     public void WentOut(SignedIn who) => LogWentOut(who.Name);
 
+    public void Changed(SignedIn who, Caller caller, string what) => LogChanged(who.Name, what, caller.Device);
+
+    public void ChangeRefused(SignedIn who, Caller caller) => LogChangeRefused(who.Name, caller.Device);
+
     public void NotAllowed(SignedIn who, string method) => LogNotAllowed(who.Name, RolePolicy.Word(who.Role), method);
 
     [LoggerMessage(1, LogLevel.Information, "{Person} ({Role}) came in by {Means} on a {Device}.")]
@@ -27,4 +31,10 @@ internal sealed partial class AccessNews(ILogger<AccessNews> log)
 
     [LoggerMessage(4, LogLevel.Warning, "{Person} ({Role}) asked with {Method} for what that role may not do.")]
     private partial void LogNotAllowed(string person, string role, string method);
+
+    [LoggerMessage(5, LogLevel.Warning, "{Person}: {What}, on a {Device}.")]
+    private partial void LogChanged(string person, string what, string device);
+
+    [LoggerMessage(6, LogLevel.Warning, "A change of the second factor of {Person} was refused on a {Device}.")]
+    private partial void LogChangeRefused(string person, string device);
 }

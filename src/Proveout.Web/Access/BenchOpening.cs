@@ -9,6 +9,7 @@ using Microsoft.AspNetCore.Routing;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.DependencyInjection;
 using Proveout.Web.Pages.Devices;
+using Proveout.Web.Pages.SecondFactor;
 using Proveout.Web.Pages.SignIn;
 using Proveout.Workshop;
 
@@ -23,6 +24,7 @@ internal static class BenchOpening
             return;
         services.AddSingleton<IAttemptLimits>(_ => new AttemptLimits(opening.Clock));
         services.AddSingleton(provider => new SignInDesk(opening.Store, provider.GetRequiredService<IAttemptLimits>(), opening.Clock));
+        services.AddSingleton(provider => new SecondFactorDesk(opening.Store, provider.GetRequiredService<IAttemptLimits>(), opening.Clock));
         services.AddSingleton<AccessNews>();
         if (opening.Certificate is not null)
             services.PostConfigure<AntiforgeryOptions>(guard => (guard.Cookie.Name, guard.Cookie.SecurePolicy) = ("__Host-form", CookieSecurePolicy.Always));
@@ -35,6 +37,7 @@ internal static class BenchOpening
             return;
         SignInEndpoints.Map(routes);
         DevicesEndpoints.Map(routes);
+        SecondFactorEndpoints.Map(routes);
     }
 
     /// <summary>Takes a proxy's word on the caller's address and on TLS, and only the named proxies'. The name that was called is not taken from them: they pass it on.</summary>

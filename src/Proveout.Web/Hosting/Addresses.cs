@@ -49,6 +49,8 @@ internal static class Addresses
 
     public const string Devices = "/devices";
 
+    public const string SecondFactor = "/second-factor";
+
     /// <summary>The sign-in, which then goes on to the page that was asked for.</summary>
     public static string SignInFor(HttpRequest request) =>
         request.Path == Front ? SignIn : $"{SignIn}?to={Uri.EscapeDataString(request.Path.ToUriComponent() + request.QueryString.ToUriComponent())}";

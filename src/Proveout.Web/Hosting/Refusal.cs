@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Http;
 using Proveout.Engine.Machine;
 
 namespace Proveout.Web.Hosting;
@@ -8,5 +9,9 @@ namespace Proveout.Web.Hosting;
 /// <param name="Typed">Fields and their texts.</param>
 public sealed record Refusal(string Form, IReadOnlyList<string> Sentences, IReadOnlyDictionary<string, string> Typed)
 {
+    /// <summary>429 when the refusal is for too many tries (RFC 6585, 4), else 422.</summary>
+    public static int StatusOf(IReadOnlyList<Diagnostic> diagnostics) =>
+        diagnostics.Any(diagnostic => diagnostic.Rule == "too-many-tries") ? StatusCodes.Status429TooManyRequests : StatusCodes.Status422UnprocessableEntity;
+
     public static string Sentence(Diagnostic diagnostic) => $"{diagnostic.Message} {diagnostic.Mend}".Trim();
 }

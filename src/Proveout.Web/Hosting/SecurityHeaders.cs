@@ -35,7 +35,9 @@ internal sealed class SecurityHeaders(RequestDelegate next)
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
         // Pages are asked for anew each time, yet may be kept for "back", so that what was typed in a form is still there.
-        if (!headers.CacheControl.ToString().Contains("immutable", StringComparison.Ordinal))
+        if (ShownOnce.Is(context))
+            headers.CacheControl = "no-store";
+        else if (!headers.CacheControl.ToString().Contains("immutable", StringComparison.Ordinal))
             headers.CacheControl = "private, no-cache";
         headers.Remove("Pragma");
         return Task.CompletedTask;

@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace Proveout.Workshop;
 
 /// <summary>Who may come in, and who is in.</summary>
@@ -6,8 +8,21 @@ namespace Proveout.Workshop;
 /// <param name="Sessions">Devices that are signed in.</param>
 public sealed record AccessBook(IReadOnlyList<KnownPerson> People, IReadOnlyList<JoinCode> Codes, IReadOnlyList<AccessSession> Sessions)
 {
+    private const int MostNotes = 500;
+
     /// <summary>Nobody.</summary>
     public static AccessBook Empty { get; } = new([], [], []);
+
+    /// <summary>What was done to ways in, the last at the end; null in a file of before there were any.</summary>
+    public IReadOnlyList<AccessNote>? Notes { get; init; }
+
+    /// <summary>What was done to ways in, the last at the end.</summary>
+    [JsonIgnore]
+    public IReadOnlyList<AccessNote> NotesOrNone => Notes ?? [];
+
+    /// <summary>Whether anybody has to show a second factor, so that the way in has a field for it.</summary>
+    [JsonIgnore]
+    public bool AsksForCodes => People.Any(person => person.Second is { IsOn: true });
 
     /// <summary>The person of a name, or null.</summary>
     public KnownPerson? Find(string name) => People.FirstOrDefault(person => person.IsCalled(name));
@@ -24,6 +39,10 @@ public sealed record AccessBook(IReadOnlyList<KnownPerson> People, IReadOnlyList
 
     /// <summary>The book with a person in the place of what the book knew under that identifier.</summary>
     public AccessBook With(KnownPerson person) => this with { People = [.. People.Where(other => other.Id != person.Id), person] };
+
+    /// <summary>The book with a note of what was done; the oldest of very many go.</summary>
+    public AccessBook Noting(KnownPerson person, AccessEvent what, DateTimeOffset when) =>
+        this with { Notes = [.. NotesOrNone.TakeLast(MostNotes - 1), new AccessNote(when, person.Id, person.Name, what)] };
 
     /// <summary>The book without a person, and without the sessions and codes of that person.</summary>
     public AccessBook Without(Guid person) => ButOut(person) with { People = [.. People.Where(other => other.Id != person)] };

@@ -10,6 +10,9 @@ namespace Proveout.Workshop;
 public sealed class AccessStore(string path)
 {
     private const string Format = "proveout-access 1";
+
+    // An earlier program would not ask for second factors, and forget them when it writes: it refuses this one.
+    private const string FormatWithSecondFactors = "proveout-access 2";
     private const long MostBytes = 10_000_000;
     private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(10);
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(20);
@@ -32,7 +35,7 @@ public sealed class AccessStore(string path)
             if (stream.Length > MostBytes)
                 throw NoBook(null);
             var kept = JsonSerializer.Deserialize(stream, AccessJson.Default.AccessPage);
-            return kept is { Format: Format, Book: { People: not null, Codes: not null, Sessions: not null } book } ? book : throw NoBook(null);
+            return kept is { Format: Format or FormatWithSecondFactors, Book: { People: not null, Codes: not null, Sessions: not null } book } ? book : throw NoBook(null);
         }
         catch (JsonException cause)
         {
@@ -86,7 +89,7 @@ public sealed class AccessStore(string path)
         File.Delete(unfinished);
         using (var stream = new FileStream(unfinished, Private(FileMode.CreateNew)))
         {
-            JsonSerializer.Serialize(stream, new AccessPage(Format, book), AccessJson.Default.AccessPage);
+            JsonSerializer.Serialize(stream, new AccessPage(book.AsksForCodes ? FormatWithSecondFactors : Format, book), AccessJson.Default.AccessPage);
             stream.Flush(flushToDisk: true);
         }
 

@@ -8,6 +8,9 @@ namespace Proveout.Workshop;
 /// <param name="Added">When, in universal time.</param>
 public sealed record KnownPerson(Guid Id, string Name, AccessRole Role, string Password, DateTimeOffset Added)
 {
+    /// <summary>What the person has to show besides the password; null when nothing is.</summary>
+    public SecondFactor? Second { get; init; }
+
     /// <summary>Whether a name, however its letters are cased, is this person's.</summary>
     public bool IsCalled(string name) => PersonName.Same(Name, name);
 }

@@ -41,6 +41,20 @@ public sealed class PeopleDesk(AccessStore store, TimeProvider clock)
             return (book.With(changed).ButOut(person.Id), changed);
         });
 
+    /// <summary>Takes a person's second factor off, for somebody who lost it; it stays in the record of access.</summary>
+    public Outcome<KnownPerson> TakeSecondFactorOff(string name) => store.Change(book =>
+    {
+        if (book.Find(name) is not { } person)
+            return (book, Refused(AccessRefusals.NoSuchPerson(name)));
+        if (person.Second is not { IsOn: true })
+            return (book, Refused(AccessRefusals.NoSecondFactor(person.Name)));
+        var without = person with { Second = null };
+        return (book.With(without).ButOut(person.Id).Noting(without, AccessEvent.TakenOffAtBench, clock.GetUtcNow()), Outcome.Of(without));
+    });
+
+    /// <summary>What was done to second factors, the last first.</summary>
+    public IReadOnlyList<AccessNote> Notes() => [.. store.Read().NotesOrNone.Reverse()];
+
     /// <summary>Takes a person out of the book; every device of the person is out at once.</summary>
     public Outcome<KnownPerson> Remove(string name) => Change(name, (book, person) => (book.Without(person.Id), person));
 

@@ -11,28 +11,29 @@ public sealed class SignInDesk(AccessStore store, IAttemptLimits limits, TimePro
     // Tries of codes are counted together, because a code names nobody.
     private const string AnyCode = "";
 
-    /// <summary>Signs a person in with a password.</summary>
-    public async Task<Outcome<Admittance>> SignInAsync(string name, string password, Caller caller, CancellationToken cancellation)
-    {
-        if (limits.WaitFor(caller.Address, name) is { } wait)
-            return Refused(AccessRefusals.TooMany(wait));
-        using var turn = await limits.TurnAsync(cancellation);
-        if (turn is null)
-            return Refused(AccessRefusals.TooMany(TimeSpan.FromSeconds(5)));
-        var person = store.Read().Find(name);
-        // A longer one was never taken, so that it need not be computed.
-        if (password.Length > PasswordRules.Longest || !await Task.Run(() => PasswordHash.Fits(password, person?.Password), cancellation))
-        {
-            limits.Failed(caller.Address, name);
-            return Refused(AccessRefusals.WrongPassword());
-        }
+    private readonly PersonProof _proof = new(store, limits, clock);
 
-        limits.Succeeded(caller.Address, name);
-        return store.Change(book => book.Find(person!.Id) is { } still && still.Password == person.Password ? Admit(book, still, caller) : (book, Refused(AccessRefusals.WrongPassword())));
+    /// <summary>Whether the way in has to have a field for a second factor.</summary>
+    public bool AsksForCodes => store.Read().AsksForCodes;
+
+    /// <summary>Signs a person in with a password and, where the person has put one on, a second factor.</summary>
+    /// <param name="name">The name.</param>
+    /// <param name="password">The password.</param>
+    /// <param name="code">A one-time code or a code on paper; of no account for who has no second factor.</param>
+    /// <param name="caller">Where the try is from.</param>
+    /// <param name="cancellation">Gives up.</param>
+    public async Task<Outcome<Admittance>> SignInAsync(string name, string password, string code, Caller caller, CancellationToken cancellation)
+    {
+        var proven = await _proof.TryAsync(name, password, code, caller.Address, cancellation);
+        if (proven.Value is not { } person)
+            return Outcome.Refused<Admittance>(proven.Diagnostics);
+        return store.Change(book => book.Find(person.Id) is { } still && still.Password == person.Password
+            ? Admit(book, still, caller)
+            : (book, Refused(AccessRefusals.WrongPassword(book.AsksForCodes))));
     }
 
-    /// <summary>Signs a person in with a join code, which then has one use less.</summary>
-    public async Task<Outcome<Admittance>> JoinAsync(string code, Caller caller, CancellationToken cancellation)
+    /// <summary>Signs a person in with a join code, which then has one use less. It stands for the password, not for a second factor.</summary>
+    public async Task<Outcome<Admittance>> JoinAsync(string code, string oneTime, Caller caller, CancellationToken cancellation)
     {
         if (limits.WaitFor(caller.Address, AnyCode) is { } wait)
             return Refused(AccessRefusals.TooMany(wait));
@@ -42,7 +43,7 @@ public sealed class SignInDesk(AccessStore store, IAttemptLimits limits, TimePro
         var typed = Secrets.PlainCode(code);
         var codes = store.Read().Swept(clock.GetUtcNow()).Codes;
         var hash = await Task.Run(() => codes.FirstOrDefault(candidate => PasswordHash.Fits(typed, candidate.Hash))?.Hash, cancellation);
-        var outcome = hash is null ? Refused(AccessRefusals.WrongCode()) : store.Change(book => Use(book.Swept(clock.GetUtcNow()), hash, caller));
+        var outcome = hash is null ? Refused(AccessRefusals.WrongCode()) : store.Change(book => Use(book.Swept(clock.GetUtcNow()), hash, oneTime, caller));
         if (outcome.Value is null)
             limits.Failed(caller.Address, AnyCode);
         else
@@ -77,11 +78,18 @@ public sealed class SignInDesk(AccessStore store, IAttemptLimits limits, TimePro
         (book with { Sessions = [.. book.Sessions.Where(session => session.Person != who.Person || !which(session.Id))] }, true));
 
     // Looked up again under the lock: two devices that send one code at the same moment use it twice, or one of them is refused.
-    private (AccessBook Book, Outcome<Admittance> Answer) Use(AccessBook book, string hash, Caller caller)
+    private (AccessBook Book, Outcome<Admittance> Answer) Use(AccessBook book, string hash, string oneTime, Caller caller)
     {
         if (book.Codes.FirstOrDefault(candidate => candidate.Hash == hash) is not { } code || book.Find(code.Person) is not { } person)
             return (book, Refused(AccessRefusals.WrongCode()));
-        return Admit(book with { Codes = [.. book.Codes.Select(other => other == code ? other with { DevicesLeft = other.DevicesLeft - 1 } : other)] }, person, caller);
+        if (person.Second is { IsOn: true } second)
+        {
+            if (second.After(oneTime, clock.GetUtcNow()) is not { } after)
+                return (book, Refused(AccessRefusals.WrongCode()));
+            person = person with { Second = after };
+        }
+
+        return Admit(book.With(person) with { Codes = [.. book.Codes.Select(other => other == code ? other with { DevicesLeft = other.DevicesLeft - 1 } : other)] }, person, caller);
     }
 
     private (AccessBook Book, Outcome<Admittance> Answer) Admit(AccessBook book, KnownPerson person, Caller caller)

@@ -22,10 +22,11 @@ public sealed class Bench : IBench
     /// <param name="desk">Plans them.</param>
     /// <param name="journal">Keeps the builds.</param>
     /// <param name="records">The same builds in digest, shared with others who compare builds; a digest of its own when left out.</param>
-    public Bench(MachineShelf shelf, PlanDesk desk, IJournal journal, WorkshopRecords? records = null)
+    /// <param name="clock">Says when to look for what was recorded elsewhere; the system's when left out.</param>
+    public Bench(MachineShelf shelf, PlanDesk desk, IJournal journal, WorkshopRecords? records = null, TimeProvider? clock = null)
     {
         (_shelf, _desk, _journal) = (shelf, desk, journal);
-        _experience = new(shelf, desk, records ?? new WorkshopRecords(journal));
+        _experience = new(shelf, desk, records ?? new WorkshopRecords(journal), clock ?? TimeProvider.System);
         _states = new(journal, _experience);
     }
 

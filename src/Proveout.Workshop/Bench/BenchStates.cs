@@ -10,17 +10,18 @@ internal sealed class BenchStates(IJournal journal, WorkshopExperience experienc
     // Far more than are worked on at once; one of three hundred checks takes about half a megabyte.
     private const int Most = 400;
 
-    private readonly RecentlyUsed<Guid, BenchState> _latest = new(Most);
+    private readonly RecentlyUsed<Guid, (BenchState State, int Found)> _latest = new(Most);
 
     /// <summary>How far a build is now.</summary>
     public async Task<BenchState> OfAsync(Build build, BuildSummary summary, PlannedMachine planned, CancellationToken cancellation)
     {
-        if (_latest.TryFind(build.Id, out var known) && (await journal.ReadAsync(build.Id, (int)known.LastSequence, cancellation)).Count == 0)
-            return known;
+        var found = await experience.FreshAsync(cancellation);
+        if (_latest.TryFind(build.Id, out var known) && known.Found == found && (await journal.ReadAsync(build.Id, (int)known.State.LastSequence, cancellation)).Count == 0)
+            return known.State;
         var entries = await journal.ReadAsync(build.Id, 0, cancellation);
         var learned = await experience.OfOthersAsync(build.Id, cancellation);
         var state = BenchFold.Of(summary, learned.Applied(planned), entries);
-        _latest.Set(build.Id, state);
+        _latest.Set(build.Id, (state, found));
         return state;
     }
 }

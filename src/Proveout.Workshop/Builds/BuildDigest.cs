@@ -5,7 +5,8 @@ namespace Proveout.Workshop;
 
 /// <summary>What is kept in memory of one build so that thousands can be compared: the last word on each check, what was found, what differs.</summary>
 /// <param name="build">The build.</param>
-internal sealed class BuildDigest(Build build)
+/// <param name="checks">Names of checks that all builds of a machine share: each entry brings its own copy of them.</param>
+internal sealed class BuildDigest(Build build, SharedTexts checks)
 {
     private readonly Dictionary<string, CheckWord> _words = new(StringComparer.Ordinal);
     private readonly Dictionary<string, MistakeFound> _mistakes = new(StringComparer.Ordinal);
@@ -52,8 +53,7 @@ internal sealed class BuildDigest(Build build)
             case ReadingCorrected corrected:
                 return Read(corrected.Reading);
             case CheckSkipped skipped:
-                _words[skipped.CheckId] = new(double.NaN, HasFailed(skipped.CheckId));
-                return skipped.CheckId;
+                return Note(skipped.CheckId, new(double.NaN, HasFailed(skipped.CheckId)));
             case PlanFixed plan:
                 Plan = plan.CheckIds;
                 break;
@@ -80,8 +80,14 @@ internal sealed class BuildDigest(Build build)
     private string Read(Journal.Reading reading)
     {
         var value = reading.OverRange ? ReadingInterval.OverRange : reading.ValueSi ?? double.NaN;
-        _words[reading.CheckId] = new(value, HasFailed(reading.CheckId) || reading.Verdict == VerdictWords.Of(Verdict.Fail));
-        return reading.CheckId;
+        return Note(reading.CheckId, new(value, HasFailed(reading.CheckId) || reading.Verdict == VerdictWords.Of(Verdict.Fail)));
+    }
+
+    private string Note(string check, CheckWord word)
+    {
+        var shared = checks.Of(check);
+        _words[shared] = word;
+        return shared;
     }
 
     private bool HasFailed(string check) => _words.TryGetValue(check, out var word) && word.HasFailed;

@@ -12,7 +12,7 @@ public sealed class BuildsDesk(MachineShelf shelf, PlanDesk desk, IJournal journ
 {
     private const int BuildsOnAPage = 30;
 
-    private readonly WorkshopExperience _experience = new(shelf, desk, records);
+    private readonly WorkshopExperience _experience = new(shelf, desk, records, TimeProvider.System);
     private volatile IReadOnlyList<Build> _newestFirst = [];
 
     /// <inheritdoc/>

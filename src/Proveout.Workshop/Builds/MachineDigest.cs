@@ -13,6 +13,9 @@ internal sealed class MachineDigest
 
     public List<BuildDigest> Builds { get; } = [];
 
+    /// <summary>Names of checks, one copy of each for all builds.</summary>
+    public SharedTexts CheckNames { get; } = new();
+
     /// <summary>The builds, newest first.</summary>
     public IReadOnlyList<BuildDigest> NewestFirst => _newestFirst ??= [.. Builds.OrderByDescending(build => build.Build.Started).ThenByDescending(build => build.Build.Id)];
 

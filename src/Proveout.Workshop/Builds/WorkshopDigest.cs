@@ -44,7 +44,7 @@ internal sealed class WorkshopDigest
             _machines.Add(news.Build.MachineName, machine = new MachineDigest());
         if (!_builds.TryGetValue(news.BuildId, out var build))
         {
-            _builds.Add(news.BuildId, build = new BuildDigest(news.Build));
+            _builds.Add(news.BuildId, build = new BuildDigest(news.Build, machine.CheckNames));
             machine.Add(build);
             _newestFirst = null;
         }

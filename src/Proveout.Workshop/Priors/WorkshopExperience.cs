@@ -2,23 +2,36 @@ using Proveout.Engine.Faults;
 
 namespace Proveout.Workshop;
 
-/// <summary>Gathers what the builds of a journal teach, once and again when a mistake is found.</summary>
+/// <summary>Gathers what the builds of a journal teach: at first, at once when a mistake is found here, and soon after one is found through another server.</summary>
 /// <param name="shelf">The machines; builds of others teach nothing.</param>
 /// <param name="desk">Plans them.</param>
 /// <param name="records">The builds in digest.</param>
-internal sealed class WorkshopExperience(MachineShelf shelf, PlanDesk desk, WorkshopRecords records)
+/// <param name="clock">Says when to look for news.</param>
+internal sealed class WorkshopExperience(MachineShelf shelf, PlanDesk desk, WorkshopRecords records, TimeProvider clock)
 {
+    /// <summary>How long news from another server may wait: prompt for a person at the bench, and however many read pages, the journal is asked once.</summary>
+    internal static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
+
     private readonly Dictionary<Guid, (int Recorded, BuildExperience Experience)> _gathered = [];
     private readonly Dictionary<string, int> _found = new(StringComparer.Ordinal);
     private readonly Dictionary<string, double> _expected = new(StringComparer.Ordinal);
     private int _version = -1;
     private volatile bool _isFresh;
+    private volatile int _foundVersion;
+    private long _looked;
+
+    /// <summary>Reads what is new when it is time to, and says which findings are known: the number grows when a mistake is added.</summary>
+    public async Task<int> FreshAsync(CancellationToken cancellation)
+    {
+        if (!_isFresh || clock.GetElapsedTime(Interlocked.Read(ref _looked)) >= Patience)
+            await GatherAsync(cancellation);
+        return _foundVersion;
+    }
 
     /// <summary>What all builds but one teach.</summary>
     public async Task<LearnedPriors> OfOthersAsync(Guid build, CancellationToken cancellation)
     {
-        if (!_isFresh)
-            await GatherAsync(cancellation);
+        await FreshAsync(cancellation);
         lock (_gathered)
             return LearnedPriors.Of([_gathered.TryGetValue(build, out var own) ? AllBut(own.Experience) : AllBut(Nothing)]);
     }
@@ -39,6 +52,8 @@ internal sealed class WorkshopExperience(MachineShelf shelf, PlanDesk desk, Work
     // Machines are simulated for this only when some build records a mistake found, and before the digest is held up for it.
     private async Task GatherAsync(CancellationToken cancellation)
     {
+        // Before the look: what is recorded during it is found the next time, and who asks meanwhile does not look too.
+        Interlocked.Exchange(ref _looked, clock.GetTimestamp());
         var (version, machines) = await records.LookAsync(
             digest => (digest.Version, digest.Version != _version && digest.NewestFirst.Any(build => build.Mistakes.Count > 0)
                 ? digest.NewestFirst.Select(build => (build.Build.MachineFingerprint, build.Build.MachineName)).Distinct().ToArray()
@@ -68,6 +83,8 @@ internal sealed class WorkshopExperience(MachineShelf shelf, PlanDesk desk, Work
                 var now = BuildExperience.Of(dictionary, build.Mistakes, build.Words.Where(word => !word.Value.IsSkipped).Select(word => word.Key));
                 Add(before.Experience ?? Nothing, -1);
                 Add(now, 1);
+                if (now.Found.Values.Sum() != (before.Experience ?? Nothing).Found.Values.Sum())
+                    _foundVersion++;
                 _gathered[build.Build.Id] = (build.Recorded, now);
             }
 

@@ -64,7 +64,7 @@ public sealed class PostgresServer : IDisposable
     /// <summary>Empties a database for the next who asks: to make one takes the disk much longer.</summary>
     public void GiveBack(string address)
     {
-        Execute(NameIn(address), "DROP SCHEMA IF EXISTS proveout CASCADE");
+        Execute(NameIn(address), "DROP SCHEMA IF EXISTS proveout CASCADE; DROP SCHEMA IF EXISTS proveout_servers CASCADE");
         _spare.Add(address);
     }
 

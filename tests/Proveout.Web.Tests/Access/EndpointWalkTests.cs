@@ -11,8 +11,8 @@ public sealed class EndpointWalkTests
     // What does not ask who comes: nothing of the workshop is behind it.
     private static readonly string[] Open = ["GET /assets/{hash}/{name}", "GET /health/live", "GET /health/ready", "GET /join", "GET /manifest.webmanifest", "GET /offline", "GET /sign-in", "GET /worker.js", "POST /join", "POST /sign-in"];
 
-    // What is sent without entering anything: the person's own sessions.
-    private static readonly string[] Own = ["POST /devices", "POST /sign-out"];
+    // What is sent without entering anything: the person's own ways in.
+    private static readonly string[] Own = ["POST /devices", "POST /second-factor", "POST /sign-out"];
 
     [Fact]
     public async Task Every_address_says_what_it_asks_for()

@@ -28,7 +28,7 @@ public sealed class AccessStoreTests : IDisposable
     [InlineData("")]
     [InlineData("nothing of the kind")]
     [InlineData("{}")]
-    [InlineData("{\"Format\":\"proveout-access 2\",\"Book\":{\"People\":[],\"Codes\":[],\"Sessions\":[]}}")]
+    [InlineData("{\"Format\":\"proveout-access 3\",\"Book\":{\"People\":[],\"Codes\":[],\"Sessions\":[]}}")]
     [InlineData("{\"Format\":\"proveout-access 1\",\"Book\":{\"People\":[]}}")]
     public void A_file_that_is_no_access_book_is_refused_and_left_alone(string text)
     {

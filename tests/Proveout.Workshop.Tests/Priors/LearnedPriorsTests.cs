@@ -55,6 +55,27 @@ public sealed class LearnedPriorsTests
     }
 
     [Fact]
+    public async Task A_mistake_found_through_another_server_counts_here_after_five_seconds_also_where_nothing_was_entered()
+    {
+        await using var fixture = await BenchFixture.OpenAsync();
+        var clock = new SteppedClock();
+        var here = new Bench(fixture.Shelf, Samples.Desk, fixture.Journal, new WorkshopRecords(fixture.Journal), clock);
+        var (first, second) = (await fixture.StartAsync("1"), await fixture.StartAsync("2"));
+        var check = Samples.Pennywort.Plan.Checks.Select(index => Samples.Pennywort.Dictionary.Checks[index]).First(check => check.Expectation.High < 2).Id;
+        var before = (await here.EnterReadingAsync(second.Id, new(check, "OL", "Ada", Guid.NewGuid()), default)).Value!.Suspects;
+        var rare = before[^1].FaultIds[0];
+        await fixture.Bench.NoteMistakeAsync(first.Id, new(rare, "Mended.", "Ada", Guid.NewGuid()), default);
+
+        clock.Go(TimeSpan.FromSeconds(4.9));
+        var early = (await here.StateAsync(second.Id, default))!.Suspects;
+        clock.Go(TimeSpan.FromSeconds(0.2));
+        var after = (await here.StateAsync(second.Id, default))!.Suspects;
+
+        Assert.Equal(ShareOf(rare, before), ShareOf(rare, early));
+        Assert.True(ShareOf(rare, after) > ShareOf(rare, before));
+    }
+
+    [Fact]
     public async Task A_mistake_that_the_machine_cannot_have_is_refused()
     {
         await using var fixture = await BenchFixture.OpenAsync();
@@ -64,6 +85,18 @@ public sealed class LearnedPriorsTests
 
     private static double ShareOf(string fault, IReadOnlyList<Suspect> suspects) =>
         suspects.Where(suspect => suspect.FaultIds.Contains(fault)).Sum(suspect => suspect.Probability);
+
+    /// <summary>A clock that goes when it is told to.</summary>
+    private sealed class SteppedClock : TimeProvider
+    {
+        private long _ticks;
+
+        public override long TimestampFrequency => TimeSpan.TicksPerSecond;
+
+        public override long GetTimestamp() => _ticks;
+
+        public void Go(TimeSpan on) => _ticks += on.Ticks;
+    }
 
     private static BuildExperience Build(int found, double expected) => new(
         found == 0 ? new Dictionary<string, int>() : new() { ["ends-swapped"] = found },

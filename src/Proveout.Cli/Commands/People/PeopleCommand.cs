@@ -16,7 +16,7 @@ internal static class PeopleCommand
             "proveout people join \"Tove Lund\" --role checker --at https://bench.local:8015/",
             "proveout people list")
         {
-            Add(terminal, options), List(terminal, options), SetRole(terminal, options), SetPassword(terminal, options), Remove(terminal, options), JoinCommand.Build(terminal, options),
+            Add(terminal, options), List(terminal, options), SetRole(terminal, options), SetPassword(terminal, options), Remove(terminal, options), JoinCommand.Build(terminal, options), SecondFactorCommands.Off(terminal, options), SecondFactorCommands.Notes(terminal, options),
         };
         return command;
     }
@@ -78,7 +78,7 @@ internal static class PeopleCommand
         return command;
     }
 
-    private static int Show(Terminal terminal, Outcome<KnownPerson> outcome, Func<KnownPerson, string> sentence, bool asJson)
+    internal static int Show(Terminal terminal, Outcome<KnownPerson> outcome, Func<KnownPerson, string> sentence, bool asJson)
     {
         if (outcome.Value is not { } person)
             return terminal.Refuse(outcome.Diagnostics, asJson);
@@ -91,9 +91,9 @@ internal static class PeopleCommand
 
     private static void ShowTable(Terminal terminal, IReadOnlyList<(KnownPerson Person, int Devices)> people)
     {
-        var sheet = new Sheet("Name", "Role", "Signs in by", "Devices signed in");
+        var sheet = new Sheet("Name", "Role", "Signs in by", "Second factor", "Devices signed in");
         foreach (var (person, devices) in people)
-            sheet.Add(person.Name, RolePolicy.Word(person.Role), person.Password.Length > 0 ? "password or join code" : "join code", $"{devices}");
+            sheet.Add(person.Name, RolePolicy.Word(person.Role), person.Password.Length > 0 ? "password or join code" : "join code", person.Second is { IsOn: true } ? "yes" : "no", $"{devices}");
         terminal.Show(sheet);
     }
 }

@@ -2,7 +2,6 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
-using Proveout.Engine.Machine;
 using Proveout.Web.Access;
 using Proveout.Web.Hosting;
 using Proveout.Workshop;
@@ -14,9 +13,9 @@ internal static class SignInEndpoints
 {
     public static void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapGet(Addresses.SignIn, (string? to) => PageResult.Of<SignInPage>(new SignInView(Addresses.Own(to), "", "", null))).Needs(Permission.Open);
+        routes.MapGet(Addresses.SignIn, (string? to, SignInDesk desk) => PageResult.Of<SignInPage>(new SignInView(Addresses.Own(to), "", "", null) { AsksForCode = desk.AsksForCodes })).Needs(Permission.Open);
         routes.MapPost(Addresses.SignIn, SignInAsync).Needs(Permission.Open);
-        routes.MapGet(Addresses.Join, (string? code) => PageResult.Of<JoinPage>(new SignInView(Addresses.Front, "", code ?? "", null))).Needs(Permission.Open);
+        routes.MapGet(Addresses.Join, (string? code, SignInDesk desk) => PageResult.Of<JoinPage>(new SignInView(Addresses.Front, "", code ?? "", null) { AsksForCode = desk.AsksForCodes })).Needs(Permission.Open);
         routes.MapPost(Addresses.Join, JoinAsync).Needs(Permission.Open);
         routes.MapPost(Addresses.SignOut, SignOutAsync).Needs(Permission.See);
     }
@@ -24,29 +23,29 @@ internal static class SignInEndpoints
     private static async Task<IResult> SignInAsync(HttpContext context, SignInDesk desk, AccessNews news)
     {
         var form = await PostedForm.ReadAsync(context);
-        var view = new SignInView(Addresses.Own(form.Text("to")), form.Text("name"), "", null);
+        var view = new SignInView(Addresses.Own(form.Text("to")), form.Text("name"), "", null) { AsksForCode = desk.AsksForCodes };
         if (form.Problems.Count > 0)
             return Refuse<SignInPage>(view, "sign-in", form.Problems);
         var caller = CallerAddress.Of(context);
-        var outcome = await desk.SignInAsync(view.Name, form.Whole("password") ?? "", caller, context.RequestAborted);
+        var outcome = await desk.SignInAsync(view.Name, form.Whole("password") ?? "", form.Text("second"), caller, context.RequestAborted);
         if (outcome.Value is { } admitted)
             return Admit(context, desk, news, admitted, "password", caller, view.To);
         news.Refused(desk.Known(view.Name), caller, "password");
-        return Refuse<SignInPage>(view, "sign-in", [.. outcome.Diagnostics.Select(Refusal.Sentence)], Status(outcome));
+        return Refuse<SignInPage>(view, "sign-in", [.. outcome.Diagnostics.Select(Refusal.Sentence)], Refusal.StatusOf(outcome.Diagnostics));
     }
 
     private static async Task<IResult> JoinAsync(HttpContext context, SignInDesk desk, AccessNews news)
     {
         var form = await PostedForm.ReadAsync(context);
-        var view = new SignInView(Addresses.Front, "", "", null);
+        var view = new SignInView(Addresses.Front, "", "", null) { AsksForCode = desk.AsksForCodes };
         if (form.Problems.Count > 0)
             return Refuse<JoinPage>(view with { Code = form.Text("code") }, "join", form.Problems);
         var caller = CallerAddress.Of(context);
-        var outcome = await desk.JoinAsync(form.Text("code"), caller, context.RequestAborted);
+        var outcome = await desk.JoinAsync(form.Text("code"), form.Text("second"), caller, context.RequestAborted);
         if (outcome.Value is { } admitted)
             return Admit(context, desk, news, admitted, "join code", caller, view.To);
         news.Refused(null, caller, "join code");
-        return Refuse<JoinPage>(view, "join", [.. outcome.Diagnostics.Select(Refusal.Sentence)], Status(outcome));
+        return Refuse<JoinPage>(view, "join", [.. outcome.Diagnostics.Select(Refusal.Sentence)], Refusal.StatusOf(outcome.Diagnostics));
     }
 
     private static async Task<IResult> SignOutAsync(HttpContext context, SignInDesk desk, AccessNews news)
@@ -75,7 +74,4 @@ internal static class SignInEndpoints
     private static IResult Refuse<TPage>(SignInView view, string form, IReadOnlyList<string> sentences, int status = StatusCodes.Status422UnprocessableEntity)
         where TPage : IComponent =>
         PageResult.Of<TPage>(view with { Refusal = new Refusal(form, sentences, new Dictionary<string, string>()) }, status);
-
-    private static int Status(Outcome<Admittance> outcome) =>
-        outcome.Diagnostics.Any(diagnostic => diagnostic.Rule == "too-many-tries") ? StatusCodes.Status429TooManyRequests : StatusCodes.Status422UnprocessableEntity;
 }

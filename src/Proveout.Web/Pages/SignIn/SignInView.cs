@@ -12,6 +12,9 @@ public sealed record SignInView(string To, string Name, string Code, Refusal? Re
     /// <summary>What follows a form that came from nobody.</summary>
     public static SignInView Late { get; } = new(Addresses.Front, "", "", null) { IsLate = true };
 
+    /// <summary>Whether somebody here has a second factor, so that there is a field for its code.</summary>
+    public bool AsksForCode { get; init; }
+
     /// <summary>True after a form that was not taken, because the session had ended.</summary>
     public bool IsLate { get; init; }
 }

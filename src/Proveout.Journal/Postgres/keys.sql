@@ -1,0 +1,11 @@
+-- What the servers of one journal share beside the record: a schema of its own, so that a backup of the record can leave it out.
+CREATE SCHEMA proveout_servers;
+REVOKE ALL ON SCHEMA proveout_servers FROM PUBLIC;
+
+CREATE TABLE proveout_servers.form_keys (
+    ordinal bigint GENERATED ALWAYS AS IDENTITY PRIMARY KEY,
+    name text COLLATE "C" NOT NULL UNIQUE,
+    content text COLLATE "C" NOT NULL
+);
+REVOKE ALL ON proveout_servers.form_keys FROM PUBLIC;
+CREATE TRIGGER form_keys_kept BEFORE UPDATE OR DELETE OR TRUNCATE ON proveout_servers.form_keys EXECUTE FUNCTION proveout.refuse('a key of forms is never changed or removed');

@@ -166,6 +166,7 @@
   navigator.serviceWorker.addEventListener("message", (event) => {
     if (event.data !== "not sent" || !sent) return;
     sent = false;
+    document.dispatchEvent(new Event("not sent"));
     const note = document.getElementById("lost-note");
     note.hidden = false;
     note.scrollIntoView({ block: "center" });

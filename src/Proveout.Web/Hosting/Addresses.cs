@@ -138,6 +138,8 @@ internal static class Addresses
 
     public static string Paper(string machineId) => $"{Machine(machineId)}/paper";
 
+    public static string PaperList(string machineId, string list) => $"{Paper(machineId)}?list={list}";
+
     public static string Drawings(string machineId) => $"{Machine(machineId)}/drawings";
 
     public static string Drawing(string machineId, string name) => $"{Drawings(machineId)}/{Uri.EscapeDataString(name)}.svg";

@@ -105,6 +105,19 @@ public sealed class JourneyTests(BrowserFixture browser)
     }
 
     [Fact]
+    public async Task A_form_that_was_taken_leaves_no_word_of_a_refusal_in_the_address()
+    {
+        await using var site = await BenchSite.StartAsync();
+        var step = await site.StepAsync(1);
+        var page = await site.OpenAsync(browser, site.Check(step), scripts: false);
+        await EnterAsync(page, "three");
+        await Assertions.Expect(page).ToHaveURLAsync($"{site.Address}{site.Check(step)}#problems-reading");
+        await EnterAsync(page, Typed.Good(step));
+        await Assertions.Expect(page).ToHaveURLAsync($"{site.Address}{site.Check(step)}#");
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
     public async Task The_keyboard_alone_enters_a_reading_and_goes_on()
     {
         await using var site = await BenchSite.StartAsync();

@@ -51,6 +51,7 @@ internal static class PageAddresses
             ("resonance", "/resonance"),
             ("error-budget", "/budget"),
             ("paper", $"/machines/{site.Build.MachineId}/paper"),
+            ("paper-list", $"/machines/{site.Build.MachineId}/paper?list=wire-list"),
             ("wire", $"/machines/{site.Build.MachineId}/wires/W51"),
             ("book", $"/machines/{site.Build.MachineId}/book"),
             ("book-build", $"/builds/{site.Build.Id}/book"),

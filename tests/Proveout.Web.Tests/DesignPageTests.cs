@@ -21,6 +21,24 @@ public sealed class DesignPageTests : BenchPageTests
         Assert.True(page.Text.IndexOf("keep its plug in sight", StringComparison.Ordinal) is > 0 and var caution && caution < page.Text.IndexOf("Order of work", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public async Task Each_list_has_a_page_of_its_own_with_the_cautions_before_it()
+    {
+        var page = await Visitor.GetAsync($"/machines/{SampleBench.Machine}/paper?list=wire-list");
+        Assert.True(page.Text.IndexOf("keep its plug in sight", StringComparison.Ordinal) is > 0 and var caution && caution < page.Text.IndexOf("W51", StringComparison.Ordinal));
+        Assert.DoesNotContain("Order of work", page.Text, StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.NotFound, (await Visitor.GetAsync($"/machines/{SampleBench.Machine}/paper?list=nothing")).Status);
+    }
+
+    [Fact]
+    public async Task The_walk_says_once_what_good_looks_like_and_with_each_tug_what_it_holds()
+    {
+        var page = await Visitor.GetAsync($"/machines/{SampleBench.Machine}/walk");
+        Assert.Contains("What good and bad look like", page.Text, StringComparison.Ordinal);
+        Assert.Contains("<span>Should hold</span> <strong>10.0 N or more", page.Html, StringComparison.Ordinal);
+        Assert.DoesNotContain("yes 1, no 0", page.Text, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("schedules.pdf", "application/pdf", "%PDF-")]
     [InlineData("labels.pdf", "application/pdf", "%PDF-")]

@@ -114,6 +114,21 @@ public sealed class GuardTests
     }
 
     [Fact]
+    public async Task A_form_that_cannot_be_read_is_refused_where_it_was_sent_and_nowhere_else_on_the_page()
+    {
+        await using var server = await BenchServer.StartAsync();
+        using var visitor = server.Visit();
+        var address = server.Check(await server.StepAsync(1));
+        using var body = new StringContent("t");
+        body.Headers.ContentType = MediaTypeHeaderValue.Parse("multipart/form-data; boundary=x");
+
+        var page = await Page.ReadAsync(await visitor.Client.PostAsync(new Uri($"{address}?form=photo", UriKind.Relative), body));
+
+        Assert.Contains($"action=\"{address}?form=photo#problems-photo\"", page.Html, StringComparison.Ordinal);
+        Assert.Equal(["problems-photo"], System.Text.RegularExpressions.Regex.Matches(page.Html, "id=\"(problems-[^\"]*)\"").Select(match => match.Groups[1].Value));
+    }
+
+    [Fact]
     public async Task The_stylesheet_is_kept_for_ever_under_an_address_of_its_content()
     {
         await using var server = await BenchServer.StartAsync();

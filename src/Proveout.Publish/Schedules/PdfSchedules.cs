@@ -5,6 +5,9 @@ namespace Proveout.Publish.Schedules;
 /// <summary>Writes schedules as a PDF on A4 with its fonts inside.</summary>
 public static class PdfSchedules
 {
+    // Points beside a word: the padding of a cell on both sides, and a little air at the edge of the sheet.
+    private const double RoomBeside = 12;
+
     /// <summary>Writes the document and leaves the stream open. Equal input gives equal bytes.</summary>
     /// <param name="book">The schedules.</param>
     /// <param name="written">Moment that the document bears.</param>
@@ -50,9 +53,16 @@ public static class PdfSchedules
 
     private static PdfColumn[] ColumnsOf(Schedule schedule)
     {
-        var sum = schedule.Columns.Sum(column => column.Share);
-        return [.. schedule.Columns.Select(column => new PdfColumn(column.Heading, PdfSheet.Width * column.Share / sum))];
+        double[] floors = [.. schedule.Columns.Select((column, at) => Floor(column, at, schedule.Rows))];
+        var widths = ColumnWidths.Of([.. schedule.Columns.Select(column => column.Share)], floors, PdfSheet.Width);
+        return [.. schedule.Columns.Zip(widths, (column, width) => new PdfColumn(column.Heading, width))];
     }
 
-    private static PdfCell[] RowOf(IReadOnlyList<string> row) => [.. row.Select((cell, at) => PdfCell.Of(cell, at == 0 ? PdfStyle.CellStrong : PdfStyle.Cell))];
+    // Its heading and its longest word stand whole, with room beside them.
+    private static double Floor(ScheduleColumn column, int at, IReadOnlyList<IReadOnlyList<string>> rows) =>
+        Math.Max(PdfWrap.Width(column.Heading, PdfStyle.Column), rows.Select(row => PdfWrap.LongestWord(row[at], StyleOf(at))).DefaultIfEmpty(0).Max()) + RoomBeside;
+
+    private static PdfCell[] RowOf(IReadOnlyList<string> row) => [.. row.Select((cell, at) => PdfCell.Of(cell, StyleOf(at)))];
+
+    private static PdfStyle StyleOf(int column) => column == 0 ? PdfStyle.CellStrong : PdfStyle.Cell;
 }

@@ -160,6 +160,18 @@
     else if (document.documentElement.dataset.kept !== undefined && (await fetch("/manifest.webmanifest", { cache: "no-store" }).catch(() => null))?.ok) location.reload();
   };
 
+  // Only the page whose form did not get through says so; it stands as it was sent.
+  let sent = false;
+  document.addEventListener("submit", () => (sent = true));
+  navigator.serviceWorker.addEventListener("message", (event) => {
+    if (event.data !== "not sent" || !sent) return;
+    sent = false;
+    document.dispatchEvent(new Event("not sent"));
+    const note = document.getElementById("lost-note");
+    note.hidden = false;
+    note.scrollIntoView({ block: "center" });
+  });
+
   openKept();
   navigator.serviceWorker.register("/worker.js");
   window.addEventListener("online", deliver);

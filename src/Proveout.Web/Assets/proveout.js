@@ -104,6 +104,33 @@
     delete news.dataset.watching;
   });
 
+  // What is asked of a machine for the first time is computed, which takes seconds: then the page that still stands says so.
+  const patience = 700;
+  const mostPatience = 60_000;
+  const busy = document.getElementById("busy");
+  let timers = [];
+
+  const answered = () => {
+    timers.forEach(clearTimeout);
+    timers = [];
+    busy.textContent = "";
+  };
+
+  const waitForAnswer = () => {
+    answered();
+    timers = [setTimeout(() => (busy.textContent = busy.dataset.words), patience), setTimeout(answered, mostPatience)];
+  };
+
+  document.addEventListener("click", (event) => {
+    const link = event.target.closest("a[href]");
+    const isFile = link && /\.(pdf|csv|zip|json|svg|wav|txt|yaml|ics|stl|3mf)$/i.test(link.pathname);
+    const isOther = link && (link.pathname !== location.pathname || link.search !== location.search);
+    if (isOther && !isFile && link.origin === location.origin && event.button === 0 && !event.ctrlKey && !event.metaKey && !event.shiftKey) waitForAnswer();
+  });
+  document.addEventListener("submit", waitForAnswer);
+  document.addEventListener("not sent", answered);
+  window.addEventListener("pageshow", answered);
+
   focusFirst();
   watch();
 })();

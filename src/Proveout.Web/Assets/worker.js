@@ -36,9 +36,9 @@ const marked = async (kept, mark) => {
   return new Response(text.replace("<html ", `<html ${mark} `), { status: kept.status, headers: kept.headers });
 };
 
-const offlinePage = async (mark) => {
+const offlinePage = async () => {
   const page = await caches.match(bench.offline, { ignoreVary: true });
-  return page ? marked(page, mark) : Response.error();
+  return page ? marked(page, "data-kept") : Response.error();
 };
 
 const show = async (event, url) => {
@@ -49,7 +49,7 @@ const show = async (event, url) => {
   } catch {
     const kept = await (await caches.open(shelfOfPages)).match(url.pathname, { ignoreVary: true });
     const when = Date.parse(kept?.headers.get("Date") ?? "");
-    return kept ? marked(kept, `data-kept="${Number.isNaN(when) ? "" : new Date(when).toISOString()}"`) : offlinePage("data-kept");
+    return kept ? marked(kept, `data-kept="${Number.isNaN(when) ? "" : new Date(when).toISOString()}"`) : offlinePage();
   }
 };
 
@@ -68,6 +68,12 @@ const hold = async (address, fields) => {
   await waitingEntries.add({ address, fields: own, when: Date.now(), state: "waiting", why: [] });
 };
 
+// No content: the browser stays on the page that sent the form (RFC 9110, 204), with what was typed, and that page is told.
+const notSent = async () => {
+  for (const window of await self.clients.matchAll({ type: "window" })) window.postMessage("not sent");
+  return new Response(null, { status: 204 });
+};
+
 const enter = async (event, url) => {
   const copy = event.request.clone();
   try {
@@ -75,10 +81,10 @@ const enter = async (event, url) => {
   } catch {
     try {
       const fields = [...(await copy.formData())];
-      if (!heldForms.includes(fieldOf(fields, "form"))) return offlinePage("data-lost");
+      if (!heldForms.includes(fieldOf(fields, "form"))) return notSent();
       await hold(url.pathname, fields);
     } catch {
-      return offlinePage("data-lost");
+      return notSent();
     }
     return Response.redirect(`${url.pathname}#waiting`, 303);
   }
@@ -93,7 +99,9 @@ self.addEventListener("fetch", (event) => {
     event.respondWith(show(event, url));
   else if (event.request.mode === "navigate" && event.request.method === "POST" && isCheck(url))
     event.respondWith(enter(event, url));
-  else if (event.request.mode === "navigate" && event.request.method === "POST" && url.pathname === bench.signOut)
+  else if (event.request.mode === "navigate" && event.request.method === "POST") {
     // Whoever uses the device next sees no page of the record. What waits to be recorded stays: nothing entered is ever lost.
-    event.waitUntil(caches.delete(shelfOfPages));
+    if (url.pathname === bench.signOut) event.waitUntil(caches.delete(shelfOfPages));
+    event.respondWith(fetch(event.request).catch(notSent));
+  }
 });

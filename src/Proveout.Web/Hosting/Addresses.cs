@@ -7,6 +7,9 @@ internal static class Addresses
 {
     public const string Front = "/";
 
+    /// <summary>Key of the query that names the form that was sent.</summary>
+    public const string FormKey = "form";
+
     public const string Health = "/health";
 
     public const string HealthLive = "/health/live";
@@ -52,6 +55,12 @@ internal static class Addresses
     public const string SecondFactor = "/second-factor";
 
     /// <summary>The sign-in, which then goes on to the page that was asked for.</summary>
+    /// <summary>
+    /// Where a form with a file goes. It says in its query which form it is, because what is too large or cut off is not read at all; the fragment brings its
+    /// refusal into sight, scripts or not.
+    /// </summary>
+    public static string Form(string page, string form) => $"{page}?{FormKey}={form}#problems-{form}";
+
     public static string SignInFor(HttpRequest request) =>
         request.Path == Front ? SignIn : $"{SignIn}?to={Uri.EscapeDataString(request.Path.ToUriComponent() + request.QueryString.ToUriComponent())}";
 
@@ -130,6 +139,8 @@ internal static class Addresses
     public static string Review(string machineId) => $"{Machine(machineId)}/review";
 
     public static string Paper(string machineId) => $"{Machine(machineId)}/paper";
+
+    public static string PaperList(string machineId, string list) => $"{Paper(machineId)}?list={list}";
 
     public static string Drawings(string machineId) => $"{Machine(machineId)}/drawings";
 

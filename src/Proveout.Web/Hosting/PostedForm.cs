@@ -25,13 +25,17 @@ internal sealed class PostedForm
 
     private readonly SignedIn? _who;
 
-    private PostedForm(IFormCollection fields, IReadOnlyList<string> problems, SignedIn? who) => (_fields, Problems, _who) = (fields, problems, who);
+    private PostedForm(HttpContext context, IFormCollection fields, IReadOnlyList<string> problems)
+    {
+        (_fields, Problems, _who) = (fields, problems, Visit.Of(context));
+        Name = Text("form") is { Length: > 0 } name ? name : context.Request.Query[Addresses.FormKey].ToString();
+    }
 
     /// <summary>Why the form cannot be taken as it is; empty when it can.</summary>
     public IReadOnlyList<string> Problems { get; }
 
-    /// <summary>The form's name.</summary>
-    public string Name => Text("form");
+    /// <summary>The form's name; that of the address when the form could not be read; empty when neither says it.</summary>
+    public string Name { get; }
 
     public Guid Key => Guid.TryParse(Text("key"), out var key) ? key : Guid.Empty;
 
@@ -46,22 +50,22 @@ internal sealed class PostedForm
     public static async Task<PostedForm> ReadAsync(HttpContext context, string longField = "")
     {
         if (!context.Request.HasFormContentType)
-            return new(FormCollection.Empty, [NotOurs], Visit.Of(context));
+            return new(context, FormCollection.Empty, [NotOurs]);
         try
         {
             var fields = await context.Request.ReadFormAsync(context.RequestAborted);
             var guard = context.RequestServices.GetRequiredService<IAntiforgery>();
             if (!await guard.IsRequestValidAsync(context) || !Guid.TryParse(fields["key"], out _))
-                return new(fields, [NotOurs], Visit.Of(context));
-            return new(fields, fields.Any(field => field.Key != longField && field.Value.ToString().Length > UploadLimits.TextCharacters) ? [TooLong] : [], Visit.Of(context));
+                return new(context, fields, [NotOurs]);
+            return new(context, fields, fields.Any(field => field.Key != longField && field.Value.ToString().Length > UploadLimits.TextCharacters) ? [TooLong] : []);
         }
         catch (Exception exception) when (exception is InvalidDataException or BadHttpRequestException)
         {
-            return new(FormCollection.Empty, [TooLarge], Visit.Of(context));
+            return new(context, FormCollection.Empty, [TooLarge]);
         }
         catch (IOException)
         {
-            return new(FormCollection.Empty, [CutOff], Visit.Of(context));
+            return new(context, FormCollection.Empty, [CutOff]);
         }
     }
 

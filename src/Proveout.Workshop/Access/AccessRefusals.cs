@@ -28,7 +28,7 @@ internal static class AccessRefusals
         "There were too many tries.",
         string.Create(CultureInfo.InvariantCulture, $"Wait {Math.Max(1, (int)Math.Ceiling(wait.TotalSeconds))} seconds, then try again."));
 
-    public static Diagnostic NoName(string name) => Of("person-name", $"`{name}` cannot be a name.", $"Give a name of at most {PersonName.Longest} characters on one line.");
+    public static Diagnostic NoName(string name) => Of("person-name", $"{Quote.Of(name)} cannot be a name.", $"Give a name of at most {PersonName.Longest} characters on one line.");
 
     public static Diagnostic NameTaken(string name) => Of("person-known", $"There is a {name} already.", "Give another name, or change the role: `proveout people role NAME ROLE`.");
 

@@ -6,25 +6,25 @@ namespace Proveout.Workshop;
 internal static class Refusals
 {
     public static Diagnostic NoSuchBuild(string buildId) =>
-        Of("no-such-build", $"There is no build `{buildId}`.", "Go back to the list of builds and choose one.");
+        Of("no-such-build", $"There is no build {Quote.Of(buildId)}.", "Go back to the list of builds and choose one.");
 
     public static Diagnostic NoSuchMachine(string machineId) =>
-        Of("no-such-machine", $"There is no machine `{machineId}`.", "Choose one of the machines on the front page.");
+        Of("no-such-machine", $"There is no machine {Quote.Of(machineId)}.", "Choose one of the machines on the front page.");
 
     public static Diagnostic NoSuchPart(string designation) =>
-        Of("no-such-part", $"This machine has no part `{designation}`.", "Choose one from its list of parts.");
+        Of("no-such-part", $"This machine has no part {Quote.Of(designation)}.", "Choose one from its list of parts.");
 
     public static Diagnostic NoSuchCheck(string checkId) =>
-        Of("no-such-check", $"This machine has no check `{checkId}`.", "Choose one from the list of checks.");
+        Of("no-such-check", $"This machine has no check {Quote.Of(checkId)}.", "Choose one from the list of checks.");
 
     public static Diagnostic NoSuchMistake(string faultId) =>
-        Of("no-such-mistake", $"No mistake of this machine is called `{faultId}`.", "Choose one of the suspects, or one from the machine's list of mistakes.");
+        Of("no-such-mistake", $"No mistake of this machine is called {Quote.Of(faultId)}.", "Choose one of the suspects, or one from the machine's list of mistakes.");
 
     public static Diagnostic NoSuchDeviation() =>
         Of("no-such-deviation", "No other build has noted this.", "Load the page of the check again, and answer one of the notes that stand there.");
 
     public static Diagnostic UnreadableReading(string text, string unit) =>
-        Of("unreadable-reading", $"`{text}` is not a reading.", ReadingText.HelpFor(unit));
+        Of("unreadable-reading", $"{Quote.Of(text)} is not a reading.", ReadingText.HelpFor(unit));
 
     public static Diagnostic NotSeen(string person, string? reading) => Of(
         "not-seen",

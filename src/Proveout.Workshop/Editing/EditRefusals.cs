@@ -26,7 +26,7 @@ internal static class EditRefusals
 
     public static Diagnostic NothingLeft(string what) => Of($"nothing-to-{what}", $"There is nothing left to {what}.", "");
 
-    public static Diagnostic NoSuchFile(string file) => Of("no-such-file", $"The machine has no file `{file}`.", "Choose one of its files.");
+    public static Diagnostic NoSuchFile(string file) => Of("no-such-file", $"The machine has no file {Quote.Of(file)}.", "Choose one of its files.");
 
     public static Diagnostic NoName() => Of("empty", "The machine has no name.", "Say what people call it; letters and digits make up its address.");
 

@@ -21,11 +21,11 @@ internal sealed class TypedFigures(IReadOnlyDictionary<string, string> typed)
         if (text.Length == 0)
             return null;
         if (!TryNumber(text, field.Unit, out var value))
-            Refuse(field, "not-a-figure", $"`{text}` is no figure in {UnitOf(field)}.", $"Write a number such as {Example(field)}.");
+            Refuse(field, "not-a-figure", $"{Quote.Of(text)} is no figure in {UnitOf(field)}.", $"Write a number such as {Example(field)}.");
         else if (value < field.Least || value > field.Most)
-            Refuse(field, "out-of-range", $"`{text}` cannot be.", string.Create(CultureInfo.InvariantCulture, $"It lies between {field.Least} and {field.Most} {field.Unit}.").Replace(" .", ".", StringComparison.Ordinal));
+            Refuse(field, "out-of-range", $"{Quote.Of(text)} cannot be.", string.Create(CultureInfo.InvariantCulture, $"It lies between {field.Least} and {field.Most} {field.Unit}.").Replace(" .", ".", StringComparison.Ordinal));
         else if (field.IsWhole && value != Math.Floor(value))
-            Refuse(field, "not-whole", $"`{text}` is not a whole number.", "Write a number without digits after the point.");
+            Refuse(field, "not-whole", $"{Quote.Of(text)} is not a whole number.", "Write a number without digits after the point.");
         else
             return value;
         return null;

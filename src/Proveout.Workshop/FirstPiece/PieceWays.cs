@@ -22,7 +22,7 @@ public static class PieceWays
             return PieceMaking.Printed;
         if (All.Index().FirstOrDefault(way => way.Item.Name.Equals(name, StringComparison.OrdinalIgnoreCase)) is { Item.Name: not null } way)
             return (PieceMaking)way.Index;
-        problems.Add(new("unknown-way", new SourcePlace("How it is made", 0, 0), $"`{name}` is no way of making it.", $"Write one of {string.Join(", ", All.Select(each => each.Name))}."));
+        problems.Add(new("unknown-way", new SourcePlace("How it is made", 0, 0), $"{Quote.Of(name)} is no way of making it.", $"Write one of {string.Join(", ", All.Select(each => each.Name))}."));
         return null;
     }
 }

@@ -21,7 +21,7 @@ internal static class SizePart
         var (fit, problem) = PieceFit.Of(piece, means, doubt);
         if (fit is null)
         {
-            problems.Add(new("no-size", new SourcePlace("the piece", 0, 0), problem!, ""));
+            problems.Add(new("no-size", new SourcePlace("the piece", 0, 0), problem!, "Put the readings right, and hand in all of them again."));
             return null;
         }
 

@@ -17,7 +17,7 @@ internal static class FrameSpacePart
         var found = SpaceFit.Fit(corners, readings);
         if (found.Fit is { } fit)
             return Part(fit, limit);
-        problems.Add(new Diagnostic("no-frame", new SourcePlace(distances.Name, 0, 0), found.Problem!, ""));
+        problems.Add(new Diagnostic("no-frame", new SourcePlace(distances.Name, 0, 0), found.Problem!, "Measure what it asks for, and hand in all readings again."));
         return null;
     }
 

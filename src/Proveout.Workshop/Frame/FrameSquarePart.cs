@@ -27,7 +27,7 @@ internal static class FrameSquarePart
         var found = FrameFit.Fit([new("A", 0, 0), new("B", width!.Value, 0), new("C", width.Value, depth!.Value), new("D", 0, depth.Value)], distances, corners);
         if (found.Fit is { } fit)
             return Part(fit, FrameSquareness.Of(fit, Names), limit);
-        problems.Add(new Diagnostic("no-frame", new SourcePlace("frame", 0, 0), found.Problem!, ""));
+        problems.Add(new Diagnostic("no-frame", new SourcePlace("frame", 0, 0), found.Problem!, "Measure what it asks for, and hand in all readings again."));
         return null;
     }
 

@@ -23,7 +23,7 @@ internal static class SpaceLists
             if (numbers.Length is 3 or 4 && numbers.All(number => number is not null))
                 points.Add(new(words[0], numbers[0]!.Value, numbers[1]!.Value, numbers[2]!.Value, numbers.Length == 4 ? Uncertain.Within(numbers[3]!.Value, heightError) : null));
             else
-                problems.Add(new Diagnostic("unclear-point", new SourcePlace(text.Name, line, 1), $"`{string.Join(' ', words)}` does not say where a corner is.", "Write its name and its place in mm as drawn, to the right, back and up, such as `A 0 0 0`; behind it the height over a slab, if you measured it."));
+                problems.Add(new Diagnostic("unclear-point", new SourcePlace(text.Name, line, 1), $"{Quote.Of(string.Join(' ', words))} does not say where a corner is.", "Write its name and its place in mm as drawn, to the right, back and up, such as `A 0 0 0`; behind it the height over a slab, if you measured it."));
         }
 
         return points;
@@ -39,7 +39,7 @@ internal static class SpaceLists
             if (ends.Length == 2 && ends.All(end => end.Length > 0) && Number(words[^1]) is { } length)
                 distances.Add(new(ends[0], ends[1], Uncertain.Within(length, tapeError)));
             else
-                problems.Add(new Diagnostic("unclear-distance", new SourcePlace(text.Name, line, 1), $"`{string.Join(' ', words)}` is no distance between two corners.", "Write both corners and the reading in mm, such as `A-B 300.2`."));
+                problems.Add(new Diagnostic("unclear-distance", new SourcePlace(text.Name, line, 1), $"{Quote.Of(string.Join(' ', words))} is no distance between two corners.", "Write both corners and the reading in mm, such as `A-B 300.2`."));
         }
 
         return distances;

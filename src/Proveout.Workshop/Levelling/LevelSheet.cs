@@ -37,7 +37,7 @@ public static class LevelSheet
             return null;
         var result = PlateMap.Of(points);
         if (result.Problem is { } problem)
-            problems.Add(new Diagnostic("no-map", new SourcePlace(text.Name, 0, 0), problem, ""));
+            problems.Add(new Diagnostic("no-map", new SourcePlace(text.Name, 0, 0), problem, "Probe what is missing, and hand in the whole map again."));
         return result.Map;
     }
 
@@ -94,7 +94,7 @@ public static class LevelSheet
         var result = Levelling.Of(map, supports, error / 2, request.Leave.Trim() is { Length: > 0 } leave ? leave : null, request.MayBend);
         if (result.Advice is not { } advice)
         {
-            problems.Add(new Diagnostic("no-levelling", new SourcePlace("supports", 0, 0), result.Problem!, ""));
+            problems.Add(new Diagnostic("no-levelling", new SourcePlace("supports", 0, 0), result.Problem!, "Put the list of supports right, and hand it in again."));
             return null;
         }
 

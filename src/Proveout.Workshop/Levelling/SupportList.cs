@@ -20,7 +20,7 @@ internal static class SupportList
             if (words.Length >= 3 && Number(words[^2]) is { } x && Number(words[^1]) is { } y)
                 supports.Add(new Support(string.Join(' ', words[..^2]), x, y));
             else
-                problems.Add(new Diagnostic("unclear-support", new SourcePlace("supports", 0, 0), $"`{item}` does not say where a support is.", "Write its name and its place in mm, such as `front left 10 10`."));
+                problems.Add(new Diagnostic("unclear-support", new SourcePlace("supports", 0, 0), $"{Quote.Of(item)} does not say where a support is.", "Write its name and its place in mm, such as `front left 10 10`."));
         }
 
         return supports;

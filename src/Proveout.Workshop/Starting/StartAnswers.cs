@@ -40,6 +40,12 @@ internal sealed record StartAnswers
     /// <summary>As answered: ntc, pt1000.</summary>
     public required string Sensor { get; init; }
 
+    /// <summary>Solenoid valves of 24 V.</summary>
+    public required int Valves { get; init; }
+
+    /// <summary>True when the machine has a socket for a mains tool.</summary>
+    public required bool HasSpindle { get; init; }
+
     public required int Fans { get; init; }
 
     public required int FanVolts { get; init; }
@@ -52,6 +58,12 @@ internal sealed record StartAnswers
 
     public bool HasPlate => Plate != "none";
 
-    /// <summary>True when a device at the inlet looks for residual current: in a TT system a fuse alone does not clear a fault to metal, IEC 60364-4-41 clause 411.5.</summary>
-    public bool HasResidualDevice => HasMains && Earthing == "tt";
+    /// <summary>
+    /// True when a device at the inlet looks for residual current: in a TT system a fuse alone does not clear a fault to metal, IEC 60364-4-41 clause 411.5;
+    /// what is plugged into a socket wants one of 30 mA in any system, clause 411.3.3.
+    /// </summary>
+    public bool HasResidualDevice => HasMains && (Earthing == "tt" || HasSpindle);
+
+    /// <summary>Outputs of the board that neither a hot end nor the plate takes, for valves and then for the relay of a spindle.</summary>
+    public IReadOnlyList<string> FreeOutputs => [.. Board.Outputs.Skip(HotEnds).SkipLast(HasPlate && Board.PlateOutput is null ? 1 : 0)];
 }

@@ -36,6 +36,8 @@ internal static class StartAnswersReader
             HotEnds = Whole(StartQuestions.HotEnds),
             HotEndWatts = figures.Read(StartQuestions.HotEndWatts) ?? 0,
             Sensor = Chosen(StartQuestions.Sensor),
+            Valves = Whole(StartQuestions.Valves),
+            HasSpindle = Chosen(StartQuestions.Spindle) == "socket",
             Fans = fans,
             // Outputs for fans that come later stand at the voltage of the machine.
             FanVolts = Chosen(StartQuestions.FanVolts) is var volts && fans == 0 ? 24 : int.Parse(volts, CultureInfo.InvariantCulture),

@@ -15,7 +15,7 @@ internal static class StartContradictions
     private const double PowerTolerance = 1.1;
 
     public static IEnumerable<Diagnostic> In(StartAnswers answers, string hotEndVolts) =>
-        [.. Power(answers), .. Moves(answers), .. Heats(answers, hotEndVolts), .. PlatePower(answers), .. Air(answers)];
+        [.. Power(answers), .. Spindle(answers), .. Moves(answers), .. Valves(answers), .. Heats(answers, hotEndVolts), .. PlatePower(answers), .. Air(answers)];
 
     private static IEnumerable<Diagnostic> Power(StartAnswers answers)
     {
@@ -31,6 +31,29 @@ internal static class StartContradictions
             yield return Of(StartQuestions.Plate, "The mains mat of the catalogue is made for 230 V and stays cold on 120 V.", "Choose another plate here, and write a 120 V mat as a part type of your own afterwards.");
         if (answers.HasMainsPlate && !answers.HasStop)
             yield return Of(StartQuestions.Stop, "A contactless relay fails closed, so a mains plate wants a contactor that an emergency stop releases.", "Fit an emergency stop, or choose another plate.");
+    }
+
+    private static IEnumerable<Diagnostic> Spindle(StartAnswers answers)
+    {
+        if (!answers.HasSpindle)
+            yield break;
+        if (!answers.HasMains)
+            yield return Of(StartQuestions.Spindle, "A socket for a mains tool needs mains, and no mains enters this machine.", "Say which mains enters, or leave the spindle to the editor.");
+        if (!answers.HasStop)
+            yield return Of(StartQuestions.Stop, "A spindle has to stand still at once, by contacts, when somebody is caught.", "Fit an emergency stop, or choose no spindle.");
+        if (answers.HasMainsPlate)
+            yield return Of(StartQuestions.Spindle, "The inlet bears a mains tool or a mains plate, and not both.", "Choose another plate, or no spindle.");
+    }
+
+    private static IEnumerable<Diagnostic> Valves(StartAnswers answers)
+    {
+        if (answers.Valves > 0 && answers.Board.HasOwnDrivers)
+            yield return Of(StartQuestions.Valves, "The outputs of this board stay on when the emergency stop is pressed, and a valve would stay open.", "Choose another board, or no valve.");
+        if (answers.Valves + (answers.HasSpindle ? 1 : 0) is var wanted && wanted > answers.FreeOutputs.Count)
+            yield return Of(
+                answers.Valves > 0 ? StartQuestions.Valves.Label : StartQuestions.Spindle.Label,
+                $"The board has {Wording(answers.FreeOutputs.Count, "output")} left beside plate and hot ends, and valves and spindle take {wanted}.",
+                "Choose a board with more outputs, or fewer heaters and valves.");
     }
 
     private static IEnumerable<Diagnostic> Moves(StartAnswers answers)
@@ -79,9 +102,11 @@ internal static class StartContradictions
                 StartQuestions.FanVolts, $"Fans at this board have {string.Join(" or ", answers.Board.FanVolts)} V, not {answers.FanVolts} V.", "Choose other fans, or another board.");
     }
 
-    private static Diagnostic Of(FigureField field, string message, string mend) => new("answers-contradict", new SourcePlace(field.Label, 0, 0), message, mend);
+    private static Diagnostic Of(FigureField field, string message, string mend) => Of(field.Label, message, mend);
 
-    private static Diagnostic Of(ChoiceField field, string message, string mend) => new("answers-contradict", new SourcePlace(field.Label, 0, 0), message, mend);
+    private static Diagnostic Of(ChoiceField field, string message, string mend) => Of(field.Label, message, mend);
+
+    private static Diagnostic Of(string question, string message, string mend) => new("answers-contradict", new SourcePlace(question, 0, 0), message, mend);
 
     private static string Wording(int count, string one) => count == 1 ? $"1 {one}" : $"{count} {one}s";
 }

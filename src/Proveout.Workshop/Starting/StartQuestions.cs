@@ -60,6 +60,12 @@ public static class StartQuestions
         "sensor", "Temperature sensors", "A mains mat has its own thermistor.", "ntc",
         [("ntc", "NTC thermistor, 100 kohm"), ("pt1000", "Platinum, 1000 ohm")]);
 
+    internal static readonly FigureField Valves = new("valves", "Valves", "", 0, 2, "Solenoid valves of 24 V that dispense, spray or blow; each takes an output for a heater.", "0", IsWhole: true);
+
+    internal static readonly ChoiceField Spindle = new(
+        "spindle", "Spindle", "A mains tool is switched by a contactor behind a residual-current device, and starts only after the start button.", "none",
+        [("none", "None"), ("socket", "A mains tool in a socket of the machine")]);
+
     internal static readonly FigureField Fans = new("fans", "Fans", "", 0, 5, "All of them.", "1", IsWhole: true);
 
     internal static readonly ChoiceField FanVolts = new("fan-voltage", "Voltage of the fans", "As printed on them.", "24", [("24", "24 V"), ("12", "12 V"), ("5", "5 V")]);
@@ -69,7 +75,7 @@ public static class StartQuestions
     [
         ("Power", [StartQuestion.Of(Mains), StartQuestion.Of(Earthing), StartQuestion.Of(Inlet), StartQuestion.Of(Supply), StartQuestion.Of(Stop)]),
         ("Metal", [StartQuestion.Of(Frame), StartQuestion.Of(Enclosure)]),
-        ("What moves", [StartQuestion.Of(Board), StartQuestion.Of(Motors), StartQuestion.Of(Axes)]),
+        ("What moves", [StartQuestion.Of(Board), StartQuestion.Of(Motors), StartQuestion.Of(Axes), StartQuestion.Of(Spindle), StartQuestion.Of(Valves)]),
         ("What heats", [StartQuestion.Of(Plate), StartQuestion.Of(PlateWatts), StartQuestion.Of(HotEnds), StartQuestion.Of(HotEndWatts), StartQuestion.Of(HotEndVolts), StartQuestion.Of(Sensor)]),
         ("Air", [StartQuestion.Of(Fans), StartQuestion.Of(FanVolts)]),
     ];

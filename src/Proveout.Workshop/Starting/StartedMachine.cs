@@ -60,6 +60,7 @@ public static class StartedMachine
         power.Write();
         var stop = new StartingStop(file, answers, power);
         stop.Write();
+        new StartingSpindle(file, answers, power, stop).Write();
         var plate = answers.HasPlate ? new StartingPlate(file, answers, power) : null;
         plate?.Write(answers.Board.PlateOutput ?? answers.Board.Heats[^1], stop.Plate);
         new StartingBoard(file, answers, power).Write(stop.Power, plate);
@@ -70,7 +71,7 @@ public static class StartedMachine
     private static string Summary(StartAnswers answers)
     {
         var plate = answers.HasPlate ? $"a {(answers.HasMainsPlate ? "mains" : "24 V")} plate" : "no plate";
-        return $"{Count(answers.Motors, "motor")} on {Count(answers.Axes, "axis", "axes")}, {plate}, {Count(answers.HotEnds, "hot end")}, {Count(answers.Fans, "fan")}. Begun with the guided start, so its wiring is typical and not yet checked against the machine.";
+        return $"{Count(answers.Motors, "motor")} on {Count(answers.Axes, "axis", "axes")}, {plate}, {Count(answers.HotEnds, "hot end")}, {Count(answers.Fans, "fan")}{(answers.Valves > 0 ? $", {Count(answers.Valves, "valve")}" : "")}{(answers.HasSpindle ? ", a socket for the spindle" : "")}. Begun with the guided start, so its wiring is typical and not yet checked against the machine.";
     }
 
     private static string Count(int count, string one, string many = "") =>

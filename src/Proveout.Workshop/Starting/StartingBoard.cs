@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace Proveout.Workshop;
 
-/// <summary>The controller with what hangs on it: motors, stops, hot ends, temperatures and fans.</summary>
+/// <summary>The controller with what hangs on it: motors, stops, hot ends, temperatures, valves and fans.</summary>
 internal sealed class StartingBoard(StartingFile file, StartAnswers answers, StartingPower power)
 {
     private static readonly string[] PhaseColours = ["black", "white", "red", "grey"];
@@ -26,6 +26,8 @@ internal sealed class StartingBoard(StartingFile file, StartAnswers answers, Sta
         for (var axis = 1; axis <= answers.Axes; axis++)
             Stop(axis);
         Heat(plate);
+        for (var valve = 1; valve <= answers.Valves; valve++)
+            Valve(valve);
         Fans();
     }
 
@@ -123,6 +125,15 @@ internal sealed class StartingBoard(StartingFile file, StartAnswers answers, Sta
         file.Wire($"A1.{output}+", $"{heater}.1", OutputLead(answers, 1500, StartingRoutes.ToHead), "red");
         file.Wire($"A1.{output}-", $"{heater}.2", OutputLead(answers, 1500, StartingRoutes.ToHead), "white");
         Temperature(hotEnd - 1, ($"{sensor}.1", $"{sensor}.2"), StartingRoutes.ToHead);
+    }
+
+    private void Valve(int valve)
+    {
+        var (designation, output) = ($"Q{valve + 10}", answers.FreeOutputs[valve - 1]);
+        file.Part(designation, "solenoid-valve-24", $"Valve {valve}", valve == 1 ? "valves shut without power; each output has a diode against the surge of its coil, or the valve carries one." : "");
+        file.Group($"Valve {valve}");
+        file.Wire($"A1.{output}+", $"{designation}.1", OutputLead(answers, 1500, StartingRoutes.ToHead), "red");
+        file.Wire($"A1.{output}-", $"{designation}.2", OutputLead(answers, 1500, StartingRoutes.ToHead), "white");
     }
 
     private void Temperature(int input, (string One, string Two) sensor, string route)

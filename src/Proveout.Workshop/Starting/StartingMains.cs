@@ -54,7 +54,9 @@ internal sealed class StartingMains(StartingFile file, StartAnswers answers)
     {
         if (answers.HasResidualDevice)
         {
-            file.Part("F1", "residual-current-device-2", "Residual-current device", "a device of 30 mA in the machine, because a fuse alone does not clear an earth fault in a TT system.");
+            file.Part("F1", "residual-current-device-2", "Residual-current device", answers.HasSpindle
+                ? "a device of 30 mA in the machine, because a tool is plugged in behind it."
+                : "a device of 30 mA in the machine, because a fuse alone does not clear an earth fault in a TT system.");
             file.Wire(line, "F1.1", Line, "brown");
             file.Wire(neutral, "F1.N-IN", Line, "blue");
             (line, neutral) = ("F1.2", "F1.N-OUT");
@@ -81,6 +83,8 @@ internal sealed class StartingMains(StartingFile file, StartAnswers answers)
             Bonded("U6", "metal-door", "Door of the enclosure", new("2.5", 500, ""));
         }
 
+        if (answers.HasSpindle)
+            Earth("X17.PE");
         if (!answers.HasMainsPlate)
             return;
         Earth("E1.PE", new("1.5", 800, $"{StartingRoutes.Mains}, {StartingRoutes.PlateMains}", IsMains: true));

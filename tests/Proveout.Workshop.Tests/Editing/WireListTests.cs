@@ -64,6 +64,21 @@ public sealed class WireListTests : IDisposable
     }
 
     [Theory]
+    [InlineData("Wire,Shade,Maker,Price\nNAME,red,x,1\n", "unknown-column")]
+    [InlineData("Shade,Maker,Price,Place,Number,Weight\nred,x,1,y,2,3\n", "no-wire-list")]
+    public void A_table_of_something_else_is_refused_in_one_sentence(string list, string rule) =>
+        Assert.Equal(rule, Assert.Single(Look(list).Diagnostics).Rule);
+
+    [Fact]
+    public void What_a_cell_holds_is_shown_on_one_line_and_not_longer_than_a_line()
+    {
+        var problem = Assert.Single(Look($"Wire,\"Sha\u202Ede\n{new string('x', 200)}\"\nW1,red\n").Diagnostics);
+
+        Assert.True(problem.Message.Length < 120, problem.Message);
+        Assert.DoesNotContain(problem.Message, sign => char.IsControl(sign) || sign == '\u202E');
+    }
+
+    [Theory]
     [InlineData("=1+2")]
     [InlineData("@x")]
     [InlineData("-3")]

@@ -22,6 +22,9 @@ internal static class RandomAnswers
         var (mains, board) = (Of("none", "120", "230"), Of("seven", "four", "step-four"));
         var plate = board == "step-four" ? "none" : mains == "230" ? Of("none", "low", "mains") : Of("none", "low");
         var (motors, fans) = (UpTo(1, board == "seven" ? 7 : 4), UpTo(0, board == "seven" ? 5 : board == "four" ? 2 : 4));
+        var hotEnds = board == "step-four" ? 0 : UpTo(0, board == "four" && plate != "none" ? 1 : 2);
+        var free = 2 - hotEnds - (board == "four" && plate != "none" ? 1 : 0);
+        var hasSpindle = mains != "none" && plate != "mains" && free > 0 && UpTo(0, 1) == 1;
         return new(StringComparer.Ordinal)
         {
             [StartQuestions.Name] = $"Machine {seed}",
@@ -29,7 +32,7 @@ internal static class RandomAnswers
             ["earthing"] = Of("unknown", "tn-s", "tn-c-s", "tt"),
             ["inlet"] = Of("switched", "fused"),
             ["supply"] = mains == "none" ? Of("fitting", "external-120") : Of("fitting", "fitting", "150", "200", "350"),
-            ["emergency-stop"] = plate == "mains" ? "yes" : Of("yes", "no"),
+            ["emergency-stop"] = plate == "mains" || hasSpindle ? "yes" : Of("yes", "no"),
             ["frame"] = Of("metal", "other"),
             ["enclosure"] = Of("metal", "other", "none"),
             ["board"] = board,
@@ -37,7 +40,9 @@ internal static class RandomAnswers
             ["axes"] = Text(UpTo(1, Math.Min(motors, 6))),
             ["plate"] = plate,
             ["plate-power"] = plate == "mains" ? Text(UpTo(50, 836)) : plate == "low" ? Text(UpTo(10, 150)) : "",
-            ["hot-ends"] = board == "step-four" ? "0" : Text(UpTo(0, board == "four" && plate != "none" ? 1 : 2)),
+            ["hot-ends"] = Text(hotEnds),
+            ["spindle"] = hasSpindle ? "socket" : "none",
+            ["valves"] = board == "step-four" ? "0" : Text(UpTo(0, free - (hasSpindle ? 1 : 0))),
             ["hot-end-power"] = Text(UpTo(5, 60)),
             ["sensor"] = Of("ntc", "pt1000"),
             ["fans"] = Text(fans),

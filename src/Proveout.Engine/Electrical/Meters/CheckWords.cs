@@ -13,6 +13,7 @@ public static class CheckWords
     public static string Shown(Check check, double value) => check switch
     {
         { Unit: "" } => Answer(value),
+        { Unit: PlacedObservation.YesOrNo } => Good(value),
         { Unit: "Ω" } => ReadingWords.Of(value),
         { Kind: "diode-test" } => DiodeWords.Of(value),
         _ when double.IsPositiveInfinity(value) => Beyond(check),
@@ -26,6 +27,7 @@ public static class CheckWords
         { Kind: "diode-test" } => DiodeWords.Of(interval),
         _ when interval == ReadingInterval.Anything => "anything: this says nothing",
         { Unit: "" } => interval.Low < interval.High ? "either" : Answer(interval.Low),
+        { Unit: PlacedObservation.YesOrNo } => interval.Low < interval.High ? "either" : Good(interval.Low),
         _ when interval.IsOverRangeOnly => Beyond(check),
         _ when double.IsPositiveInfinity(interval.High) => $"{Write(interval.Low, Math.Ceiling)} {check.Unit} or more, or {Beyond(check)}",
         _ when interval.Low == 0 => $"{Write(interval.High, Math.Floor)} {check.Unit} or less",
@@ -46,6 +48,8 @@ public static class CheckWords
         0 => "not as it should be",
         _ => $"outcome {Write(value, Math.Round)}",
     };
+
+    private static string Good(double value) => value == 1 ? "good" : "not good";
 
     // Three digits, as a person reads them off.
     private static string Write(double value, Func<double, double> round)

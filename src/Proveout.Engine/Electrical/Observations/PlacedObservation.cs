@@ -17,6 +17,9 @@ internal sealed record PlacedObservation(Observation Observation, string Place, 
     /// <summary>Identifier of the set-up that it belongs to.</summary>
     public string SetUpId => Observation.IsLive ? "on" : $"round-{Plain(Place)}";
 
+    /// <summary>Unit of what is only good or not.</summary>
+    public const string YesOrNo = "yes 1, no 0";
+
     /// <summary>What a wrong thing there shows.</summary>
     public ReadingInterval Wrong => Newtons is { } force ? new(0, force * SlipsBelow) : new(0, 0);
 
@@ -28,7 +31,7 @@ internal sealed record PlacedObservation(Observation Observation, string Place, 
         FormattableString.Invariant($"{Observation.Title}: {Place}{(Newtons is { } held ? $", {held} N" : "")}"),
         $"{Observation.Instruction} Here: {Named()}.",
         [],
-        Newtons is null ? "yes 1, no 0" : "N",
+        Newtons is null ? YesOrNo : "N",
         Newtons is { } least ? new(least, ReadingInterval.OverRange) : new(1, 1),
         $"Good: {Observation.Good} Bad: {Observation.Bad} Criterion: {Observation.Criterion} ({Observation.Source}).",
         Observation.Seconds * Sites.Count);

@@ -49,7 +49,7 @@ public static class HeatLogReader
         if (runs.Count == 0)
             return Refused(new("no-rows", new SourcePlace(columns.File, 0, 0), "There is no whole row below the headings, or none between the times asked for.", "Give a line for each row."));
         if (rows.Clock.IsBareNumber && runs.MaxBy(run => run.Rows)!.StepSeconds >= StrangeStep)
-            return Refused(new("unit-of-time", new SourcePlace(columns.File, runs[0].FirstLine, 1), $"`{columns.Time.Name}` has no unit and rises by {runs[0].StepSeconds:0} or so from row to row: milliseconds?", "Head it `time [ms]` or `time [s]`."));
+            return Refused(new("unit-of-time", new SourcePlace(columns.File, runs[0].FirstLine, 1), $"{Quote.Of(columns.Time.Name)} has no unit and rises by {runs[0].StepSeconds:0} or so from row to row: milliseconds?", "Head it `time [ms]` or `time [s]`."));
         if (LogUnits.Strange(columns, runs) is { } strange)
             return Refused(strange);
         var scale = LogScale.Of(columns, runs, hints);

@@ -31,7 +31,7 @@ public sealed record HeaterTrace(
             return Outcome.Refused<HeaterTrace>([new("which-sensor", place, $"There are {part.Sensors.Count} temperatures: {Names(part.Sensors)}.", "Give the heading of the temperature meant (--sensor).")]);
         var output = part.Outputs.Count == 0 ? null : Choose(part.Outputs, hints.Output, null) ?? part.Outputs.FirstOrDefault(series => series.Stem == sensor.Stem) ?? Choose(part.Outputs, null, body);
         if (output is null && part.Outputs.Count > 0)
-            return Outcome.Refused<HeaterTrace>([new("which-output", place, $"There are {part.Outputs.Count} outputs: {Names(part.Outputs)}; none is headed like `{sensor.Name}`.", "Give the heading of the output meant (--output).")]);
+            return Outcome.Refused<HeaterTrace>([new("which-output", place, $"There are {part.Outputs.Count} outputs: {Names(part.Outputs)}; none is headed like {Quote.Of(sensor.Name)}.", "Give the heading of the output meant (--output).")]);
         var target = part.Targets.Count == 1 ? part.Targets[0] : part.Targets.FirstOrDefault(series => series.Stem == sensor.Stem);
         return Outcome.Of(new HeaterTrace(log.File, part, sensor, output, target, [.. part.Sensors.Where(series => series != sensor)], [.. part.Outputs.Where(series => series != output)]));
     }
@@ -116,5 +116,5 @@ public sealed record HeaterTrace(
     private static bool Belongs(LogSeries series, string body) =>
         series.Stem.Contains(body, StringComparison.OrdinalIgnoreCase) || series.Name.Contains(body, StringComparison.OrdinalIgnoreCase);
 
-    private static string Names(IEnumerable<LogSeries> all) => string.Join(", ", all.Select(series => $"`{series.Name}`"));
+    private static string Names(IEnumerable<LogSeries> all) => string.Join(", ", all.Select(series => Quote.Of(series.Name)));
 }

@@ -78,7 +78,7 @@ internal sealed class LogRows(LogColumns columns, LogHints hints, List<Diagnosti
         var cell = line[_cells[columns.Time.Index]].Trim();
         if (!_clock.TryRead(cell, out var time))
         {
-            problems.Add(new("no-time", Place(number), $"`{cell}` is no time.", "Write seconds, milliseconds with `[ms]` in the heading, hh:mm:ss, or ISO 8601 such as 2026-11-28T09:30:00."));
+            problems.Add(new("no-time", Place(number), $"{Quote.Of(cell.ToString())} is no time.", "Write seconds, milliseconds with `[ms]` in the heading, hh:mm:ss, or ISO 8601 such as 2026-11-28T09:30:00."));
             return;
         }
 
@@ -94,9 +94,9 @@ internal sealed class LogRows(LogColumns columns, LogHints hints, List<Diagnosti
         _faulty[index] = kind == LogCellKind.Faulty;
         _values[index] = column.InUnit(value);
         if (kind == LogCellKind.Strange)
-            problems.Add(new("not-a-number", Place(number), $"`{cell}` under `{column.Name}` is not a number.", "Write it like 12.5 or 12,5, without a unit; leave the cell empty when nothing was measured."));
+            problems.Add(new("not-a-number", Place(number), $"{Quote.Of(cell.ToString())} under {Quote.Of(column.Name)} is not a number.", "Write it like 12.5 or 12,5, without a unit; leave the cell empty when nothing was measured."));
         else if (kind == LogCellKind.Number && cell.IndexOfAny('.', ',') is >= 0 and var at && (_hasComma ??= cell[at] == ',') != (cell[at] == ','))
-            problems.Add(new("point-and-comma", Place(number), $"`{cell}` is written with a {(cell[at] == ',' ? "comma" : "point")}, earlier numbers with a {(cell[at] == ',' ? "point" : "comma")}.", "Use one of the two throughout the file, and nothing between thousands."));
+            problems.Add(new("point-and-comma", Place(number), $"{Quote.Of(cell.ToString())} is written with a {(cell[at] == ',' ? "comma" : "point")}, earlier numbers with a {(cell[at] == ',' ? "point" : "comma")}.", "Use one of the two throughout the file, and nothing between thousands."));
         else
             return true;
         return false;

@@ -28,7 +28,7 @@ internal sealed record LogScale(double? Full, bool IsTaken, IReadOnlyList<double
         double[] known = [.. each.Select(full => full ?? taken ?? 1)];
         foreach (var (index, column) in outputs.Index())
             if (largest[index] > 1.02 * known[index])
-                return Outcome.Refused<LogScale>([new("output-beyond-full", new SourcePlace(columns.File, 0, 0), Text($"`{column.Name}` goes up to {largest[index]:0.##}, beyond full output, {known[index]:0.##}."), "State the right full output (--full-output), or put it in the heading, such as `output [0-255]`.")]);
+                return Outcome.Refused<LogScale>([new("output-beyond-full", new SourcePlace(columns.File, 0, 0), Text($"{Quote.Of(column.Name)} goes up to {largest[index]:0.##}, beyond full output, {known[index]:0.##}."), "State the right full output (--full-output), or put it in the heading, such as `output [0-255]`.")]);
         return Outcome.Of(new LogScale(known[0], open.Length > 0, known));
     }
 
@@ -41,8 +41,8 @@ internal sealed record LogScale(double? Full, bool IsTaken, IReadOnlyList<double
             "full-output",
             new SourcePlace(columns.File, 0, 0),
             column.Unit == "W"
-                ? Text($"`{column.Name}` is in watts, and nothing says how many are full output; the most is {largest:0.##} W.")
-                : Text($"`{column.Name}` goes up to {largest:0.##}, and nothing says what full output is: 1, 100 or 255?"),
+                ? Text($"{Quote.Of(column.Name)} is in watts, and nothing says how many are full output; the most is {largest:0.##} W.")
+                : Text($"{Quote.Of(column.Name)} goes up to {largest:0.##}, and nothing says what full output is: 1, 100 or 255?"),
             "State full output (--full-output), or put it in the heading, such as `output [0-255]` or `output [%]`."),
     ]);
 

@@ -29,7 +29,7 @@ internal static class LogUnits
             return new(
                 "unit-of-temperature",
                 new SourcePlace(columns.File, run.FirstLine, 1),
-                Text($"`{column.Name}` begins at {shown:0.#}{(column.Unit.Length == 0 ? ", and has no unit" : " °C by its heading")}: in {other.Name} that would be a room at {other.Celsius:0.#} °C."),
+                Text($"{Quote.Of(column.Name)} begins at {shown:0.#}{(column.Unit.Length == 0 ? ", and has no unit" : " °C by its heading")}: in {other.Name} that would be a room at {other.Celsius:0.#} °C."),
                 column.Unit.Length == 0 ? $"Head it `{column.Name} [{other.Symbol}]`, or `{column.Name} [degC]` if it began that warm." : $"Head it `{column.Name} [{other.Symbol}]`.");
         }
 

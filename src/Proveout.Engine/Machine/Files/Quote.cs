@@ -3,7 +3,7 @@ using System.Text;
 namespace Proveout.Engine.Machine;
 
 /// <summary>Offending text as it is shown in a message: marked, on one line, not too long, without control characters.</summary>
-internal static class Quote
+public static class Quote
 {
     private const int Longest = 60;
 

@@ -15,13 +15,13 @@ public sealed record DataTable(string File, IReadOnlyList<DataColumn> Columns, I
         ArgumentNullException.ThrowIfNull(problems);
         if (Find(names) is not { } column)
         {
-            problems.Add(new Diagnostic("no-such-column", Head, $"There is no column `{names[0]}`; the columns are {string.Join(", ", Columns.Select(each => $"`{each.Name}`"))}.", $"Head the column `{names[0]}`{(unit.Length > 0 ? $" or `{names[0]} [{unit}]`" : "")}."));
+            problems.Add(new Diagnostic("no-such-column", Head, $"There is no column {Quote.Of(names[0])}; the columns are {string.Join(", ", Columns.Select(each => Quote.Of(each.Name)))}.", $"Head the column {Quote.Of(names[0])}{(unit.Length > 0 ? $" or `{names[0]} [{unit}]`" : "")}."));
             return null;
         }
 
         if (column.In(unit) is { } values)
             return values;
-        problems.Add(new Diagnostic("wrong-unit", Head, $"Column `{column.Name}` is in {column.Unit}, which is no unit that {unit} can be made of.", $"Give it in {unit}."));
+        problems.Add(new Diagnostic("wrong-unit", Head, $"Column {Quote.Of(column.Name)} is in {column.Unit}, which is no unit that {unit} can be made of.", $"Give it in {unit}."));
         return null;
     }
 

@@ -71,9 +71,9 @@ public static class DelimitedText
             if (!cell.IsClosed)
                 problems.Add(OpenQuote(place));
             else if (cell.Number is not null)
-                problems.Add(new("no-headings", place, $"The first line holds the number `{cell.Text}` where a heading belongs.", "Put a line of headings first, such as `x [mm]; y [mm]; height [mm]`."));
+                problems.Add(new("no-headings", place, $"The first line holds the number {Quote.Of(cell.Text)} where a heading belongs.", "Put a line of headings first, such as `x [mm]; y [mm]; height [mm]`."));
             else if (heads[index] is { Name.Length: > 0 } head && heads.FindIndex(each => each.Name.Equals(head.Name, StringComparison.OrdinalIgnoreCase)) != index)
-                problems.Add(new("heading-twice", place, $"The heading `{head.Name}` stands twice.", "Rename or remove one of the columns."));
+                problems.Add(new("heading-twice", place, $"The heading {Quote.Of(head.Name)} stands twice.", "Rename or remove one of the columns."));
         }
 
         return heads;
@@ -106,9 +106,9 @@ public static class DelimitedText
         if (!cell.IsClosed)
             problems.Add(OpenQuote(place));
         else if (cell.Number is not { } number)
-            problems.Add(new("not-a-number", place, $"`{cell.Text}` is not a number.", "Write it like 12.5 or 12,5, without a unit and without signs between thousands; leave the cell empty when nothing was measured."));
+            problems.Add(new("not-a-number", place, $"{Quote.Of(cell.Text)} is not a number.", "Write it like 12.5 or 12,5, without a unit and without signs between thousands; leave the cell empty when nothing was measured."));
         else if ((cell.HasDecimalComma || cell.Text.Contains('.', StringComparison.Ordinal)) && (comma ??= cell.HasDecimalComma) != cell.HasDecimalComma)
-            problems.Add(new("point-and-comma", place, $"`{cell.Text}` is written with a {(cell.HasDecimalComma ? "comma" : "point")}, earlier numbers with a {(cell.HasDecimalComma ? "point" : "comma")}.", "Use one of the two throughout the file, and nothing between thousands."));
+            problems.Add(new("point-and-comma", place, $"{Quote.Of(cell.Text)} is written with a {(cell.HasDecimalComma ? "comma" : "point")}, earlier numbers with a {(cell.HasDecimalComma ? "point" : "comma")}.", "Use one of the two throughout the file, and nothing between thousands."));
         else
             return number;
         return double.NaN;

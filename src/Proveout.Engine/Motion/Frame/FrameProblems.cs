@@ -1,4 +1,5 @@
 using System.Globalization;
+using Proveout.Engine.Machine;
 using Proveout.Engine.Numerics;
 
 namespace Proveout.Engine.Motion;
@@ -17,7 +18,7 @@ internal static class FrameProblems
             return "Two points have the same name. Give each its own.";
         string[] named = [.. distances.SelectMany(distance => new[] { distance.From, distance.To }), .. corners.SelectMany(corner => new[] { corner.Corner, corner.First, corner.Second })];
         if (named.FirstOrDefault(name => points.All(point => point.Name != name)) is { } stranger)
-            return $"There is no point `{stranger}`. The points are {string.Join(", ", points.Select(point => point.Name))}.";
+            return $"There is no point {Quote.Of(stranger)}. The points are {string.Join(", ", points.Select(point => point.Name))}.";
         if (distances.FirstOrDefault(distance => distance.From == distance.To || !(distance.Millimetres.Value > 0) || !(distance.Millimetres.Standard > 0)) is { } unsound)
             return $"The distance {unsound.Name} needs two different points, a length above 0 and an uncertainty above 0.";
         if (corners.FirstOrDefault(corner => !(corner.LegMillimetres > 0) || !(corner.OpenMillimetres.Standard > 0)) is { } square)

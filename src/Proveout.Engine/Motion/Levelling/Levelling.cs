@@ -1,3 +1,4 @@
+using Proveout.Engine.Machine;
 using Proveout.Engine.Numerics;
 
 namespace Proveout.Engine.Motion;
@@ -52,9 +53,9 @@ public static class Levelling
         if (supports.Count < 2)
             return "One support cannot level anything. Give the place of each screw or lift: three or more to level both ways, or two lifts to level along the line between them.";
         if (supports.GroupBy(support => support.Name, StringComparer.Ordinal).FirstOrDefault(group => group.Count() > 1) is { } twice)
-            return $"Two supports are called `{twice.Key}`. Give each its own name.";
+            return $"Two supports are called {Quote.Of(twice.Key)}. Give each its own name.";
         if (leave is not null && supports.All(support => support.Name != leave))
-            return $"There is no support `{leave}` to leave. The supports are {string.Join(", ", supports.Select(support => $"`{support.Name}`"))}.";
+            return $"There is no support {Quote.Of(leave)} to leave. The supports are {string.Join(", ", supports.Select(support => Quote.Of(support.Name)))}.";
         if (supports.Count == 2)
             return Roll.Length(supports) > 0 ? null : "Both supports are at the same place. See that their places are right.";
         return PointsSpread.Of([.. supports.Select(support => new ProbePoint(support.XMillimetres, support.YMillimetres, 0))]) is null

@@ -2,7 +2,7 @@ using PdfSharp.Drawing;
 
 namespace Proveout.Publish.Report;
 
-/// <summary>Breaks text into lines that fit a width: between words where it can, inside a word where it must.</summary>
+/// <summary>Breaks text into lines that fit a width: between words where it can, then behind a hyphen or a stroke, inside a word where it must.</summary>
 internal static class PdfWrap
 {
     private static readonly XGraphics Ruler = XGraphics.CreateMeasureContext(new XSize(1000, 1000), XGraphicsUnit.Point, XPageDirection.Downwards);
@@ -14,6 +14,10 @@ internal static class PdfWrap
         lock (Gate)
             return Ruler.MeasureString(text, style.Font).Width;
     }
+
+    /// <summary>Width that the longest stretch of a text takes that is not broken gladly.</summary>
+    public static double LongestWord(string text, PdfStyle style) =>
+        FontCoverage.Spell(PlainText.Clean(text)).Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany(Joints).Select(piece => Width(piece, style)).DefaultIfEmpty(0).Max();
 
     /// <summary>The lines of some paragraphs.</summary>
     public static IReadOnlyList<PdfRun> Lines(IEnumerable<PdfRun> paragraphs, double width) =>
@@ -32,12 +36,27 @@ internal static class PdfWrap
         return string.Concat(characters.Take(kept)) + "…";
     }
 
+    // "Residual-current" may stand on two lines behind its hyphen.
+    private static IEnumerable<string> Joints(string word)
+    {
+        var start = 0;
+        for (var at = 1; at < word.Length - 1; at++)
+            if (word[at] is '-' or '/' && char.IsLetter(word[at - 1]) && char.IsLetter(word[at + 1]))
+            {
+                yield return word[start..(at + 1)];
+                start = at + 1;
+            }
+
+        yield return word[start..];
+    }
+
     private static IEnumerable<string> Lines(string text, PdfStyle style, double width)
     {
-        var line = "";
-        foreach (var word in FontCoverage.Spell(PlainText.Clean(text)).Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany(word => Pieces(word, style, width)))
+        var (line, isJoined) = ("", false);
+        foreach (var (word, joins) in FontCoverage.Spell(PlainText.Clean(text)).Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany(word => Pieces(word, style, width)))
         {
-            var longer = line.Length == 0 ? word : $"{line} {word}";
+            var longer = line.Length == 0 ? word : isJoined ? line + word : $"{line} {word}";
+            isJoined = joins;
             if (line.Length > 0 && Width(longer, style) > width)
             {
                 yield return line;
@@ -53,10 +72,17 @@ internal static class PdfWrap
             yield return line;
     }
 
-    private static List<string> Pieces(string word, PdfStyle style, double width)
+    // The pieces of a word, and whether the next belongs to it without a blank.
+    private static IEnumerable<(string Piece, bool IsJoined)> Pieces(string word, PdfStyle style, double width)
     {
         if (Width(word, style) <= width)
-            return [word];
+            return [(word, false)];
+        string[] pieces = [.. Joints(word).SelectMany(piece => Width(piece, style) <= width ? [piece] : Cut(piece, style, width))];
+        return pieces.Select((piece, at) => (piece, at < pieces.Length - 1));
+    }
+
+    private static List<string> Cut(string word, PdfStyle style, double width)
+    {
         var pieces = new List<string>();
         var piece = "";
         foreach (var character in PlainText.Characters(word))

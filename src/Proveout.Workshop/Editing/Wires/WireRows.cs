@@ -6,7 +6,9 @@ namespace Proveout.Workshop;
 internal static class WireRows
 {
     private const int MostRows = 20_000;
-    private const int MostProblems = 30;
+    private const int MostNamed = 5;
+
+    private static string ColumnNames => string.Join(", ", WireColumns.All.Select(column => column.Heading).Prepend(WireColumns.Wire).Select(Quote.Of));
 
     /// <summary>The rows, or everything that is wrong with them.</summary>
     public static Outcome<IReadOnlyList<WireRow>> Read(NamedText list)
@@ -22,7 +24,7 @@ internal static class WireRows
             return Outcome.Refused<IReadOnlyList<WireRow>>(problems);
         var rows = records.Skip(1).Select(record => RowOf(list, record, columns, problems)).OfType<WireRow>().ToArray();
         foreach (var twice in rows.GroupBy(row => row.Name, StringComparer.Ordinal).Where(same => same.Skip(1).Any()))
-            problems.Add(At(list, twice.ElementAt(1).Line, "wire-twice", $"The wire `{twice.Key}` stands in line {twice.First().Line} already.", "Give each wire one line."));
+            problems.Add(At(list, twice.ElementAt(1).Line, "wire-twice", $"The wire {Quote.Of(twice.Key)} stands in line {twice.First().Line} already.", "Give each wire one line."));
         return problems.Count > 0 ? Outcome.Refused<IReadOnlyList<WireRow>>(problems) : Outcome.Of<IReadOnlyList<WireRow>>(rows);
     }
 
@@ -30,17 +32,24 @@ internal static class WireRows
     private static RowField?[] ColumnsOf(NamedText list, CsvLine head, List<Diagnostic> problems)
     {
         var headings = head.Cells.Select(cell => GuardedCell.In(cell.Trim())).ToArray();
-        foreach (var heading in headings.Where(heading => !IsKnown(heading)).Distinct(StringComparer.OrdinalIgnoreCase).Take(MostProblems))
+        string[] unknown = [.. headings.Where(heading => !IsKnown(heading)).Distinct(StringComparer.OrdinalIgnoreCase)];
+        if (unknown.Length == headings.Length)
+        {
+            problems.Add(At(list, head.Number, "no-wire-list", "None of the headings is that of a wire list.", $"Choose a list that was saved here, or head its columns {ColumnNames}."));
+            return [];
+        }
+
+        if (unknown.Length > 0)
             problems.Add(At(
                 list,
                 head.Number,
                 "unknown-column",
-                $"`{heading}` is not a column of a wire list.",
-                $"The columns are {string.Join(", ", WireColumns.All.Select(column => column.Heading).Prepend(WireColumns.Wire).Select(name => $"`{name}`"))}; take the others out."));
+                unknown.Length == 1 ? $"{Quote.Of(unknown[0])} is not a column of a wire list." : $"{string.Join(", ", unknown.Take(MostNamed).Select(Quote.Of))}{(unknown.Length > MostNamed ? $" and {unknown.Length - MostNamed} more" : "")} are not columns of a wire list.",
+                $"The columns are {ColumnNames}; take the others out."));
         foreach (var twice in headings.GroupBy(heading => heading, StringComparer.OrdinalIgnoreCase).Where(same => same.Skip(1).Any()))
-            problems.Add(At(list, head.Number, "heading-twice", $"The heading `{twice.Key}` stands twice.", "Take one of the columns out."));
+            problems.Add(At(list, head.Number, "heading-twice", $"The heading {Quote.Of(twice.Key)} stands twice.", "Take one of the columns out."));
         if (!headings.Contains(WireColumns.Wire, StringComparer.OrdinalIgnoreCase))
-            problems.Add(At(list, head.Number, "no-such-column", $"There is no column `{WireColumns.Wire}`.", "The first line holds the headings; one of them names the wires."));
+            problems.Add(At(list, head.Number, "no-such-column", $"There is no column {Quote.Of(WireColumns.Wire)}.", "The first line holds the headings; one of them names the wires."));
         return [.. headings.Select(FieldOf)];
     }
 

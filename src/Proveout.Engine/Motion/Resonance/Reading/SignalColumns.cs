@@ -24,7 +24,7 @@ internal sealed record SignalColumns(
         var dialect = TableDialect.Of(line);
         var cells = dialect.Cells(line);
         if (cells.FirstOrDefault(cell => cell.Number is not null) is { Text: { Length: > 0 } number })
-            return Refused("no-headings", place, $"The first line holds the number `{number}` where a heading belongs.", $"{Example} A heading behind `#` is a comment and is not read.");
+            return Refused("no-headings", place, $"The first line holds the number {Quote.Of(number)} where a heading belongs.", $"{Example} A heading behind `#` is a comment and is not read.");
         SignalHeading[] heads = [.. cells.Select(cell => SignalHeading.Of(cell.Text))];
         List<Diagnostic> problems = [];
         var time = Only(heads, head => head.IsTime, "time", place, problems);
@@ -33,7 +33,7 @@ internal sealed record SignalColumns(
             if (heads.Any(head => head.Direction == name))
                 directions.Add((name, Only(heads, head => head.Direction == name, name, place, problems)));
         if (directions.Count == 0)
-            problems.Add(new("no-direction", place, $"There is no column of accelerations; the columns are {string.Join(", ", heads.Select(head => $"`{head.Name}`"))}.", "Head them `x`, `y`, `z` with their unit."));
+            problems.Add(new("no-direction", place, $"There is no column of accelerations; the columns are {string.Join(", ", heads.Select(head => Quote.Of(head.Name)))}.", "Head them `x`, `y`, `z` with their unit."));
         if (problems.Count > 0)
             return Outcome.Refused<SignalColumns>(problems);
         var seconds = UnitOf([heads[time]], options.TimeUnit, SignalUnits.Time, SignalUnits.TimeSpellings, place, problems);
@@ -47,9 +47,9 @@ internal sealed record SignalColumns(
     {
         var found = Array.FindIndex(heads, wanted);
         if (found < 0)
-            problems.Add(new("no-time", place, $"There is no column `{name}`; the columns are {string.Join(", ", heads.Select(head => $"`{head.Name}`"))}.", $"Head the column with `{name}` and its unit, such as `time [s]`."));
+            problems.Add(new("no-time", place, $"There is no column {Quote.Of(name)}; the columns are {string.Join(", ", heads.Select(head => Quote.Of(head.Name)))}.", $"Head the column with {Quote.Of(name)} and its unit, such as `time [s]`."));
         else if (Array.FindLastIndex(heads, wanted) != found)
-            problems.Add(new("heading-twice", place, $"Two columns are headed `{name}`.", "Rename or remove one of them."));
+            problems.Add(new("heading-twice", place, $"Two columns are headed {Quote.Of(name)}.", "Rename or remove one of them."));
         return found;
     }
 
@@ -58,9 +58,9 @@ internal sealed record SignalColumns(
     {
         string[] units = [.. heads.Select(head => head.Unit.Length > 0 ? head.Unit : otherwise.Trim()).Distinct(StringComparer.OrdinalIgnoreCase)];
         if (units.FirstOrDefault(unit => unit.Length > 0 && factorOf(unit) is null) is { } unknown)
-            problems.Add(new("wrong-unit", place, $"`{unknown}` is no unit of column `{heads[0].Name}`.", $"Write {spellings}."));
+            problems.Add(new("wrong-unit", place, $"{Quote.Of(unknown)} is no unit of column {Quote.Of(heads[0].Name)}.", $"Write {spellings}."));
         else if (units.Any(unit => unit.Length == 0))
-            problems.Add(new("no-unit", place, $"The heading `{heads.First(head => head.Unit.Length == 0).Name}` names no unit, and none was stated.", $"Write it into the heading, such as `{heads[0].Name} [{spellings.Split(',')[0]}]`, or state it beside the file: {spellings}."));
+            problems.Add(new("no-unit", place, $"The heading {Quote.Of(heads.First(head => head.Unit.Length == 0).Name)} names no unit, and none was stated.", $"Write it into the heading, such as `{heads[0].Name} [{spellings.Split(',')[0]}]`, or state it beside the file: {spellings}."));
         else if (units.Length > 1)
             problems.Add(new("mixed-units", place, $"The accelerations are headed with different units: {string.Join(", ", units)}.", "Give all of them in one unit."));
         else

@@ -90,7 +90,7 @@ internal sealed class SignalRows
                 break;
             if (column < _slots.Length && _slots[column] >= 0 && !TryCell(cell, _slots[column], row))
             {
-                Problem ??= new("not-a-number", new(_file, Line, at + 1), $"`{Shown(cell)}` is not a number.", "Write it like 12.5 or 12,5, without a unit; leave the cell empty when nothing was measured.");
+                Problem ??= new("not-a-number", new(_file, Line, at + 1), $"{Quote.Of(Shown(cell))} is not a number.", "Write it like 12.5 or 12,5, without a unit; leave the cell empty when nothing was measured.");
                 return false;
             }
 
@@ -116,7 +116,7 @@ internal sealed class SignalRows
 
         if (mark != 0 && mark != _mark && _mark != 0)
         {
-            Problem = new("point-and-comma", new(_file, Line, 1), $"`{Shown(cell)}` is written with a {(mark == ',' ? "comma" : "point")}, earlier numbers with a {(mark == ',' ? "point" : "comma")}.", "Use one of the two throughout the file, and nothing between thousands.");
+            Problem = new("point-and-comma", new(_file, Line, 1), $"{Quote.Of(Shown(cell))} is written with a {(mark == ',' ? "comma" : "point")}, earlier numbers with a {(mark == ',' ? "point" : "comma")}.", "Use one of the two throughout the file, and nothing between thousands.");
             return false;
         }
 
@@ -147,7 +147,7 @@ internal sealed class SignalRows
         return at;
     }
 
-    private static string Shown(ReadOnlySpan<byte> cell) => Encoding.UTF8.GetString(cell[..Math.Min(cell.Length, 40)]);
+    private static string Shown(ReadOnlySpan<byte> cell) => Encoding.UTF8.GetString(cell[..Math.Min(cell.Length, 256)]);
 
     private static Diagnostic TooLong(string file, LineBytes lines) =>
         new("long-line", new(file, lines.Number + 1, 1), $"A line is longer than {LineBytes.LongestLine / 1024} kB: this is no table of accelerations.", "Choose the CSV file of the recording.");

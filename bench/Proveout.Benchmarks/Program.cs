@@ -25,6 +25,9 @@ switch (args)
     case ["--live", .. var more]:
         LiveSpeed.Print(Console.Out, more);
         break;
+    case ["--plan-steps", .. var more]:
+        PlanSpeed.Print(Console.Out, more);
+        break;
     case ["--keep-live", var path]:
         LiveSpeed.Keep(Console.Out, path);
         break;

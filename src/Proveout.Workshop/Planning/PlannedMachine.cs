@@ -42,7 +42,7 @@ public sealed record PlannedMachine(
         dictionary = dictionary.WithFaults([.. dictionary.Faults.Zip(consequences.OfAll(campaign.Faults, cancellation), Weighed)]);
         var interactions = new WiringInteractions(campaign);
         var together = new PairConsequences(consequences, campaign.Faults, dictionary);
-        var pairs = PairPlan.Of(dictionary, interactions, onlyGreedy, together.WorstOf, cancellation: cancellation, beyondPlan: false);
+        var pairs = PairPlan.Of(dictionary, new RememberedInteractions(interactions), onlyGreedy, together.WorstOf, cancellation: cancellation, beyondPlan: false);
         return new PlannedMachine(machine, campaign, live, consequences, dictionary, pairs.Plan)
         {
             Pairs = pairs.Report,

@@ -40,20 +40,28 @@ public sealed class LiveConsequences
     /// <param name="changes">The mistakes.</param>
     /// <param name="stage">What is still apart; null when nothing is.</param>
     public IReadOnlyList<LiveFinding> FindingsOf(IReadOnlyList<ElementChange> changes, LiveStage? stage = null) =>
-        [.. Find(changes, stage, onlyWorst: false).OrderByDescending(finding => finding.Severity)];
+        [.. Find(changes, stage, enough: null).OrderByDescending(finding => finding.Severity)];
 
     /// <summary>The first of <see cref="FindingsOf"/>, found sooner; null when there is none.</summary>
     /// <param name="changes">The mistakes.</param>
     /// <param name="stage">What is still apart; null when nothing is.</param>
     public LiveFinding? WorstOf(IReadOnlyList<ElementChange> changes, LiveStage? stage = null) =>
-        Find(changes, stage, onlyWorst: true).MaxBy(finding => finding.Severity);
+        Find(changes, stage, enough: Severity.Shock).MaxBy(finding => finding.Severity);
+
+    /// <summary>True when the worst of <see cref="FindingsOf"/> is as bad as that or worse, found sooner still.</summary>
+    /// <param name="changes">The mistakes.</param>
+    /// <param name="least">The severity.</param>
+    /// <param name="stage">What is still apart; null when nothing is.</param>
+    public bool IsAsBadAs(IReadOnlyList<ElementChange> changes, Severity least, LiveStage? stage = null) =>
+        Find(changes, stage, enough: least).Exists(finding => finding.Severity >= least);
 
     /// <summary>The worst that mistakes do.</summary>
     public Consequence Of(IReadOnlyList<ElementChange> changes, LiveStage? stage = null) =>
         WorstOf(changes, stage) is { } worst ? new(worst.Severity, worst.Sentence) : OfNoFinding(changes);
 
-    // For the worst alone, what cannot be worse than what is found already is not looked for; of several as bad the first found stands.
-    private List<LiveFinding> Find(IReadOnlyList<ElementChange> changes, LiveStage? stage, bool onlyWorst)
+    // Once something as bad as enough is found nothing further is looked for; until then, what cannot be worse than what is found is not. Of several as
+    // bad the first found stands. Everything is looked for when no severity is enough.
+    private List<LiveFinding> Find(IReadOnlyList<ElementChange> changes, LiveStage? stage, Severity? enough)
     {
         var findings = new List<LiveFinding>();
         var machine = new FaultyMachine(_model, changes, stage);
@@ -66,9 +74,9 @@ public sealed class LiveConsequences
                 continue;
             var look = new LiveLook(_model, _sights, machine, sound, faulty, findings);
             foreach (var rule in Rules)
-                if (!(onlyWorst && IsFound(rule.Worst)))
+                if (enough is null || !IsFound(rule.Worst))
                     rule.Look(look);
-            if (onlyWorst && IsFound(Severity.Shock))
+            if (enough is { } severity && IsFound(severity))
                 return findings;
         }
 
@@ -77,7 +85,7 @@ public sealed class LiveConsequences
             findings.Add(wrong);
         return findings;
 
-        bool IsFound(Severity severity) => findings.Exists(finding => finding.Severity >= severity);
+        bool IsFound(Severity least) => findings.Exists(finding => finding.Severity >= least);
     }
 
     private static Consequence OfNoFinding(IReadOnlyList<ElementChange> changes) =>

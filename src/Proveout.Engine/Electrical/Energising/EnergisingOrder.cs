@@ -48,9 +48,9 @@ public sealed class EnergisingOrder
         while (groups.Count > 0)
         {
             var loads = groups.Where(group => group[0].Kind != GateKind.Heater).DefaultIfEmpty(groups[0]);
-            var next = loads.MinBy(group => order.RiskOf(Plan(group), cancellation))!;
+            var (next, plan, harms) = order.LeastRisk(loads.ToArray(), Plan, cancellation);
             groups.Remove(next);
-            order.Add(Plan(next), cancellation);
+            order.Add(plan, cancellation, harms);
             closed.AddRange(next);
         }
 
@@ -68,10 +68,17 @@ public sealed class EnergisingOrder
     };
 
     // First the worst harm that is left, then how likely harm is at all, then the usual order.
-    private (Severity Worst, double Likely, GateKind Kind) RiskOf(StagePlan plan, CancellationToken cancellation)
+    private (Gate[] Group, StagePlan Plan, LiveFinding?[] Harms) LeastRisk(Gate[][] groups, Func<Gate[], StagePlan> plan, CancellationToken cancellation)
     {
-        int[] open = [.. Enumerable.Range(0, _faults.Count).Where(fault => !_excluded.Contains(fault))];
-        var worst = StageHarms.Of(_consequences, plan.Stage, open, _faults, cancellation);
+        int[] open = [.. Open];
+        return groups
+            .Select(group => (Group: group, Plan: plan(group)))
+            .Select(item => (item.Group, item.Plan, Harms: StageHarms.Of(_consequences, item.Plan.Stage, open, _faults, cancellation)))
+            .MinBy(item => RiskOf(item.Plan, open, item.Harms));
+    }
+
+    private (Severity Worst, double Likely, GateKind Kind) RiskOf(StagePlan plan, int[] open, LiveFinding?[] worst)
+    {
         var harmful = worst.Index().Where(item => item.Item is { Severity: >= Severity.Damage }).ToArray();
         return (
             harmful.Select(item => item.Item!.Severity).DefaultIfEmpty(Severity.Hidden).Max(),
@@ -79,16 +86,22 @@ public sealed class EnergisingOrder
             plan.Closed[0].Kind);
     }
 
-    private void Add(StagePlan plan, CancellationToken cancellation)
+    private IEnumerable<int> Open => Enumerable.Range(0, _faults.Count).Where(fault => !_excluded.Contains(fault));
+
+    // Of what is excluded already it only counts whether it would do harm.
+    private void Add(StagePlan plan, CancellationToken cancellation, LiveFinding?[]? harms = null)
     {
-        int[] all = [.. Enumerable.Range(0, _faults.Count)];
-        var worst = StageHarms.Of(_consequences, plan.Stage, all, _faults, cancellation);
+        int[] open = [.. Open];
+        harms ??= StageHarms.Of(_consequences, plan.Stage, open, _faults, cancellation);
+        int[] excluded = [.. _excluded];
+        var averted = StageHarms.Count(_consequences, plan.Stage, excluded, _faults, cancellation);
         var mains = _model.Mains is not null;
         ResidualRisk[] residuals =
         [
-            .. from fault in all
-               let finding = worst[fault]
-               where finding is { Severity: >= Severity.Damage } && !_excluded.Contains(fault)
+            .. from item in open.Zip(harms)
+               let fault = item.First
+               let finding = item.Second
+               where finding is { Severity: >= Severity.Damage }
                orderby finding.Severity descending, _faults[fault].Fault.Prior descending
                select new ResidualRisk(fault, finding.Severity, finding.Sentence, Precautions.Against(finding, mains && IsOfMains(fault))),
         ];
@@ -103,7 +116,7 @@ public sealed class EnergisingOrder
             residuals.ToValueList(),
             residuals.Select(risk => risk.Precaution).Distinct().Order().Select(precaution => Precautions.Words(precaution, amperes)).ToValueList(),
             checks,
-            all.Count(fault => worst[fault] is { Severity: >= Severity.Damage } && _excluded.Contains(fault))));
+            averted));
         foreach (var check in checks)
             _excluded.UnionWith(check.Excludes);
     }

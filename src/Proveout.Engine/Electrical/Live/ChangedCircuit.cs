@@ -6,9 +6,7 @@ internal sealed class ChangedCircuit
     public ChangedCircuit(LiveCircuit circuit, IReadOnlyList<ElementChange> changes, LiveStage? stage)
     {
         (Circuit, Changes, Stage) = (circuit, changes, stage);
-        Siemens = new double[circuit.Branches.Length];
-        for (var branch = 0; branch < Siemens.Length; branch++)
-            Siemens[branch] = circuit.Branches[branch].Siemens;
+        Siemens = [.. circuit.Siemens];
         var apart = new HashSet<int>();
         if (stage is not null)
             foreach (var element in stage.Apart)

@@ -28,31 +28,42 @@ internal sealed class DirectNetwork(LiveCircuit circuit)
     private readonly int[] _inputs = [.. circuit.Branches.Where(branch => branch.Kind == LiveBranchKind.Input).Select(branch => branch.Index)];
     private readonly double[] _injected = new double[circuit.NodeCount];
 
-    // What modes follow from: both nodes of each branch that has one, and those of its feed.
-    private readonly int[] _asked = circuit.Pattern.Above(circuit.Branches
-        .Where(branch => branch.Kind is LiveBranchKind.Junction or LiveBranchKind.Supply or LiveBranchKind.Held)
-        .SelectMany(branch => branch.Port is { } port ? (int[])[branch.A, branch.B, port.A, port.B] : [branch.A, branch.B]));
+    // What modes, supplies, coils and switches follow from: both nodes of each branch that has a mode, those of every port and of every coil.
+    private readonly int[] _asked = circuit.Pattern.Above(Followed(circuit));
+    private readonly int[] _rest = circuit.Pattern.Except(circuit.Pattern.Above(Followed(circuit)));
+    private ChangedCircuit? _placed;
 
-    /// <summary>Finds modes and potentials; false when none were found within the bound.</summary>
+    /// <summary>Finds modes, and the potentials that modes, supplies, coils and switches follow from; false when none were found within the bound.</summary>
     public bool Solve(ChangedCircuit changed, LivePoint point)
     {
         SetPaths(changed, point);
-        var settled = false;
-        for (var round = 0; round < MostRounds && !settled; round++)
+        for (var round = 0; round < MostRounds; round++)
         {
             SolveOnce(changed, point);
-            settled = !Flip(changed, point, together: round < RoundsTogether);
+            if (!Flip(changed, point, together: round < RoundsTogether))
+                return true;
         }
 
-        _solver.Solve(_injected, point.DcVolts);
-        return settled;
+        return false;
     }
+
+    /// <summary>Finds the potentials that are left after <see cref="Solve"/>.</summary>
+    public void SolveRest(LivePoint point) => _solver.SolveFurther(_rest, point.DcVolts);
+
+    private static IEnumerable<int> Followed(LiveCircuit circuit) => circuit.Branches
+        .Where(branch => branch.Kind is LiveBranchKind.Junction or LiveBranchKind.Supply or LiveBranchKind.Held)
+        .SelectMany(branch => (int[])[branch.A, branch.B])
+        .Concat(circuit.Branches.Where(branch => branch.Port is not null).SelectMany(branch => (int[])[branch.Port!.Value.A, branch.Port.Value.B]))
+        .Concat(circuit.Drives.SelectMany(drive => (int[])[drive.A, drive.B]));
 
     // What no mode moves stays through all rounds.
     private void SetPaths(ChangedCircuit changed, LivePoint point)
     {
         _solver.Join(changed.Joins);
-        foreach (var path in circuit.Paths)
+        // What nothing moves stands as it was placed for the same mistakes.
+        var paths = ReferenceEquals(changed, _placed) ? circuit.MovingPaths : circuit.Paths;
+        _placed = changed;
+        foreach (var path in paths)
             _solver.Set(path, point.Tripped[path] || (circuit.Moves[path] && !point.Closed[path]) ? 0 : changed.Siemens[path]);
         foreach (var source in circuit.MainsSources)
             _solver.Set(source, point.Tripped[source] ? 0 : changed.Siemens[source]);

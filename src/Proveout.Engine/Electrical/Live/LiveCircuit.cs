@@ -20,8 +20,11 @@ internal sealed class LiveCircuit
     {
         (Context, Mains, NodeCount, Branches) = (context, mains, nodeCount, branches);
         (Controls, Drives, ResidualTrips, Commands) = (controls, drives, residualTrips, commands);
+        Siemens = [.. branches.Select(branch => branch.Siemens)];
         Moves = [.. branches.Select(branch => branch.Kind is LiveBranchKind.Contact or LiveBranchKind.Switch)];
         Paths = [.. branches.Where(branch => branch.Kind == LiveBranchKind.Path || Moves[branch.Index]).Select(branch => branch.Index)];
+        var trips = residualTrips.SelectMany(trip => trip.Branches).ToHashSet();
+        MovingPaths = [.. Paths.Where(path => Moves[path] || branches[path].RatedAmperes is not null || trips.Contains(path))];
         MainsSources = [.. branches.Where(branch => branch.Kind == LiveBranchKind.Mains).Select(branch => branch.Index)];
         Protective = [.. branches.Where(branch => branch.RatedAmperes is not null)];
         Supplies = [.. branches.Where(branch => branch.Kind == LiveBranchKind.Supply)];
@@ -44,11 +47,17 @@ internal sealed class LiveCircuit
     /// <summary>The branches; the elements of the wiring network come first, under their own numbers.</summary>
     public LiveBranch[] Branches { get; }
 
+    /// <summary>Conductance of each branch of the sound machine while it conducts.</summary>
+    public double[] Siemens { get; }
+
     /// <summary>True for branches that something opens and closes.</summary>
     public bool[] Moves { get; }
 
     /// <summary>Numbers of the branches that are a resistance as long as they conduct: paths, contacts and switches.</summary>
     public int[] Paths { get; }
+
+    /// <summary>Those of <see cref="Paths"/> that something opens, closes or interrupts.</summary>
+    public int[] MovingPaths { get; }
 
     /// <summary>Numbers of the sources of the mains.</summary>
     public int[] MainsSources { get; }

@@ -39,8 +39,16 @@ internal sealed class LiveSolver(LiveCircuit circuit)
         return new LiveSolution(changed, state, start, trips, settled, atFirst);
     }
 
-    // Of what comes and goes, the moment at which the sources give most stands for the worst.
+    // Until the circuit is at rest only the potentials are found that its rest follows from.
     private bool Settle(ChangedCircuit changed, ControlState state, LivePoint point, bool mainsStale, out LivePoint? worst)
+    {
+        var settled = FindRest(changed, state, point, mainsStale, out worst);
+        _direct.SolveRest(point);
+        return settled;
+    }
+
+    // Of what comes and goes, the moment at which the sources give most stands for the worst.
+    private bool FindRest(ChangedCircuit changed, ControlState state, LivePoint point, bool mainsStale, out LivePoint? worst)
     {
         worst = null;
         _switches.SetHands(state, point);
@@ -64,7 +72,10 @@ internal sealed class LiveSolver(LiveCircuit circuit)
             }
 
             if (pass is PassesFree - 2 or PassesFree - 1 && (worst is null || _inputs.Given(changed, point) > _inputs.Given(changed, worst)))
+            {
+                _direct.SolveRest(point);
                 worst = point.Copy();
+            }
         }
 
         return false;

@@ -20,6 +20,7 @@ internal sealed class PhasorNetwork(LiveCircuit circuit)
         [.. circuit.Branches.Where(branch => branch.Kind is LiveBranchKind.Capacitor or LiveBranchKind.Input or LiveBranchKind.Mains)];
 
     private readonly Complex[] _injected = new Complex[circuit.NodeCount];
+    private ChangedCircuit? _placed;
 
     /// <summary>Finds the potentials.</summary>
     public void Solve(ChangedCircuit changed, LivePoint point)
@@ -50,7 +51,10 @@ internal sealed class PhasorNetwork(LiveCircuit circuit)
     {
         Array.Clear(_injected);
         _solver.Join(changed.Joins);
-        foreach (var path in circuit.Paths)
+        // What nothing moves stands as it was placed for the same mistakes.
+        var paths = ReferenceEquals(changed, _placed) ? circuit.MovingPaths : circuit.Paths;
+        _placed = changed;
+        foreach (var path in paths)
             _solver.Set(path, point.Tripped[path] || (circuit.Moves[path] && !point.Closed[path]) ? 0 : changed.Siemens[path]);
         foreach (var branch in _others)
         {

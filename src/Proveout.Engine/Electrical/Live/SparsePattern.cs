@@ -80,6 +80,9 @@ internal sealed class SparsePattern
         return [.. above.Reverse()];
     }
 
+    /// <summary>The places that are not among some, the last in the order of elimination first.</summary>
+    public int[] Except(int[] places) => [.. Enumerable.Range(0, _nodes).Except(places).OrderDescending()];
+
     private void GatherTouches()
     {
         foreach (var end in One.Concat(Two).Where(end => end >= 0))

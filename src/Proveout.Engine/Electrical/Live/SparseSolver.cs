@@ -16,7 +16,7 @@ internal sealed class SparseSolver<T>
 {
     private readonly SparsePattern _pattern;
     private readonly JoinBlock<T> _block;
-    private readonly T[] _pivot, _work, _admittance, _factor;
+    private readonly T[] _pivot, _work, _values, _admittance, _factor;
     private readonly int[] _all;
     private readonly bool[] _stale;
     private readonly T _leak;
@@ -28,7 +28,7 @@ internal sealed class SparseSolver<T>
     {
         (_pattern, _leak, _block) = (pattern, leak, new JoinBlock<T>(pattern));
         var nodes = pattern.Position.Length;
-        (_pivot, _work, _stale) = (new T[nodes], new T[nodes], new bool[nodes]);
+        (_pivot, _work, _values, _stale) = (new T[nodes], new T[nodes], new T[nodes], new bool[nodes]);
         (_admittance, _factor) = (new T[pattern.One.Length], new T[pattern.FactorLength]);
         _all = [.. Enumerable.Range(0, nodes).Reverse()];
         Array.Fill(_stale, true);
@@ -86,7 +86,29 @@ internal sealed class SparseSolver<T>
         }
 
         _block.Factor(firstJoined);
-        Substitute(injected, asked, potentials);
+        SubstituteForward(injected);
+        SolveFurther(asked, potentials);
+    }
+
+    /// <summary>Finds the potentials of further nodes for the currents of the last call of <see cref="Solve(ReadOnlySpan{T}, int[], Span{T})"/>.</summary>
+    /// <param name="asked">Places that were not asked for yet, the last in the order of elimination first; all above them were, or stand before them here.</param>
+    /// <param name="potentials">Receives their potentials; those of the others stay.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public void SolveFurther(int[] asked, Span<T> potentials)
+    {
+        var (start, row, inBlock) = (_pattern.ColumnStart, _pattern.FactorRow, _block.Place);
+        foreach (var column in asked)
+        {
+            if (inBlock[column] < 0)
+            {
+                var value = _values[column] / _pivot[column];
+                for (var at = start[column]; at < start[column + 1]; at++)
+                    value -= _factor[at] * _values[row[at]];
+                _values[column] = value;
+            }
+
+            potentials[_pattern.NodeAt[column]] = _values[column];
+        }
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -137,29 +159,15 @@ internal sealed class SparseSolver<T>
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void Substitute(ReadOnlySpan<T> injected, int[] asked, Span<T> potentials)
+    private void SubstituteForward(ReadOnlySpan<T> injected)
     {
-        var (nodes, position, start, row, inBlock) = (_work.Length, _pattern.Position, _pattern.ColumnStart, _pattern.FactorRow, _block.Place);
+        var (nodes, position, start, row, inBlock) = (_values.Length, _pattern.Position, _pattern.ColumnStart, _pattern.FactorRow, _block.Place);
         for (var node = 0; node < nodes; node++)
-            _work[position[node]] = injected[node];
+            _values[position[node]] = injected[node];
         for (var column = 0; column < nodes; column++)
-            if (_work[column] is var value && !T.IsZero(value) && inBlock[column] < 0)
+            if (_values[column] is var value && !T.IsZero(value) && inBlock[column] < 0)
                 for (var at = start[column]; at < start[column + 1]; at++)
-                    _work[row[at]] -= _factor[at] * value;
-        _block.Substitute(_work);
-        foreach (var column in asked)
-        {
-            if (inBlock[column] < 0)
-            {
-                var value = _work[column] / _pivot[column];
-                for (var at = start[column]; at < start[column + 1]; at++)
-                    value -= _factor[at] * _work[row[at]];
-                _work[column] = value;
-            }
-
-            potentials[_pattern.NodeAt[column]] = _work[column];
-        }
-
-        Array.Clear(_work);
+                    _values[row[at]] -= _factor[at] * value;
+        _block.Substitute(_values);
     }
 }

@@ -41,6 +41,17 @@ public sealed class LiveConsequencesTests
     }
 
     [Theory]
+    [InlineData("pennywort", 1)]
+    [InlineData("quarrymoor", 7)]
+    public void A_mistake_is_as_bad_as_a_severity_when_its_worst_finding_is(string sample, int every)
+    {
+        var consequences = LiveSamples.Of(sample);
+        foreach (var fault in LiveSamples.Faults(LiveSamples.Model(sample)).Where((_, index) => index % every == 0))
+            foreach (var least in (Severity[])[Severity.Damage, Severity.Fire, Severity.Shock])
+                Assert.Equal(consequences.WorstOf(fault.Changes)?.Severity >= least, consequences.IsAsBadAs(fault.Changes, least));
+    }
+
+    [Theory]
     [InlineData("line-neutral-swapped:W105:W106:T1.L:T1.N")]
     [InlineData("ends-swapped:W401:W402:A2.HEAT+:A2.HEAT-")]
     [InlineData("ends-swapped:W503:W504:X12.B1:X12.B2")]

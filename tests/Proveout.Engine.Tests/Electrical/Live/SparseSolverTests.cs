@@ -46,6 +46,27 @@ public sealed class SparseSolverTests
         Assert.NotEqual(before, joined);
     }
 
+    [Fact]
+    public void Potentials_asked_for_later_are_those_of_all_asked_for_at_once()
+    {
+        var circuit = LiveSamples.Model("pennywort").Circuit;
+        var solver = new SparseSolver<double>(circuit.Pattern, LeakSiemens);
+        foreach (var branch in circuit.Branches)
+            solver.Set(branch.Index, branch.Siemens);
+        solver.Join([(3, circuit.NodeCount - 1, 100)]);
+        var injected = new double[circuit.NodeCount];
+        injected[0] = 1;
+        var (whole, parts) = (new double[circuit.NodeCount], new double[circuit.NodeCount]);
+        var asked = circuit.Pattern.Above([5, circuit.NodeCount / 2]);
+
+        solver.Solve(injected, whole);
+        solver.Solve(injected, asked, parts);
+        solver.SolveFurther(circuit.Pattern.Except(asked), parts);
+
+        Assert.Equal(whole, parts);
+        Assert.NotEqual(asked.Length, circuit.NodeCount);
+    }
+
     private static void Compare<T>(LiveCircuit circuit, Func<double, T> admittance, Func<T, double> size)
         where T : struct, INumberBase<T>
     {

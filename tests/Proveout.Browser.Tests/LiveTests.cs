@@ -20,7 +20,7 @@ public sealed class LiveTests(BrowserFixture browser)
         await WatchingAsync(one);
         await EnterAsync(two, Typed.Good(await site.StepAsync(2)));
         await Assertions.Expect(one.Locator(".progress")).ToContainTextAsync("2 done", WithinASecond);
-        await Assertions.Expect(one.GetByRole(AriaRole.Status)).ToContainTextAsync("was just made in another window.", WithinASecond);
+        await Assertions.Expect(one.Locator("#news")).ToContainTextAsync("was just made in another window.", WithinASecond);
         await one.Context.CloseAsync();
         await two.Context.CloseAsync();
     }

@@ -1,6 +1,5 @@
 using Microsoft.Playwright;
 using Proveout.Web.Tests.Samples;
-using Proveout.Workshop;
 
 namespace Proveout.Browser.Tests;
 
@@ -10,33 +9,31 @@ namespace Proveout.Browser.Tests;
 /// </summary>
 public sealed class LinkDownTests(BrowserFixture browser)
 {
-    private const float Soon = 20_000;
-
     [Fact]
     public async Task Readings_entered_offline_outlive_a_reload_and_are_recorded_once_and_in_order()
     {
         await using var site = await BenchSite.StartAsync();
         var before = await site.StateAsync();
         var steps = before.Steps.Take(3).ToArray();
-        var page = await OpenAndKeepAsync(site);
+        var page = await site.OpenAndKeepAsync(browser);
         await page.Context.SetOfflineAsync(true);
         foreach (var step in steps)
         {
             await page.GotoAsync(site.Check(step));
             await Assertions.Expect(page.Locator("#kept-note")).ToBeVisibleAsync();
-            await EnterAsync(page, Typed.Good(step));
+            await page.EnterAsync(Typed.Good(step));
             await Assertions.Expect(page.Locator("#waiting li").Last).ToContainTextAsync(step.Check.Title);
         }
 
         await page.ReloadAsync();
         await Assertions.Expect(page.Locator("#kept-note")).ToContainTextAsync("kept at");
         await Assertions.Expect(page.Locator("#waiting h2")).ToHaveTextAsync("Not yet recorded: 3");
-        Assert.Empty(await DoneAsync(site));
+        Assert.Empty(await site.DoneAsync());
 
         await page.Context.SetOfflineAsync(false);
-        await Assertions.Expect(page.Locator("#waiting")).ToBeHiddenAsync(new() { Timeout = Soon });
-        await Assertions.Expect(page.Locator("#kept-note")).ToBeHiddenAsync(new() { Timeout = Soon });
-        Assert.Equal(steps.Select(step => step.Check.Id), await DoneAsync(site));
+        await Assertions.Expect(page.Locator("#waiting")).ToBeHiddenAsync(new() { Timeout = KeptBench.Soon });
+        await Assertions.Expect(page.Locator("#kept-note")).ToBeHiddenAsync(new() { Timeout = KeptBench.Soon });
+        Assert.Equal(steps.Select(step => step.Check.Id), await site.DoneAsync());
         Assert.Equal(before.LastSequence + 3, (await site.StateAsync()).LastSequence);
         await page.Context.CloseAsync();
     }
@@ -46,14 +43,14 @@ public sealed class LinkDownTests(BrowserFixture browser)
     {
         await using var site = await BenchSite.StartAsync();
         var step = await site.StepAsync(1);
-        var page = await OpenAndKeepAsync(site);
+        var page = await site.OpenAndKeepAsync(browser);
         await page.Context.SetOfflineAsync(true);
         await page.GetByLabel("What does it read?").FillAsync(Typed.Good(step));
         await page.GetByRole(AriaRole.Button, new() { Name = "Enter", Exact = true }).DblClickAsync();
         await Assertions.Expect(page.Locator("#waiting li")).ToHaveCountAsync(1);
         await page.Context.SetOfflineAsync(false);
-        await Assertions.Expect(page.Locator("#waiting")).ToBeHiddenAsync(new() { Timeout = Soon });
-        Assert.Single(await DoneAsync(site));
+        await Assertions.Expect(page.Locator("#waiting")).ToBeHiddenAsync(new() { Timeout = KeptBench.Soon });
+        Assert.Single(await site.DoneAsync());
         await page.Context.CloseAsync();
     }
 
@@ -61,7 +58,7 @@ public sealed class LinkDownTests(BrowserFixture browser)
     public async Task A_photograph_taken_offline_waits_and_is_attached_when_the_link_is_back()
     {
         await using var site = await BenchSite.StartAsync();
-        var page = await OpenAndKeepAsync(site);
+        var page = await site.OpenAndKeepAsync(browser);
         var picture = await page.ScreenshotAsync();
         await page.Context.SetOfflineAsync(true);
         await page.GetByText("Attach a photograph").ClickAsync();
@@ -70,7 +67,7 @@ public sealed class LinkDownTests(BrowserFixture browser)
         await page.GetByRole(AriaRole.Button, new() { Name = "Attach it" }).ClickAsync();
         await Assertions.Expect(page.Locator("#waiting li")).ToContainTextAsync("Photograph The bond");
         await page.Context.SetOfflineAsync(false);
-        await Assertions.Expect(page.Locator("#waiting")).ToBeHiddenAsync(new() { Timeout = Soon });
+        await Assertions.Expect(page.Locator("#waiting")).ToBeHiddenAsync(new() { Timeout = KeptBench.Soon });
         Assert.Equal("The bond", Assert.Single((await site.StateAsync()).Deviations).Text);
         await page.Context.CloseAsync();
     }
@@ -79,7 +76,7 @@ public sealed class LinkDownTests(BrowserFixture browser)
     public async Task A_form_that_cannot_wait_stays_as_it_was_typed_and_says_that_nothing_was_entered()
     {
         await using var site = await BenchSite.StartAsync();
-        var page = await OpenAndKeepAsync(site);
+        var page = await site.OpenAndKeepAsync(browser);
         await page.GotoAsync("/");
         await page.GetByRole(AriaRole.Radio, new() { Name = "Pennywort" }).CheckAsync();
         await page.GetByLabel("Serial number").FillAsync("oven-9");
@@ -99,21 +96,4 @@ public sealed class LinkDownTests(BrowserFixture browser)
         Assert.Equal(2, (await site.Bench.BuildsAsync(default)).Count);
         await page.Context.CloseAsync();
     }
-
-    private async Task<IPage> OpenAndKeepAsync(BenchSite site)
-    {
-        var page = await site.OpenAsync(browser, site.Check(await site.StepAsync(1)));
-        await Assertions.Expect(page.Locator("#waiting")).ToHaveAttributeAsync("data-ahead", "kept", new() { Timeout = Soon });
-        return page;
-    }
-
-    private static async Task EnterAsync(IPage page, string reading)
-    {
-        await page.GetByLabel("What does it read?").FillAsync(reading);
-        await page.GetByRole(AriaRole.Button, new() { Name = "Enter", Exact = true }).ClickAsync();
-    }
-
-    // In the order of the journal: the bench lists first what was dealt with, in the order in which that was done.
-    private static async Task<string[]> DoneAsync(BenchSite site) =>
-        [.. (await site.StateAsync()).Steps.Where(step => step.Status != StepStatus.Open).Select(step => step.Check.Id)];
 }

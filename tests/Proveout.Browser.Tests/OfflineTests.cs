@@ -7,18 +7,18 @@ namespace Proveout.Browser.Tests;
 /// <summary>The link goes down: nothing that was entered is lost, doubled or out of order.</summary>
 public sealed class OfflineTests(BrowserFixture browser)
 {
-    private static readonly LocatorAssertionsToBeHiddenOptions Soon = new() { Timeout = 20_000 };
+    private static readonly LocatorAssertionsToBeHiddenOptions Soon = new() { Timeout = KeptBench.Soon };
 
     [Fact]
     public async Task Three_readings_entered_without_a_link_are_recorded_once_and_in_order()
     {
         await using var site = await BenchSite.StartAsync();
         var steps = (await site.StateAsync()).Steps.Take(3).ToArray();
-        var page = await OpenAndKeepAsync(site);
+        var page = await site.OpenAndKeepAsync(browser);
         await site.StopAsync();
         foreach (var step in steps)
         {
-            await EnterAsync(page, Typed.Good(step));
+            await page.EnterAsync(Typed.Good(step));
             await Assertions.Expect(page.Locator("#waiting li").Last).ToContainTextAsync(step.Check.Title);
             await page.Locator("#waiting").GetByRole(AriaRole.Link, new() { Name = "Next check" }).ClickAsync();
             await Assertions.Expect(page.Locator("#kept-note")).ToBeVisibleAsync();
@@ -28,7 +28,7 @@ public sealed class OfflineTests(BrowserFixture browser)
         await site.StartAgainAsync();
         await Assertions.Expect(page.Locator("#waiting")).ToBeHiddenAsync(Soon);
         await Assertions.Expect(page.Locator("#kept-note")).ToBeHiddenAsync();
-        Assert.Equal(steps.Select(step => step.Check.Id), await DoneAsync(site));
+        Assert.Equal(steps.Select(step => step.Check.Id), await site.DoneAsync());
         await page.Context.CloseAsync();
     }
 
@@ -36,10 +36,10 @@ public sealed class OfflineTests(BrowserFixture browser)
     public async Task What_waits_outlives_the_closed_page()
     {
         await using var site = await BenchSite.StartAsync();
-        var page = await OpenAndKeepAsync(site);
+        var page = await site.OpenAndKeepAsync(browser);
         var address = page.Url;
         await site.StopAsync();
-        await EnterAsync(page, Typed.Good((await site.StateAsync()).Steps[0]));
+        await page.EnterAsync(Typed.Good((await site.StateAsync()).Steps[0]));
         await Assertions.Expect(page.Locator("#waiting li")).ToHaveCountAsync(1);
         await page.CloseAsync();
 
@@ -48,7 +48,7 @@ public sealed class OfflineTests(BrowserFixture browser)
         await Assertions.Expect(again.Locator("#waiting li")).ToHaveCountAsync(1);
         await site.StartAgainAsync();
         await Assertions.Expect(again.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToContainTextAsync("Pass", new() { Timeout = 20_000 });
-        Assert.Single(await DoneAsync(site));
+        Assert.Single(await site.DoneAsync());
         await page.Context.CloseAsync();
     }
 
@@ -57,9 +57,9 @@ public sealed class OfflineTests(BrowserFixture browser)
     {
         await using var site = await BenchSite.StartAsync();
         var step = await site.StepAsync(1);
-        var page = await OpenAndKeepAsync(site);
+        var page = await site.OpenAndKeepAsync(browser);
         await site.StopAsync();
-        await EnterAsync(page, Typed.Bad(step));
+        await page.EnterAsync(Typed.Bad(step));
         await Assertions.Expect(page.Locator("#waiting li")).ToHaveCountAsync(1);
         var other = await site.Bench.EnterReadingAsync(site.Build.Id, new ReadingRequest(step.Check.Id, Typed.Good(step), "Ida Brandt", Guid.NewGuid()), default);
         Assert.NotNull(other.Value);
@@ -78,18 +78,18 @@ public sealed class OfflineTests(BrowserFixture browser)
     {
         await using var site = await BenchSite.StartAsync();
         var steps = (await site.StateAsync()).Steps.Take(2).ToArray();
-        var one = await OpenAndKeepAsync(site);
-        var two = await OpenAndKeepAsync(site);
+        var one = await site.OpenAndKeepAsync(browser);
+        var two = await site.OpenAndKeepAsync(browser);
         await two.GotoAsync(site.Check(steps[1]));
         await site.StopAsync();
-        await EnterAsync(one, Typed.Good(steps[0]));
-        await EnterAsync(two, Typed.Good(steps[1]));
+        await one.EnterAsync(Typed.Good(steps[0]));
+        await two.EnterAsync(Typed.Good(steps[1]));
         await Assertions.Expect(one.Locator("#waiting li")).ToHaveCountAsync(1);
         await Assertions.Expect(two.Locator("#waiting li")).ToHaveCountAsync(1);
         await site.StartAgainAsync();
         await Assertions.Expect(one.Locator("#waiting")).ToBeHiddenAsync(Soon);
         await Assertions.Expect(two.Locator("#waiting")).ToBeHiddenAsync(Soon);
-        Assert.Equal(steps.Select(step => step.Check.Id).Order(StringComparer.Ordinal), (await DoneAsync(site)).Order(StringComparer.Ordinal));
+        Assert.Equal(steps.Select(step => step.Check.Id).Order(StringComparer.Ordinal), (await site.DoneAsync()).Order(StringComparer.Ordinal));
         await one.Context.CloseAsync();
         await two.Context.CloseAsync();
     }
@@ -98,7 +98,7 @@ public sealed class OfflineTests(BrowserFixture browser)
     public async Task A_page_that_was_not_kept_says_that_there_is_no_link()
     {
         await using var site = await BenchSite.StartAsync();
-        var page = await OpenAndKeepAsync(site);
+        var page = await site.OpenAndKeepAsync(browser);
         await site.StopAsync();
         await page.GotoAsync("/motor");
         await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToHaveTextAsync("No link to the bench");
@@ -111,7 +111,7 @@ public sealed class OfflineTests(BrowserFixture browser)
         await using var site = await BenchSite.StartAsync();
         await site.PrepareAsync();
         var kept = (await site.StateAsync()).Steps.First(step => step.Status == StepStatus.Open && !step.SetUpChanges);
-        var page = await OpenAndKeepAsync(site, kept);
+        var page = await site.OpenAndKeepAsync(browser, kept);
         await site.StopAsync();
         await page.ReloadAsync();
         await Assertions.Expect(page.Locator("#kept-note")).ToContainTextAsync("kept at");
@@ -119,21 +119,4 @@ public sealed class OfflineTests(BrowserFixture browser)
         await Assertions.Expect(page.Locator("[data-fold='set-up']:not([open])")).ToHaveCountAsync(0);
         await page.Context.CloseAsync();
     }
-
-    private async Task<IPage> OpenAndKeepAsync(BenchSite site, BenchStep? step = null)
-    {
-        var page = await site.OpenAsync(browser, site.Check(step ?? await site.StepAsync(1)));
-        await Assertions.Expect(page.Locator("#waiting")).ToHaveAttributeAsync("data-ahead", "kept", new() { Timeout = 20_000 });
-        return page;
-    }
-
-    private static async Task EnterAsync(IPage page, string reading)
-    {
-        await page.GetByLabel("What does it read?").FillAsync(reading);
-        await page.GetByRole(AriaRole.Button, new() { Name = "Enter", Exact = true }).ClickAsync();
-    }
-
-    // In the order of the journal: the bench lists first what was dealt with, in the order in which that was done.
-    private static async Task<string[]> DoneAsync(BenchSite site) =>
-        [.. (await site.StateAsync()).Steps.Where(step => step.Status != StepStatus.Open).Select(step => step.Check.Id)];
 }

@@ -20,9 +20,7 @@ internal static class LongUse
             var desks = workshop.DesksOver(journal);
             await using var app = BenchHost.Build(new BenchHostOptions(), desks);
             await app.StartAsync();
-            var builders = new List<BuilderAtBench>();
-            for (var number = 0; number < Benches; number++)
-                builders.Add(new BuilderAtBench(new Uri(app.Urls.First()), await workshop.StartAsync(desks.Bench), workshop.Readings));
+            var builders = await workshop.BuildersAsync(new Uri(app.Urls.First()), desks.Bench, Benches);
             builds += Benches;
             output.WriteLine("| requests | builds | live memory after a full collection, MB | working set, MB |");
             output.WriteLine("| --- | --- | --- | --- |");
@@ -39,10 +37,12 @@ internal static class LongUse
                         }
                 }));
                 requests += builders.Sum(builder => builder.Requests.Count);
-                builders.ForEach(builder => builder.Forget());
+                foreach (var builder in builders)
+                    builder.Forget();
                 output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {requests} | {builds} | {Live():F1} | {Process.GetCurrentProcess().WorkingSet64 / 1e6:F0} |"));
             }
-            builders.ForEach(builder => builder.Dispose());
+            foreach (var builder in builders)
+                builder.Dispose();
         }
         folder.Delete(recursive: true);
     }

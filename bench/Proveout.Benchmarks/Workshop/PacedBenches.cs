@@ -32,18 +32,17 @@ internal static class PacedBenches
             var desks = workshop.DesksOver(journal);
             await using var app = BenchHost.Build(new BenchHostOptions(), desks);
             await app.StartAsync();
-            var builders = new List<BuilderAtBench>();
-            for (var number = 0; number < Benches; number++)
-                builders.Add(new BuilderAtBench(new Uri(app.Urls.First()), await workshop.StartAsync(desks.Bench), workshop.Readings));
-            await Task.WhenAll(builders.Select(builder => EnterAsync(builder, builders.IndexOf(builder), readings: 2)));
+            var builders = await workshop.BuildersAsync(new Uri(app.Urls.First()), desks.Bench, Benches);
+            await Task.WhenAll(builders.Select((builder, number) => EnterAsync(builder, number, readings: 2)));
             using var times = new ServerTimes();
             using var process = Process.GetCurrentProcess();
             var (before, watch) = (process.TotalProcessorTime, Stopwatch.StartNew());
-            await Task.WhenAll(builders.Select(builder => EnterAsync(builder, builders.IndexOf(builder), Readings)));
+            await Task.WhenAll(builders.Select((builder, number) => EnterAsync(builder, number, Readings)));
             process.Refresh();
             var busy = (process.TotalProcessorTime - before) / watch.Elapsed / Environment.ProcessorCount;
             output.WriteLine(times.Row(machine, watch.Elapsed, busy));
-            builders.ForEach(builder => builder.Dispose());
+            foreach (var builder in builders)
+                builder.Dispose();
         }
         folder.Delete(recursive: true);
     }

@@ -32,12 +32,9 @@ internal sealed class ServerTimes : IDisposable
             double[] sorted = [.. _milliseconds.Order()];
             return string.Create(
                 CultureInfo.InvariantCulture,
-                $"| {name} | {sorted.Length} | {sorted.Length / elapsed.TotalSeconds:F1} | {At(sorted, 0.5):F1} | {At(sorted, 0.95):F1} | {At(sorted, 0.99):F1} | {sorted[^1]:F1} | {busy:P0} |");
+                $"| {name} | {sorted.Length} | {sorted.Length / elapsed.TotalSeconds:F1} | {Quantiles.At(sorted, 0.5):F1} | {Quantiles.At(sorted, 0.95):F1} | {Quantiles.At(sorted, 0.99):F1} | {sorted[^1]:F1} | {busy:P0} |");
         }
     }
 
     public void Dispose() => _listener.Dispose();
-
-    /// <summary>The smallest value that at least this share does not exceed.</summary>
-    private static double At(double[] sorted, double share) => sorted[(int)Math.Ceiling(share * sorted.Length) - 1];
 }

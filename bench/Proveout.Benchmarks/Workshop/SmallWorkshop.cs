@@ -37,4 +37,13 @@ internal sealed class SmallWorkshop
 
     public async Task<string> StartAsync(IBench bench) =>
         (await bench.StartAsync(new StartBuild(_machine, "", "Ada Example", ""), CancellationToken.None)).Value!.Id;
+
+    /// <summary>Builders at a server, each with a build of their own.</summary>
+    public async Task<IReadOnlyList<BuilderAtBench>> BuildersAsync(Uri server, IBench bench, int count)
+    {
+        var builders = new List<BuilderAtBench>();
+        for (var number = 0; number < count; number++)
+            builders.Add(new BuilderAtBench(server, await StartAsync(bench), Readings));
+        return builders;
+    }
 }

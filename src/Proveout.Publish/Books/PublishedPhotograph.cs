@@ -28,13 +28,11 @@ public sealed record PublishedPhotograph(int Width, int Height, ReadOnlyMemory<b
     /// <param name="bytes">The file as it was attached.</param>
     public static PublishedPhotograph? Of(ReadOnlyMemory<byte> bytes)
     {
-        var type = Photograph.MediaType(bytes.Span);
-        // The decoder makes room for whatever length a chunk claims.
-        if (type is null || (type == "image/png" && PngChunks.Plain(bytes.Span) is null))
+        if (Whole(bytes.Span) is not { } whole)
             return null;
         try
         {
-            using var stream = new EndingStream(bytes.ToArray());
+            using var stream = new EndingStream(whole);
             if (ImageInfo.FromStream(stream) is not { Width: > 0, Height: > 0 } info || IsTooLarge((long)info.Width * info.Height, bytes.Length))
                 return null;
             stream.Position = 0;
@@ -48,6 +46,14 @@ public sealed record PublishedPhotograph(int Width, int Height, ReadOnlyMemory<b
             return null;
         }
     }
+
+    // The decoder of PNG makes room for whatever length a chunk claims, so chunks that lie outside the file are looked for first.
+    private static byte[]? Whole(ReadOnlySpan<byte> bytes) => Photograph.MediaType(bytes) switch
+    {
+        "image/png" => PngChunks.Plain(bytes),
+        null => null,
+        _ => bytes.ToArray(),
+    };
 
     private static bool IsTooLarge(long pixels, long bytes) => pixels > MostPixels || (pixels > SmallPixels && pixels > MostPixelsAByte * bytes);
 

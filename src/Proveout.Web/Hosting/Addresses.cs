@@ -54,13 +54,13 @@ internal static class Addresses
 
     public const string SecondFactor = "/second-factor";
 
-    /// <summary>The sign-in, which then goes on to the page that was asked for.</summary>
     /// <summary>
     /// Where a form with a file goes. It says in its query which form it is, because what is too large or cut off is not read at all; the fragment brings its
     /// refusal into sight, scripts or not.
     /// </summary>
     public static string Form(string page, string form) => $"{page}?{FormKey}={form}#problems-{form}";
 
+    /// <summary>The sign-in, which then goes on to the page that was asked for.</summary>
     public static string SignInFor(HttpRequest request) =>
         request.Path == Front ? SignIn : $"{SignIn}?to={Uri.EscapeDataString(request.Path.ToUriComponent() + request.QueryString.ToUriComponent())}";
 

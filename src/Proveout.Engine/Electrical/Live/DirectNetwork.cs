@@ -20,7 +20,7 @@ internal sealed class DirectNetwork(LiveCircuit circuit)
     // A source at its limit keeps a conductance so small that it alters no current worth a figure, and the network stays regular.
     private const double LimitingSiemens = 1e-6;
 
-    private readonly SparseSolver<double> _solver = new(circuit.Pattern, LiveCircuit.LeakSiemens);
+    private readonly PlacedPaths<double> _paths = new(circuit);
     private readonly LiveBranch[] _modal =
         [.. circuit.Branches.Where(branch => branch.Kind is LiveBranchKind.Junction or LiveBranchKind.Supply or LiveBranchKind.Held)];
 
@@ -31,7 +31,6 @@ internal sealed class DirectNetwork(LiveCircuit circuit)
     // What modes, supplies, coils and switches follow from: both nodes of each branch that has a mode, those of every port and of every coil.
     private readonly int[] _asked = circuit.Pattern.Above(Followed(circuit));
     private readonly int[] _rest = circuit.Pattern.Except(circuit.Pattern.Above(Followed(circuit)));
-    private ChangedCircuit? _placed;
 
     /// <summary>Finds modes, and the potentials that modes, supplies, coils and switches follow from; false when none were found within the bound.</summary>
     public bool Solve(ChangedCircuit changed, LivePoint point)
@@ -48,7 +47,7 @@ internal sealed class DirectNetwork(LiveCircuit circuit)
     }
 
     /// <summary>Finds the potentials that are left after <see cref="Solve"/>.</summary>
-    public void SolveRest(LivePoint point) => _solver.SolveFurther(_rest, point.DcVolts);
+    public void SolveRest(LivePoint point) => _paths.Solver.SolveFurther(_rest, point.DcVolts);
 
     private static IEnumerable<int> Followed(LiveCircuit circuit) => circuit.Branches
         .Where(branch => branch.Kind is LiveBranchKind.Junction or LiveBranchKind.Supply or LiveBranchKind.Held)
@@ -59,16 +58,11 @@ internal sealed class DirectNetwork(LiveCircuit circuit)
     // What no mode moves stays through all rounds.
     private void SetPaths(ChangedCircuit changed, LivePoint point)
     {
-        _solver.Join(changed.Joins);
-        // What nothing moves stands as it was placed for the same mistakes.
-        var paths = ReferenceEquals(changed, _placed) ? circuit.MovingPaths : circuit.Paths;
-        _placed = changed;
-        foreach (var path in paths)
-            _solver.Set(path, point.Tripped[path] || (circuit.Moves[path] && !point.Closed[path]) ? 0 : changed.Siemens[path]);
+        _paths.Place(changed, point);
         foreach (var source in circuit.MainsSources)
-            _solver.Set(source, point.Tripped[source] ? 0 : changed.Siemens[source]);
+            _paths.Solver.Set(source, point.Tripped[source] ? 0 : changed.Siemens[source]);
         foreach (var input in _inputs)
-            _solver.Set(input, point.InputSiemens[input]);
+            _paths.Solver.Set(input, point.InputSiemens[input]);
     }
 
     private void SolveOnce(ChangedCircuit changed, LivePoint point)
@@ -78,7 +72,7 @@ internal sealed class DirectNetwork(LiveCircuit circuit)
             point.HeldVolts[branch.Index] = LiveBalance.FeedVolts(branch, point);
         foreach (var branch in _modal)
             Place(branch, changed.Siemens[branch.Index], point);
-        _solver.Solve(_injected, _asked, point.DcVolts);
+        _paths.Solver.Solve(_injected, _asked, point.DcVolts);
     }
 
     private void Place(LiveBranch branch, double siemens, LivePoint point)
@@ -90,7 +84,7 @@ internal sealed class DirectNetwork(LiveCircuit circuit)
             (_, LivePoint.On) => (siemens, siemens * LiveBalance.SetVolts(branch, point)),
             _ => (LimitingSiemens, branch.LimitAmperes),
         };
-        _solver.Set(branch.Index, conducts);
+        _paths.Solver.Set(branch.Index, conducts);
         Inject(branch.A, branch.B, injects);
     }
 

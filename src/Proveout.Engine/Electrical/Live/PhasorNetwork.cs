@@ -14,13 +14,12 @@ internal sealed class PhasorNetwork(LiveCircuit circuit)
     // Below this a junction is left alone: hum across insulation does not count.
     private const double HumVolts = 3;
 
-    private readonly SparseSolver<Complex> _solver = new(circuit.Pattern, LiveCircuit.LeakSiemens);
+    private readonly PlacedPaths<Complex> _paths = new(circuit);
     private readonly LiveBranch[] _junctions = [.. circuit.Branches.Where(branch => branch.Kind == LiveBranchKind.Junction)];
     private readonly LiveBranch[] _others =
         [.. circuit.Branches.Where(branch => branch.Kind is LiveBranchKind.Capacitor or LiveBranchKind.Input or LiveBranchKind.Mains)];
 
     private readonly Complex[] _injected = new Complex[circuit.NodeCount];
-    private ChangedCircuit? _placed;
 
     /// <summary>Finds the potentials.</summary>
     public void Solve(ChangedCircuit changed, LivePoint point)
@@ -31,8 +30,8 @@ internal sealed class PhasorNetwork(LiveCircuit circuit)
         for (var round = 0; round < MostRounds; round++)
         {
             foreach (var junction in _junctions)
-                _solver.Set(junction.Index, point.AcClosed[junction.Index] ? changed.Siemens[junction.Index] : 0);
-            _solver.Solve(_injected, potentials);
+                _paths.Solver.Set(junction.Index, point.AcClosed[junction.Index] ? changed.Siemens[junction.Index] : 0);
+            _paths.Solver.Solve(_injected, potentials);
             point.AcVolts = potentials;
             var driven = false;
             foreach (var junction in _junctions)
@@ -50,18 +49,13 @@ internal sealed class PhasorNetwork(LiveCircuit circuit)
     private void SetPaths(ChangedCircuit changed, LivePoint point)
     {
         Array.Clear(_injected);
-        _solver.Join(changed.Joins);
-        // What nothing moves stands as it was placed for the same mistakes.
-        var paths = ReferenceEquals(changed, _placed) ? circuit.MovingPaths : circuit.Paths;
-        _placed = changed;
-        foreach (var path in paths)
-            _solver.Set(path, point.Tripped[path] || (circuit.Moves[path] && !point.Closed[path]) ? 0 : changed.Siemens[path]);
+        _paths.Place(changed, point);
         foreach (var branch in _others)
         {
             var admittance = changed.Siemens[branch.Index] <= 0 && branch.Kind == LiveBranchKind.Mains
                 ? Complex.Zero
                 : LiveBalance.AcAdmittance(branch, changed.Siemens[branch.Index], point, circuit.RadiansPerSecond);
-            _solver.Set(branch.Index, admittance);
+            _paths.Solver.Set(branch.Index, admittance);
             if (branch.Kind == LiveBranchKind.Mains)
                 Inject(branch, branch.Volts * admittance);
         }

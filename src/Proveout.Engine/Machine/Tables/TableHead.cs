@@ -7,7 +7,7 @@ namespace Proveout.Engine.Machine;
 /// <param name="Unit">The unit in our spelling; empty when there is none.</param>
 internal readonly partial record struct TableHead(string Name, string Unit)
 {
-    /// <summary>Longest text in characters that is searched for a unit. Nobody heads a column with more, and the search takes the square of the length.</summary>
+    /// <summary>Longest text in characters that is searched for a unit. Nobody heads a column with more, and the search takes a power of the length.</summary>
     public const int MostSearched = 200;
 
     /// <summary>Reads headings such as <c>x [mm]</c>, <c>x (mm)</c>, <c>x / mm</c>, <c>x_mm</c>, <c>x mm</c>.</summary>

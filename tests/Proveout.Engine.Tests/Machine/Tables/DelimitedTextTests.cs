@@ -45,7 +45,7 @@ public sealed class DelimitedTextTests
     [Fact]
     public void A_heading_of_thousands_of_marks_is_taken_whole_without_searching_it_for_a_unit()
     {
-        // Found by fuzzing: the search takes the square of the length, and gave up with an exception after a second.
+        // Found by fuzzing: the search takes a power of the length, and gave up with an exception after a second.
         var heading = string.Concat(Enumerable.Repeat("? ", 20_000)) + "x";
 
         Assert.Equal(heading, Read($"\"{heading}\";y\n1;2\n").Columns[0].Name);

@@ -39,6 +39,13 @@ public sealed class DesignPageTests : BenchPageTests
         Assert.DoesNotContain("yes 1, no 0", page.Text, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task The_walk_says_its_caution_before_anything_to_look_at()
+    {
+        var page = await Visitor.GetAsync($"/machines/{SampleBench.Machine}/walk");
+        Assert.InRange(page.Html.IndexOf("class=\"caution", StringComparison.Ordinal), 1, page.Html.IndexOf("What good and bad look like", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("schedules.pdf", "application/pdf", "%PDF-")]
     [InlineData("labels.pdf", "application/pdf", "%PDF-")]

@@ -7,12 +7,11 @@ internal static class Appending
 {
     public static Build Start(IJournalRows rows, BuildDraft draft, TimeProvider clock)
     {
-        if (rows.FindBuild(draft.Id)?.Decode() is { } started)
-            return IsOf(started, draft)
-                ? started
+        // Where each statement sees all that is committed, the build itself may be recorded between the two looks, and then holds its own serial number.
+        if ((rows.FindBuild(draft.Id) ?? rows.FindBuild(draft.MachineName, draft.Serial))?.Decode() is { } started)
+            return started.Id != draft.Id ? throw new SerialTakenException(started)
+                : IsOf(started, draft) ? started
                 : throw new KeyReusedException(draft.Id, $"the build with serial number {started.Serial}");
-        if (rows.FindBuild(draft.MachineName, draft.Serial)?.Decode() is { } holder)
-            throw new SerialTakenException(holder);
         var build = StoredBuild.From(draft, clock.GetUtcNow());
         rows.Add(build);
         return build.Decode();

@@ -67,13 +67,13 @@ public sealed class WiringCampaign
     {
         var tables = Tables();
         var responses = new FaultResponse[Faults.Count];
-        var idle = new ConcurrentBag<FaultResponder>();
+        var idle = new ConcurrentStack<FaultResponder>();
         var done = 0;
         Parallel.For(
             0,
             Faults.Count,
             new ParallelOptions { CancellationToken = cancellation },
-            () => idle.TryTake(out var ready) ? ready : new FaultResponder(tables),
+            () => idle.TryPop(out var ready) ? ready : new FaultResponder(tables),
             (fault, _, responder) =>
             {
                 responses[fault] = responder.Respond(Faults[fault]);
@@ -81,7 +81,7 @@ public sealed class WiringCampaign
                     progress?.Report((double)count / Faults.Count);
                 return responder;
             },
-            idle.Add);
+            idle.Push);
         return new FaultDictionary(
             [.. _setUps.Select(setUp => setUp.Text)],
             [.. _candidates.Select(candidate => candidate.Check)],

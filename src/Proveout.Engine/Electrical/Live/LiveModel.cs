@@ -7,7 +7,7 @@ namespace Proveout.Engine.Electrical;
 public sealed class LiveModel
 {
     private readonly ConcurrentDictionary<(LiveStage? Stage, ControlState State), Lazy<LiveSolution>> _sound = [];
-    private readonly ConcurrentBag<LiveSolver> _solvers = [];
+    private readonly ConcurrentStack<LiveSolver> _solvers = [];
     private readonly bool[] _nearCoil;
 
     /// <summary>Makes the model.</summary>
@@ -54,10 +54,10 @@ public sealed class LiveModel
 
     internal LiveSolution Run(ChangedCircuit changed, ControlState state, LivePoint start, bool mainsStale)
     {
-        if (!_solvers.TryTake(out var solver))
+        if (!_solvers.TryPop(out var solver))
             solver = new LiveSolver(Circuit);
         var solution = solver.Solve(changed, state, start, mainsStale);
-        _solvers.Add(solver);
+        _solvers.Push(solver);
         return solution;
     }
 

@@ -15,7 +15,7 @@ internal sealed class StateNetwork
     private readonly Lazy<StrayIslands> _strayIslands;
     private readonly Lazy<ResistorNetwork> _closedLow;
     private readonly Lazy<ResistorNetwork> _closedHigh;
-    private readonly ConcurrentBag<JunctionWays> _idleWays = [];
+    private readonly ConcurrentStack<JunctionWays> _idleWays = [];
 
     /// <summary>Makes the network of a state.</summary>
     /// <param name="wiring">The wiring.</param>
@@ -76,9 +76,9 @@ internal sealed class StateNetwork
 
     private double LeastVolts(int red, int black)
     {
-        var ways = _idleWays.TryTake(out var idle) ? idle : new JunctionWays(StrayIslands);
+        var ways = _idleWays.TryPop(out var idle) ? idle : new JunctionWays(StrayIslands);
         var volts = ways.LeastVolts(null, red, black);
-        _idleWays.Add(ways);
+        _idleWays.Push(ways);
         return volts;
     }
 

@@ -5,7 +5,7 @@ namespace Proveout.Engine.Faults;
 /// <summary>Spreads work on faults over all processors, each thread with interactions of its own, which are kept from one piece of work to the next.</summary>
 internal sealed class FaultThreads(IFaultInteractions interactions)
 {
-    private readonly ConcurrentBag<IFaultInteractions> _idle = [];
+    private readonly ConcurrentStack<IFaultInteractions> _idle = [];
 
     /// <summary>Does every turn of a piece of work.</summary>
     public void ForEach(int count, Action<int, IFaultInteractions> turn, CancellationToken cancellation) =>
@@ -13,11 +13,11 @@ internal sealed class FaultThreads(IFaultInteractions interactions)
             0,
             count,
             new ParallelOptions { CancellationToken = cancellation },
-            () => _idle.TryTake(out var idle) ? idle : interactions.ForAnotherThread(),
+            () => _idle.TryPop(out var idle) ? idle : interactions.ForAnotherThread(),
             (index, _, own) =>
             {
                 turn(index, own);
                 return own;
             },
-            _idle.Add);
+            _idle.Push);
 }

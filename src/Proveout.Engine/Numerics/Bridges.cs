@@ -45,6 +45,9 @@ internal sealed class Bridges
     /// <summary>The node at a place in the order of the search.</summary>
     public int NodeAt(int number) => _nodeAt[number];
 
+    /// <summary>All nodes in the order of the search: a node comes after those above it.</summary>
+    public ReadOnlySpan<int> InOrder => _nodeAt;
+
     /// <summary>One past the place of the last node that hangs below a node.</summary>
     public int EndOf(int node) => _end[node];
 

@@ -16,15 +16,11 @@ internal sealed class ChangedNetwork
     {
         _network = network;
         Pieces = new ChangedPieces(network);
-        Transfers = new ColumnTransfers(network);
-        Flows = new SectionFlows(Pieces, network, Transfers);
+        Flows = new SectionFlows(Pieces, network);
     }
 
     /// <summary>The pieces of the islands that the change touches.</summary>
     public ChangedPieces Pieces { get; }
-
-    /// <summary>Transfer resistances before the change.</summary>
-    public ColumnTransfers Transfers { get; }
 
     /// <summary>What the updates send through the sections.</summary>
     public SectionFlows Flows { get; }

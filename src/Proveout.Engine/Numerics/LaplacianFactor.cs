@@ -11,11 +11,11 @@ internal sealed class LaplacianFactor
     private readonly int[] _order;
     private readonly int[][] _later;
     private readonly DoubleDouble[][] _multipliers;
-    private readonly DoubleDouble[] _pivots;
     private readonly DoubleDouble[] _reciprocals;
     private readonly int[] _position;
     private readonly int[] _parent;
     private readonly int[] _depth;
+    private readonly int _height;
     private readonly DoubleDouble[]?[] _forward;
     private readonly Lazy<DoubleDouble[]> _selves;
 
@@ -23,17 +23,15 @@ internal sealed class LaplacianFactor
     /// <param name="nodeCount">Number of nodes.</param>
     /// <param name="edges">Edges with their conductance in siemens, above zero.</param>
     /// <param name="groundConductance">Conductance from each node to ground in siemens; above zero at one node of every island, else zero.</param>
-    public LaplacianFactor(int nodeCount, IReadOnlyList<Edge> edges, double[] groundConductance)
+    public LaplacianFactor(int nodeCount, IReadOnlyList<Edge> edges, DoubleDouble[] groundConductance)
     {
         (_order, _later) = EliminationOrder.MinimumDegree(nodeCount, edges.Select(edge => (edge.A, edge.B)));
         _position = new int[nodeCount];
         for (var position = 0; position < nodeCount; position++)
             _position[_order[position]] = position;
-        _pivots = new DoubleDouble[nodeCount];
-        _multipliers = new DoubleDouble[nodeCount][];
-        Assemble(edges, groundConductance);
-        Eliminate();
-        _reciprocals = Array.ConvertAll(_pivots, pivot => (DoubleDouble)1 / pivot);
+        (_reciprocals, _multipliers) = (new DoubleDouble[nodeCount], new DoubleDouble[nodeCount][]);
+        Assemble(edges);
+        Eliminate([.. groundConductance]);
         (_parent, _depth, _forward) = (new int[nodeCount], new int[nodeCount], new DoubleDouble[]?[nodeCount]);
         for (var position = nodeCount - 1; position >= 0; position--)
         {
@@ -42,27 +40,9 @@ internal sealed class LaplacianFactor
             _depth[node] = _parent[node] < 0 ? 0 : _depth[_parent[node]] + 1;
         }
 
-        Height = _depth.Max() + 1;
+        _height = _depth.Max() + 1;
         _selves = new(SolveSelves);
     }
-
-    /// <summary>Number of nodes.</summary>
-    public int NodeCount => _order.Length;
-
-    /// <summary>Number of nodes on the longest path to a root of the elimination tree.</summary>
-    public int Height { get; }
-
-    /// <summary>The node above a node in the elimination tree; -1 for a root.</summary>
-    public int ParentOf(int node) => _parent[node];
-
-    /// <summary>Number of nodes above a node in the elimination tree.</summary>
-    public int DepthOf(int node) => _depth[node];
-
-    /// <summary>One over the pivot of a node.</summary>
-    public DoubleDouble ReciprocalOf(int node) => _reciprocals[node];
-
-    /// <summary>The nodes that a node is joined to when it is eliminated, all above it in the elimination tree, with its multipliers.</summary>
-    public (int[] Nodes, DoubleDouble[] Multipliers) LaterThan(int node) => (_later[node], _multipliers[node]);
 
     /// <summary>Potential of a node for one ampere fed into it and taken from ground.</summary>
     public DoubleDouble Self(int node) => _selves.Value[node];
@@ -77,9 +57,9 @@ internal sealed class LaplacianFactor
     {
         if (_order.Length <= MostKept)
             return SumOfShared(one, other, Forward(one), Forward(other));
-        var room = ArrayPool<DoubleDouble>.Shared.Rent(2 * Height);
-        var ofOne = room.AsSpan(0, Height);
-        var ofOther = room.AsSpan(Height, Height);
+        var room = ArrayPool<DoubleDouble>.Shared.Rent(2 * _height);
+        var ofOne = room.AsSpan(0, _height);
+        var ofOther = room.AsSpan(_height, _height);
         SolveForward(one, ofOne);
         SolveForward(other, ofOther);
         var sum = SumOfShared(one, other, ofOne, ofOther);
@@ -87,10 +67,8 @@ internal sealed class LaplacianFactor
         return sum;
     }
 
-    /// <summary>Finds what one ampere into a node sends to each node on its path to the root while the nodes below are eliminated.</summary>
-    /// <param name="node">The node.</param>
-    /// <param name="values">Takes the values, by depth of the nodes on the path.</param>
-    public void SolveForward(int node, Span<DoubleDouble> values)
+    // What one ampere into a node sends to each node on its path to the root while the nodes below are eliminated, by depth on the path.
+    private void SolveForward(int node, Span<DoubleDouble> values)
     {
         values[..(_depth[node] + 1)].Clear();
         values[_depth[node]] = 1;
@@ -124,7 +102,7 @@ internal sealed class LaplacianFactor
 
     private DoubleDouble[] SolveSelves()
     {
-        var (selves, values) = (new DoubleDouble[_order.Length], new DoubleDouble[Height]);
+        var (selves, values) = (new DoubleDouble[_order.Length], new DoubleDouble[_height]);
         for (var node = 0; node < selves.Length; node++)
         {
             SolveForward(node, values);
@@ -166,34 +144,31 @@ internal sealed class LaplacianFactor
         return potential;
     }
 
-    // The multipliers hold minus the off-diagonal entries first, that is conductances; both stay positive throughout the elimination.
-    private void Assemble(IReadOnlyList<Edge> edges, double[] groundConductance)
+    // The multipliers hold minus the off-diagonal entries first, that is conductances.
+    private void Assemble(IReadOnlyList<Edge> edges)
     {
         for (var node = 0; node < _order.Length; node++)
-        {
             _multipliers[node] = new DoubleDouble[_later[node].Length];
-            _pivots[node] = groundConductance[node];
-        }
-
         foreach (var edge in edges)
-        {
-            _pivots[edge.A] += edge.Conductance;
-            _pivots[edge.B] += edge.Conductance;
             Add(edge.A, edge.B, edge.Conductance);
-        }
     }
 
-    private void Eliminate()
+    // A node that goes leaves a star turned into a mesh. Its pivot is the sum of what it is joined to, so nothing is ever subtracted and every value is right in all its
+    // digits, over however many decades conductances lie (Grassmann, Taksar and Heyman, Operations Research 33 (1985) 1107-1116).
+    private void Eliminate(DoubleDouble[] toGround)
     {
         foreach (var node in _order)
         {
             var later = _later[node];
             var multipliers = _multipliers[node];
-            var pivot = _pivots[node];
+            var pivot = toGround[node];
+            foreach (var conductance in multipliers)
+                pivot += conductance;
+            _reciprocals[node] = (DoubleDouble)1 / pivot;
             for (var one = 0; one < later.Length; one++)
             {
                 var share = multipliers[one] / pivot;
-                _pivots[later[one]] -= share * multipliers[one];
+                toGround[later[one]] += share * toGround[node];
                 for (var two = one + 1; two < later.Length; two++)
                     Add(later[one], later[two], share * multipliers[two]);
             }

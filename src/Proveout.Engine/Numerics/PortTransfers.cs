@@ -145,9 +145,7 @@ internal sealed class PortTransfers(Ports ports, ChangedNetwork network)
         row.Clear();
         for (var update = 0; update < _size; update++)
             if (network.Flows.EndsIn(update, _section[place]) is var (entry, exit) && entry != exit)
-                row[update] = network.Transfers.ColumnOf(entry) is { } atEntry && network.Transfers.ColumnOf(exit) is { } atExit
-                    ? DoubleDouble.Difference(atEntry[ports.IndicesInIsland[place]], atExit[ports.IndicesInIsland[place]])
-                    : DoubleDouble.Difference(network.Transfers.Between(entry, node), network.Transfers.Between(exit, node));
+                row[update] = (double)network.Flows.Volts(update, _section[place], node);
     }
 
     private void TakeInverse()

@@ -26,7 +26,6 @@ internal sealed class Ports
         Nodes = [.. placeOf.OrderBy(pair => pair.Value).Select(pair => pair.Key)];
         _rootOfOhms = Array.ConvertAll(_ohms, Math.Sqrt);
         Islands = Array.ConvertAll(Nodes, network.Islands.Of);
-        IndicesInIsland = Array.ConvertAll(Nodes, network.IndexInIsland);
 
         int Place(int node) => placeOf.TryGetValue(node, out var place) ? place : placeOf[node] = placeOf.Count;
     }
@@ -39,9 +38,6 @@ internal sealed class Ports
 
     /// <summary>The island of each of the nodes.</summary>
     public int[] Islands { get; }
-
-    /// <summary>Where each of the nodes stands in its island.</summary>
-    public int[] IndicesInIsland { get; }
 
     /// <summary>The places of each port's two nodes in <see cref="Nodes"/>.</summary>
     public (int A, int B)[] Pairs { get; }

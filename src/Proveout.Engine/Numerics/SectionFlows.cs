@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-
 namespace Proveout.Engine.Numerics;
 
 /// <summary>
@@ -9,9 +7,9 @@ namespace Proveout.Engine.Numerics;
 /// A current from one node to another takes the one way along the forest: in each section it enters at one node and leaves at another, which sets up the potentials that it would
 /// set up in the network before the change; in sections beside the way the potential is the same everywhere. So nothing is subtracted that nearly cancels.
 /// </remarks>
-internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network, ColumnTransfers transfers)
+internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network)
 {
-    private readonly List<Stretch> _stretches = [];
+    private Stretch[] _stretches = [];
     private Section[] _sections = [];
     private int[] _order = [];
     private int _count;
@@ -19,18 +17,21 @@ internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network
     /// <summary>Takes the sections, joints and updates of the pieces as they are now.</summary>
     public void Take()
     {
-        transfers.Clear();
         _count = pieces.SectionCount;
         if (_sections.Length < _count)
             (_sections, _order) = (new Section[2 * _count], new int[2 * _count]);
         FindTrees();
-        _stretches.Clear();
-        foreach (var update in pieces.Updates)
-            Send(update.A, update.B);
+        if (_stretches.Length < _count * pieces.Updates.Length)
+            _stretches = new Stretch[2 * _count * pieces.Updates.Length];
+        for (var update = 0; update < pieces.Updates.Length; update++)
+            Send(pieces.Updates[update].A, pieces.Updates[update].B, _stretches.AsSpan(update * _count, _count));
     }
 
     /// <summary>Where the current of an update enters and leaves a section: below zero when it does not pass it.</summary>
     public (int Entry, int Exit) EndsIn(int update, int section) => (StretchOf(update, section).Entry, StretchOf(update, section).Exit);
+
+    /// <summary>Volts of a node in a section while one ampere enters at the one end of an update and leaves at the other, to a constant of the section.</summary>
+    public DoubleDouble Volts(int update, int section, int node) => network.Blocks.Volts(StretchOf(update, section).Flow, node);
 
     /// <summary>Volts that are added to those of the current's way within a section to make potentials of all sections comparable.</summary>
     public DoubleDouble LevelOf(int update, int section) => StretchOf(update, section).Level;
@@ -61,19 +62,11 @@ internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network
         return ohms + Within(a, b);
     }
 
-    private DoubleDouble Within(int one, int other)
-    {
-        if (one == other)
-            return DoubleDouble.Zero;
-        var mutual = transfers.Between(one, other);
-        return network.Self(one) + network.Self(other) - mutual - mutual;
-    }
+    private DoubleDouble Within(int one, int other) => one == other ? DoubleDouble.Zero : network.Blocks.Between(one, other);
 
-    private Stretch StretchOf(int update, int section) => _stretches[(update * _count) + section];
+    private ref Stretch StretchOf(int update, int section) => ref _stretches[(update * _count) + section];
 
-    private DoubleDouble At(in Stretch stretch, int node) => stretch.Entry == stretch.Exit
-        ? stretch.Level
-        : stretch.Level + transfers.Between(stretch.Entry, node) - transfers.Between(stretch.Exit, node);
+    private DoubleDouble At(in Stretch stretch, int node) => stretch.Entry == stretch.Exit ? stretch.Level : stretch.Level + network.Blocks.Volts(stretch.Flow, node);
 
     // Each tree from its first section down, breadth first, so that a section comes after the one above it.
     private void FindTrees()
@@ -104,12 +97,22 @@ internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network
         _order[end++] = below;
     }
 
-    private void Send(int from, int to)
+    private void Send(int from, int to, Span<Stretch> stretches)
     {
-        var first = _stretches.Count;
-        for (var section = 0; section < _count; section++)
-            _stretches.Add(new Stretch(-1, -1, 0, DoubleDouble.Zero));
-        var stretches = CollectionsMarshal.AsSpan(_stretches)[first..];
+        stretches.Fill(new Stretch { Entry = -1, Exit = -1 });
+        FindEnds(from, to, stretches);
+        for (var place = 0; place < _count; place++)
+        {
+            ref var stretch = ref stretches[_order[place]];
+            if (stretch.Entry != stretch.Exit)
+                stretch.Flow = network.Blocks.Flow(stretch.Entry, stretch.Exit);
+            if (_sections[_order[place]] is { Above: >= 0 } section)
+                stretch.Level = At(stretches[section.Above], section.GateAbove) + (section.Ohms * stretch.AmperesUp) - At(stretch, section.Gate);
+        }
+    }
+
+    private void FindEnds(int from, int to, Span<Stretch> stretches)
+    {
         var (one, other) = (pieces.SectionOf(from), pieces.SectionOf(to));
         stretches[one].Entry = from;
         stretches[other].Exit = to;
@@ -126,17 +129,18 @@ internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network
                 stretches[_sections[other].Above].Exit = _sections[other].GateAbove;
                 other = _sections[other].Above;
             }
-
-        for (var place = 0; place < _count; place++)
-            if (_sections[_order[place]] is { Above: >= 0 } section)
-            {
-                ref var stretch = ref stretches[_order[place]];
-                stretch.Level = At(stretches[section.Above], section.GateAbove) + (section.Ohms * stretch.AmperesUp) - At(stretch, section.Gate);
-            }
     }
 
     // The section above in its tree, the joint to it by the nodes where it ends, and how many are above.
     private readonly record struct Section(int Above, int Gate, int GateAbove, DoubleDouble Ohms, int Depth);
 
-    private record struct Stretch(int Entry, int Exit, double AmperesUp, DoubleDouble Level);
+    // Where the current of an update enters and leaves a section, how much of it runs to the section above, and what is added to its volts.
+    private struct Stretch
+    {
+        public int Entry;
+        public int Exit;
+        public double AmperesUp;
+        public DoubleDouble Level;
+        public BlockFlow Flow;
+    }
 }

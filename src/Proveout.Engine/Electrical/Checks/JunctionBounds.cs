@@ -31,7 +31,7 @@ internal sealed class JunctionBounds(StateNetwork state)
     {
         var least = double.PositiveInfinity;
         var (lowest, highest) = (state.Low.Network, state.High.Network);
-        var port = new PortRows(lowest.Islands.Of(red), lowest.ResistanceFrom(red), lowest.ResistanceFrom(black), highest.ResistanceFrom(red), highest.ResistanceFrom(black));
+        var port = new PortRows(lowest.Islands.Of(red), node => lowest.Resistance(red, node), node => lowest.Resistance(black, node), node => highest.Resistance(red, node), node => highest.Resistance(black, node));
         foreach (var (anode, cathode, forward) in state.StrayPaths.Junctions)
             if (GreatestShare(anode, cathode, port, low) is > 0 and var share)
                 least = Math.Min(least, forward / share);

@@ -37,5 +37,5 @@ internal sealed class JunctionMesh
     public DoubleDouble Mutual(int a, int b, int c, int d) => Potential(a, c) - Potential(a, d) - Potential(b, c) + Potential(b, d);
 
     private DoubleDouble Potential(int fed, int seen) =>
-        _network.Islands.Of(fed) == _network.Islands.Of(seen) ? _network.Transfer(fed, seen) + TieOhms : DoubleDouble.Zero;
+        _network.Islands.Of(fed) == _network.Islands.Of(seen) ? _network.Blocks.Transfer(fed, seen) + TieOhms : DoubleDouble.Zero;
 }

@@ -1,0 +1,164 @@
+namespace Proveout.Engine.Numerics;
+
+/// <summary>Transfer resistances of a network, each island grounded at its anchor, from those of its blocks. Safe for use from several threads.</summary>
+/// <remarks>
+/// A current from a node to the anchor passes the blocks on the way one after the other, by the nodes that they share, so resistances add up along the way; two currents have in common
+/// what they share of it, and in the block where they meet the transfer resistance of the nodes where they enter it (<see cref="Bridges"/>). So only blocks are ever factored, and most are
+/// single resistors. Where two ways meet is found in a few steps along heavy paths (Sleator and Tarjan, Journal of Computer and System Sciences 26 (1983) 362-391).
+/// </remarks>
+internal sealed class BlockTree
+{
+    private readonly Bridges _bridges;
+    private readonly LoopBlock?[] _blocks;
+    private readonly int[] _place;
+    private readonly int[] _depth;
+    private readonly int[] _head;
+    private readonly int[] _heavy;
+    private readonly DoubleDouble[] _ohms;
+
+    /// <summary>Factors the blocks of a network.</summary>
+    public BlockTree(ResistorNetwork network)
+    {
+        _bridges = network.Bridges;
+        (_blocks, _place) = (new LoopBlock?[network.NodeCount], new int[network.NodeCount]);
+        (_depth, _head, _heavy) = (new int[network.NodeCount], new int[network.NodeCount], new int[network.NodeCount]);
+        _ohms = new DoubleDouble[network.NodeCount];
+        FindHeavyPaths();
+        var toTop = Factor(network);
+        foreach (var node in _bridges.InOrder)
+            if (AboveOf(node) is >= 0 and var above)
+                _ohms[node] = _ohms[above] + (BlockAt(node)?.Self(_place[node]) ?? ((DoubleDouble)1 / toTop[node]));
+    }
+
+    /// <summary>Resistance in ohms between a node and the anchor of its island.</summary>
+    public DoubleDouble Self(int node) => _ohms[node];
+
+    /// <summary>Volts of one node for one ampere fed into another of the same island and taken from its anchor.</summary>
+    public DoubleDouble Transfer(int one, int other)
+    {
+        var (top, belowToOne, belowToOther) = Meeting(one, other);
+        return belowToOne >= 0 && belowToOther >= 0 && _bridges.BlockOf(belowToOne) == _bridges.BlockOf(belowToOther)
+            ? _ohms[top] + BlockAt(belowToOne)!.Transfer(_place[belowToOne], _place[belowToOther])
+            : _ohms[top];
+    }
+
+    /// <summary>Resistance in ohms between two nodes of one island.</summary>
+    public DoubleDouble Between(int one, int other)
+    {
+        var shared = Transfer(one, other);
+        return _ohms[one] + _ohms[other] - shared - shared;
+    }
+
+    /// <summary>Makes ready to ask many nodes for their potential while a current flows.</summary>
+    /// <param name="entry">Where it is fed in.</param>
+    /// <param name="exit">Where it is taken, in the same island.</param>
+    public BlockFlow Flow(int entry, int exit)
+    {
+        var (blockOfEntry, blockOfExit) = (_bridges.BlockOf(entry), _bridges.BlockOf(exit));
+        if (blockOfEntry >= 0 && (blockOfEntry == blockOfExit || _bridges.TopOf(blockOfEntry) == exit))
+            return FlowIn(blockOfEntry, entry, exit);
+        return blockOfExit >= 0 && _bridges.TopOf(blockOfExit) == entry ? FlowIn(blockOfExit, entry, exit) : new BlockFlow(entry, exit, -1, -1, null, null);
+    }
+
+    /// <summary>Volts of a node while one ampere flows, to a constant of its island.</summary>
+    public DoubleDouble Volts(in BlockFlow flow, int node)
+    {
+        if (flow.Block < 0)
+            return Transfer(flow.Entry, node) - Transfer(flow.Exit, node);
+        var below = BelowOn(flow.Top, node);
+        if (below < 0 || _bridges.BlockOf(below) != flow.Block)
+            return DoubleDouble.Zero;
+        var place = _place[below];
+        return flow.OfEntry is not { } ofEntry ? -flow.OfExit![place] : flow.OfExit is { } ofExit ? ofEntry[place] - ofExit[place] : ofEntry[place];
+    }
+
+    private BlockFlow FlowIn(int block, int entry, int exit) =>
+        new(entry, exit, block, _bridges.TopOf(block), ColumnIn(block, entry), ColumnIn(block, exit));
+
+    // The top of a block is its ground.
+    private DoubleDouble[]? ColumnIn(int block, int node) =>
+        _bridges.BlockOf(node) != block ? null : _blocks[block] is { } loops ? loops.Column(_place[node]) : [_ohms[node] - _ohms[_bridges.TopOf(block)]];
+
+    // A block of two nodes has none: all there is to know of it are the ohms of its lower node.
+    private LoopBlock? BlockAt(int node) => _blocks[_bridges.BlockOf(node)];
+
+    // The top of the block that a node is in below its top.
+    private int AboveOf(int node) => _bridges.BlockOf(node) is >= 0 and var block ? _bridges.TopOf(block) : -1;
+
+    // Conductance from each node to the top of its block, by which the blocks of two nodes are known, in siemens.
+    private DoubleDouble[] Factor(ResistorNetwork network)
+    {
+        var (toTop, sizes) = (new DoubleDouble[network.NodeCount], new int[network.NodeCount]);
+        foreach (var node in _bridges.InOrder)
+            if (_bridges.BlockOf(node) is >= 0 and var block)
+                _place[node] = sizes[block]++;
+        var edges = new List<Edge>?[network.NodeCount];
+        for (var index = 0; index < network.EdgeCount; index++)
+        {
+            var (a, b, siemens) = network.EdgeOf(index);
+            var (upper, lower) = _bridges.NumberOf(a) < _bridges.NumberOf(b) ? (a, b) : (b, a);
+            if (AboveOf(lower) == upper)
+                toTop[lower] += siemens;
+            else
+                (edges[_bridges.BlockOf(lower)] ??= []).Add(new Edge(_place[upper], _place[lower], siemens));
+        }
+
+        var members = new DoubleDouble[network.NodeCount][];
+        foreach (var node in _bridges.InOrder)
+            if (_bridges.BlockOf(node) is >= 0 and var block && sizes[block] > 1)
+                (members[block] ??= new DoubleDouble[sizes[block]])[_place[node]] = toTop[node];
+        for (var block = 0; block < sizes.Length; block++)
+            if (sizes[block] > 1)
+                _blocks[block] = new LoopBlock(edges[block] ?? [], members[block]);
+        return toTop;
+    }
+
+    private void FindHeavyPaths()
+    {
+        var sizes = new int[_head.Length];
+        Array.Fill(_heavy, -1);
+        for (var number = _head.Length - 1; number >= 0; number--)
+        {
+            var node = _bridges.NodeAt(number);
+            sizes[node]++;
+            if (AboveOf(node) is not (>= 0 and var above))
+                continue;
+            sizes[above] += sizes[node];
+            if (_heavy[above] < 0 || sizes[node] > sizes[_heavy[above]])
+                _heavy[above] = node;
+        }
+
+        foreach (var node in _bridges.InOrder)
+        {
+            var above = AboveOf(node);
+            _depth[node] = above < 0 ? 0 : _depth[above] + 1;
+            _head[node] = above >= 0 && _heavy[above] == node ? _head[above] : node;
+        }
+    }
+
+    // The lowest node on both ways to the anchor, and the nodes before it on each; -1 where a way begins there.
+    private (int Top, int BelowToOne, int BelowToOther) Meeting(int one, int other)
+    {
+        var (belowToOne, belowToOther) = (-1, -1);
+        while (_head[one] != _head[other])
+            if (_depth[_head[one]] >= _depth[_head[other]])
+                one = AboveOf(belowToOne = _head[one]);
+            else
+                other = AboveOf(belowToOther = _head[other]);
+        if (_depth[one] > _depth[other])
+            return (other, _heavy[other], belowToOther);
+        return (one, belowToOne, _depth[one] < _depth[other] ? _heavy[one] : belowToOther);
+    }
+
+    // The node before a node on the way to it from another; -1 or a node of another block when it is not on that way.
+    private int BelowOn(int top, int node)
+    {
+        var number = _bridges.NumberOf(node);
+        if (number <= _bridges.NumberOf(top) || number >= _bridges.EndOf(top))
+            return -1;
+        var depth = _depth[top] + 1;
+        while (_depth[_head[node]] > depth)
+            node = AboveOf(_head[node]);
+        return _depth[_head[node]] == depth ? _head[node] : _head[node] == _head[top] ? _heavy[top] : -1;
+    }
+}

@@ -1,0 +1,35 @@
+namespace Proveout.Engine.Numerics;
+
+/// <summary>Transfer resistances of a block of a network with more than two nodes, which is grounded at its top. Safe for use from several threads.</summary>
+internal sealed class LoopBlock
+{
+    // Of 16 bytes each. Wiring has blocks of some hundreds of nodes; columns of one with thousands are solved whenever they are asked for.
+    private const long MostKeptValues = 1 << 22;
+
+    private readonly LaplacianFactor _factor;
+    private readonly DoubleDouble[]?[]? _columns;
+
+    /// <summary>Factors a block.</summary>
+    /// <param name="edges">Its resistors beside those that end at its top, by the places of its nodes.</param>
+    /// <param name="toTop">Conductance in siemens between each node and the top.</param>
+    public LoopBlock(IReadOnlyList<Edge> edges, DoubleDouble[] toTop)
+    {
+        _factor = new LaplacianFactor(toTop.Length, edges, toTop);
+        _columns = (long)toTop.Length * toTop.Length <= MostKeptValues ? new DoubleDouble[]?[toTop.Length] : null;
+    }
+
+    /// <summary>Resistance in ohms between the node at a place and the top.</summary>
+    public DoubleDouble Self(int place) => _factor.Self(place);
+
+    /// <summary>Volts of one node for one ampere fed into another and taken from the top.</summary>
+    public DoubleDouble Transfer(int one, int other) =>
+        _columns?[one] is { } ofOne ? ofOne[other] : _columns?[other] is { } ofOther ? ofOther[one] : _factor.Transfer(one, other);
+
+    /// <summary>The same for all nodes, by their places.</summary>
+    public DoubleDouble[] Column(int place)
+    {
+        if (_columns is null)
+            return _factor.Column(place);
+        return _columns[place] ?? Interlocked.CompareExchange(ref _columns[place], _factor.Column(place), null) ?? _columns[place]!;
+    }
+}

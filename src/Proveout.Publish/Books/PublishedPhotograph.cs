@@ -19,10 +19,16 @@ public sealed record PublishedPhotograph(int Width, int Height, ReadOnlyMemory<b
     // A picture that claims more would take half a gigabyte to unfold; cameras of telephones stay below.
     private const long MostPixels = 120_000_000;
 
+    // Each scan of a JPEG goes over all of them: a camera writes one, or some ten that sharpen the picture step by step, and one in each small copy beside it.
+    private const long MostScannedPixels = 500_000_000;
+
     // A camera leaves a byte for some ten pixels, a blank screen one for some hundreds: what claims more would be unfolded from next to nothing.
     private const long MostPixelsAByte = 1000;
     private const long SmallPixels = 1_000_000;
     private const int Quality = 80;
+
+    // ITU-T T.81, table B.1.
+    private static ReadOnlySpan<byte> StartOfScan => [0xFF, 0xDA];
 
     /// <summary>The photograph made ready; null when it is damaged, too large, or neither PNG nor JPEG.</summary>
     /// <param name="bytes">The file as it was attached.</param>
@@ -33,7 +39,7 @@ public sealed record PublishedPhotograph(int Width, int Height, ReadOnlyMemory<b
         try
         {
             using var stream = new EndingStream(whole);
-            if (ImageInfo.FromStream(stream) is not { Width: > 0, Height: > 0 } info || IsTooLarge((long)info.Width * info.Height, bytes.Length))
+            if (ImageInfo.FromStream(stream) is not { Width: > 0, Height: > 0 } info || IsTooLarge((long)info.Width * info.Height, whole))
                 return null;
             stream.Position = 0;
             var image = ImageResult.FromStream(stream, StbImageSharp.ColorComponents.RedGreenBlueAlpha);
@@ -55,7 +61,12 @@ public sealed record PublishedPhotograph(int Width, int Height, ReadOnlyMemory<b
         _ => bytes.ToArray(),
     };
 
-    private static bool IsTooLarge(long pixels, long bytes) => pixels > MostPixels || (pixels > SmallPixels && pixels > MostPixelsAByte * bytes);
+    private static bool IsTooLarge(long pixels, byte[] file)
+    {
+        var scans = Photograph.MediaType(file) == "image/jpeg" ? file.AsSpan().Count(StartOfScan) : 1;
+        var scanned = pixels * Math.Max(1, scans);
+        return pixels > MostPixels || scanned > MostScannedPixels || (scanned > SmallPixels && scanned > MostPixelsAByte * file.Length);
+    }
 
     private static PublishedPhotograph Write(Pixels pixels)
     {

@@ -70,6 +70,9 @@ internal sealed class PairScreen
     /// <summary>For a fault that is not caught alone, the checks that others may make catch it together, with those others.</summary>
     public IReadOnlyList<(int Check, int[] Faults)> CatchingWith(int fault) => _overturningUncaught[fault]!;
 
+    /// <summary>The others that may make one of these checks catch such a fault together with it, rising.</summary>
+    public int[] CatchingWith(int fault, int check) => _overturningUncaught[fault]![_touched[fault].BinarySearch(check)].Faults;
+
     private void Screen(int fault, IFaultInteractions interactions)
     {
         Span<int> alone = [fault];

@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace Proveout.Engine.Faults;
 
 /// <summary>Pairs of two faults neither of which the plan surely catches alone.</summary>
@@ -68,14 +70,13 @@ internal sealed class UncaughtPairs
     // Checks outside the plan are of use only for pairs that ask for one.
     private bool IsAsked(int fault, int other, int check) => _isPlanned[check] || _severity(fault, other) >= Severity.Damage;
 
-    // Where the check touches both, the verdict under either one stands unless the other overturns it; so both must.
+    // Where the check touches both, the verdict under either one stands unless the other overturns it; so both must, and it is enough to ask the first.
     private static bool MayCatch(PairScreen all, int fault, int other, int check) =>
-        !all.IsTouched(other, check) || Array.BinarySearch(all.CatchingWith(other).First(item => item.Check == check).Faults, fault) >= 0;
+        !all.IsTouched(other, check) || (fault < other && Array.BinarySearch(all.CatchingWith(other, check), fault) >= 0);
 
     private void Add(int fault, int other, int check)
     {
-        var checks = _checksOfOthers[fault]!.TryGetValue(other, out var list) ? list : _checksOfOthers[fault]![other] = [];
-        if (!checks.Contains(check))
-            checks.Add(check);
+        ref var checks = ref CollectionsMarshal.GetValueRefOrAddDefault(_checksOfOthers[fault]!, other, out _);
+        (checks ??= []).Add(check);
     }
 }

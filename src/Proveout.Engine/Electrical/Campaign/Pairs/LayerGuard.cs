@@ -4,7 +4,7 @@ namespace Proveout.Engine.Electrical;
 /// <remarks>
 /// Cuts that share no resistor stand in series: the reading is at least the sum of one over the conductance across each (Nash-Williams,
 /// Proceedings of the Cambridge Philosophical Society 55 (1959) 181-194; it is Rayleigh's law for joining all nodes between two cuts). The
-/// layers are pieces of metal: what good conductors join is one layer, what leaves it is a cut.
+/// layers are pieces of metal: what good conductors join is one layer, with all that hangs on it and leads no further; what leaves it is a cut.
 /// </remarks>
 internal sealed class LayerGuard(GuardGraph graph)
 {
@@ -17,6 +17,9 @@ internal sealed class LayerGuard(GuardGraph graph)
     private readonly int[] _stamp = new int[graph.Limit.Network.NodeCount];
     private readonly List<int> _nodes = [];
     private readonly List<int>[] _next = [[], []];
+    private readonly int[] _leadsOn = new int[graph.Limit.Network.NodeCount];
+    private readonly Queue<int> _queue = new();
+    private int _search;
     private int _turn;
     private int _to;
 
@@ -77,9 +80,14 @@ internal sealed class LayerGuard(GuardGraph graph)
             return false;
         if (IsInside(node))
             return _layer[node] % 2 == layer % 2;
+        Take(node, layer);
+        return true;
+    }
+
+    private void Take(int node, int layer)
+    {
         (_stamp[node], _layer[node]) = (_turn, layer);
         _nodes.Add(node);
-        return true;
     }
 
     // Only the last layer of a side has neighbours outside: each cut takes all that it leads to into the next. A resistor from side to side
@@ -89,19 +97,44 @@ internal sealed class LayerGuard(GuardGraph graph)
         var next = _next[layer % 2];
         next.Clear();
         siemens = 0.0;
+        FindWhatLeadsOn(_next[1 - (layer % 2)]);
         for (var index = first; index < _nodes.Count; index++)
             foreach (var (_, other, conductance) in graph.StepsFrom(_nodes[index]))
-                if (!IsInside(other))
+                if (IsInside(other))
+                {
+                    if (_layer[other] % 2 != layer % 2)
+                        return false;
+                }
+                else if (_leadsOn[other] == _search)
                 {
                     siemens += conductance;
                     next.Add(other);
                 }
-                else if (_layer[other] % 2 != layer % 2)
+                else
                 {
-                    return false;
+                    Take(other, layer);
                 }
 
         return true;
+    }
+
+    // All that lies between the two sides; nothing else carries a current from one to the other.
+    private void FindWhatLeadsOn(List<int> beyondOtherSide)
+    {
+        _search++;
+        foreach (var node in beyondOtherSide)
+            Reach(node);
+        while (_queue.TryDequeue(out var at))
+            foreach (var (_, other, _) in graph.StepsFrom(at))
+                Reach(other);
+    }
+
+    private void Reach(int node)
+    {
+        if (_leadsOn[node] == _search || IsInside(node))
+            return;
+        _leadsOn[node] = _search;
+        _queue.Enqueue(node);
     }
 
     private bool IsInside(int node) => _stamp[node] == _turn;

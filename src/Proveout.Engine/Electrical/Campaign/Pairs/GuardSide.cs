@@ -16,6 +16,8 @@ internal sealed class GuardSide(PairLimit limit)
 
     private LayerGuard Layers => field ??= new LayerGuard(_graph);
 
+    private FlowGuard Flow => field ??= new FlowGuard(_graph);
+
     private PathGuard Path => field ??= new PathGuard(_graph);
 
     /// <summary>Makes the changes of faults and controls in place of those before.</summary>
@@ -24,9 +26,12 @@ internal sealed class GuardSide(PairLimit limit)
     /// <summary>Adds the faults that may bring a reading above some ohms; false when no paths keep it below.</summary>
     public bool TryAddPath(CandidateCheck check, double mostOhms, List<int> faults)
     {
-        if (!Path.TryFind(check.A, check.B, mostOhms))
+        if (Path.TryFind(check.A, check.B, mostOhms))
+            Path.AddRaising(faults, OthersTogether);
+        else if (Flow.TryFind(check.A, check.B, mostOhms))
+            Flow.AddRaising(faults, OthersTogether);
+        else
             return false;
-        Path.AddRaising(faults, OthersTogether);
         return true;
     }
 

@@ -44,6 +44,15 @@ public sealed record AccessBook(IReadOnlyList<KnownPerson> People, IReadOnlyList
     public AccessBook Noting(KnownPerson person, AccessEvent what, DateTimeOffset when) =>
         this with { Notes = [.. NotesOrNone.TakeLast(MostNotes - 1), new AccessNote(when, person.Id, person.Name, what)] };
 
+    /// <summary>The book after a wrong code of a person's second factor. Whoever types code after code has the password or a join code already; nothing typed is no try.</summary>
+    public AccessBook Missing(KnownPerson person, string code, DateTimeOffset when)
+    {
+        if (code.Length == 0 || person.Second is not { Misses: < SecondFactor.MostMisses } second)
+            return this;
+        var after = With(person with { Second = second with { Misses = second.Misses + 1 } });
+        return second.Misses + 1 < SecondFactor.MostMisses ? after : after.Noting(person, AccessEvent.Guessed, when);
+    }
+
     /// <summary>The book without a person, and without the sessions and codes of that person.</summary>
     public AccessBook Without(Guid person) => ButOut(person) with { People = [.. People.Where(other => other.Id != person)] };
 

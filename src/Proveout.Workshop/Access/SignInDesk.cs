@@ -84,8 +84,9 @@ public sealed class SignInDesk(AccessStore store, IAttemptLimits limits, TimePro
             return (book, Refused(AccessRefusals.WrongCode()));
         if (person.Second is { IsOn: true } second)
         {
-            if (second.After(oneTime, clock.GetUtcNow()) is not { } after)
-                return (book, Refused(AccessRefusals.WrongCode()));
+            var now = clock.GetUtcNow();
+            if (second.After(oneTime, now) is not { } after)
+                return (book.Missing(person, oneTime, now), Refused(AccessRefusals.WrongCode()));
             person = person with { Second = after };
         }
 

@@ -40,6 +40,13 @@ public sealed record AccessBook(IReadOnlyList<KnownPerson> People, IReadOnlyList
     /// <summary>The book with a person in the place of what the book knew under that identifier.</summary>
     public AccessBook With(KnownPerson person) => this with { People = [.. People.Where(other => other.Id != person.Id), person] };
 
+    /// <summary>The book with people it did not have, and with those of the notes that are of them.</summary>
+    public AccessBook With(IReadOnlyList<KnownPerson> people, IReadOnlyList<AccessNote> notes) => this with
+    {
+        People = [.. People, .. people],
+        Notes = [.. NotesOrNone.Concat(notes.Where(note => people.Any(person => person.Id == note.Person))).OrderBy(note => note.When).TakeLast(MostNotes)],
+    };
+
     /// <summary>The book with a note of what was done; the oldest of very many go.</summary>
     public AccessBook Noting(KnownPerson person, AccessEvent what, DateTimeOffset when) =>
         this with { Notes = [.. NotesOrNone.TakeLast(MostNotes - 1), new AccessNote(when, person.Id, person.Name, what)] };

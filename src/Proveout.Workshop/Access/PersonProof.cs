@@ -6,7 +6,7 @@ namespace Proveout.Workshop;
 /// <param name="store">Who may come in.</param>
 /// <param name="limits">Slows down who tries. Codes count with passwords.</param>
 /// <param name="clock">The clock.</param>
-internal sealed class PersonProof(AccessStore store, IAttemptLimits limits, TimeProvider clock)
+internal sealed class PersonProof(IAccessStore store, IAttemptLimits limits, TimeProvider clock)
 {
     /// <summary>The person, whose code is then used up.</summary>
     public async Task<Outcome<KnownPerson>> TryAsync(string name, string password, string code, string address, CancellationToken cancellation)

@@ -6,7 +6,7 @@ namespace Proveout.Workshop;
 /// <param name="store">Who may come in.</param>
 /// <param name="limits">Slows down who tries.</param>
 /// <param name="clock">The clock.</param>
-public sealed class SignInDesk(AccessStore store, IAttemptLimits limits, TimeProvider clock)
+public sealed class SignInDesk(IAccessStore store, IAttemptLimits limits, TimeProvider clock)
 {
     // Tries of codes are counted together, because a code names nobody.
     private const string AnyCode = "";

@@ -253,7 +253,7 @@ public sealed class SecondFactorTests
         foreach (var text in new[] { bench.Log.Text, (await visitor.GetAsync("/second-factor")).Html })
             foreach (var secret in paper.Append(key.Text).Append(key.Grouped))
                 Assert.DoesNotContain(secret, text, StringComparison.Ordinal);
-        var file = await File.ReadAllTextAsync(bench.Store.Path);
+        var file = await File.ReadAllTextAsync(bench.Store.Place);
         Assert.DoesNotContain(paper, code => file.Contains(code.Replace("-", "", StringComparison.Ordinal), StringComparison.OrdinalIgnoreCase));
         Assert.Contains("\"proveout-access 2\"", file, StringComparison.Ordinal);
     }

@@ -20,6 +20,9 @@ public static class JournalPlace
     /// <summary>Keys that the servers of a journal share; null for one in a file.</summary>
     public static ISharedKeys? KeysOf(IJournal journal) => (journal as PostgresJournal)?.Keys;
 
+    /// <summary>The page of who may come in, and the counts of who tried, that the servers of a journal share; null for one in a file.</summary>
+    public static (ISharedPage Page, ISharedCounts Tries)? AccessOf(IJournal journal) => journal is PostgresJournal shared ? (shared.Access, shared.Tries) : null;
+
     /// <summary>Opens the journal, and makes it where there is none.</summary>
     /// <exception cref="JournalException">It cannot be opened.</exception>
     public static async Task<IJournal> OpenAsync(string place, TimeProvider clock, CancellationToken cancellation = default) => IsDatabase(place)

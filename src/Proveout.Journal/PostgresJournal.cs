@@ -6,10 +6,16 @@ namespace Proveout.Journal;
 public sealed class PostgresJournal : StoreJournal
 {
     private PostgresJournal(PostgresDatabase database, TimeProvider clock)
-        : base(new PostgresStore(database), clock) => Keys = new PostgresKeys(database);
+        : base(new PostgresStore(database), clock) => (Keys, Access, Tries) = (new PostgresKeys(database), new PostgresPage(database), new PostgresCounts(database));
 
     /// <summary>Keys that the servers of this journal share.</summary>
     public ISharedKeys Keys { get; }
+
+    /// <summary>The page of who may come in.</summary>
+    public ISharedPage Access { get; }
+
+    /// <summary>Counts of who tried to come in.</summary>
+    public ISharedCounts Tries { get; }
 
     /// <summary>Opens the journal in a database, and makes its tables where there are none.</summary>
     /// <param name="address">A URI as libpq defines it, without a password: <c>postgresql://user@server:5432/database</c>.</param>

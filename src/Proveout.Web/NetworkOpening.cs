@@ -7,8 +7,11 @@ namespace Proveout.Web;
 /// <summary>A bench that others than this computer may call; nobody gets in without signing in.</summary>
 /// <param name="Store">Who may come in.</param>
 /// <param name="Names">Names and addresses that the bench may be called by; a request for any other is turned away.</param>
-public sealed record NetworkOpening(AccessStore Store, IReadOnlyList<string> Names)
+public sealed record NetworkOpening(IAccessStore Store, IReadOnlyList<string> Names)
 {
+    /// <summary>Where tries to come in are counted; by this process alone when not given.</summary>
+    public IAttemptTally Tally { get; init; } = new ProcessTally();
+
     /// <summary>Proxies whose word on the caller's address and on TLS is taken; nobody else's is.</summary>
     public IReadOnlyList<IPAddress> Proxies { get; init; } = [];
 

@@ -101,7 +101,7 @@ public sealed class AccessPageTests(BrowserFixture browser)
 
     private static async Task<WebApplication> StartAsync(SampleBench samples, string folder)
     {
-        var store = new AccessStore(Path.Combine(folder, "builds.db.access"));
+        var store = new AccessFile(Path.Combine(folder, "builds.db.access"));
         Assert.NotNull(new PeopleDesk(store, new OwnClock()).Add("Tove Lund", AccessRole.Checker, Password).Value);
         var app = BenchHost.Build(new BenchHostOptions { Opening = new NetworkOpening(store, []) { Clock = new OwnClock() } }, samples.Desks);
         await app.StartAsync();

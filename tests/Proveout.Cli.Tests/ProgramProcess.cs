@@ -15,11 +15,16 @@ public sealed class ProgramProcess : IDisposable
 
     public static string Assembly { get; } = Path.Combine(AppContext.BaseDirectory, "proveout.dll");
 
-    public static ProgramProcess Start(params string[] words)
+    public static ProgramProcess Start(params string[] words) => StartWith(null, words);
+
+    /// <summary>Starts it for somebody whose own data lie in a folder.</summary>
+    public static ProgramProcess StartWith(string? dataFolder, params string[] words)
     {
         var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true };
         foreach (var word in words.Prepend(Assembly))
             start.ArgumentList.Add(word);
+        if (dataFolder is not null)
+            start.Environment["XDG_DATA_HOME"] = dataFolder;
         return new ProgramProcess(Process.Start(start)!);
     }
 

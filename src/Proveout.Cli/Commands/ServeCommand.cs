@@ -81,7 +81,7 @@ internal static class ServeCommand
         if (opening.Value is not { } words)
             return terminal.Refuse(opening.Diagnostics);
         await using var workplace = await Workplace.OpenAsync(files, machines, journal, cancellation);
-        return await BenchServing.RunAsync(terminal, workplace, host, words, AccessStore.Beside(Places.FileOf(journal)), cancellation);
+        return await BenchServing.RunAsync(terminal, workplace, host, words, AccessKeeping.In(workplace.Journal) ?? AccessKeeping.Beside(journal), cancellation);
     }
 
     private static LogShape ShapeOf(string? word) => word switch

@@ -10,9 +10,9 @@ internal static class BenchServing
     // Longer than the slowest page, shorter than the 30 s that a service manager waits (deploy/proveout.service).
     private static readonly TimeSpan GraceForRequests = TimeSpan.FromSeconds(20);
 
-    public static async Task<int> RunAsync(Terminal terminal, Workplace workplace, BenchHostOptions options, OpeningWords words, AccessStore store, CancellationToken cancellation)
+    public static async Task<int> RunAsync(Terminal terminal, Workplace workplace, BenchHostOptions options, OpeningWords words, AccessKeeping keeping, CancellationToken cancellation)
     {
-        var opening = words.IsClosed ? null : new NetworkOpening(store, words.Hosts) { Proxies = words.Proxies };
+        var opening = words.IsClosed ? null : new NetworkOpening(keeping.Store, words.Hosts) { Tally = keeping.Tally, Proxies = words.Proxies };
         if (opening is not null && words.Certificate is { } file)
         {
             var certificate = await CertificateFile.ReadAsync(terminal, file, words.CertificateKey, cancellation);
@@ -37,7 +37,7 @@ internal static class BenchServing
         if (opening is null)
             SayClosed(terminal, app.Urls.First());
         else
-            SayOpened(terminal, app.Urls.First(), words, store);
+            SayOpened(terminal, app.Urls.First(), words, keeping.Store);
         var exit = await signals.Told;
         await StopAsync(app, signals);
         return exit;
@@ -49,7 +49,7 @@ internal static class BenchServing
         terminal.Say("Open this address in a browser on this computer. Ctrl-C ends it; every entry is on the disk already.");
     }
 
-    private static void SayOpened(Terminal terminal, string address, OpeningWords words, AccessStore store)
+    private static void SayOpened(Terminal terminal, string address, OpeningWords words, IAccessStore store)
     {
         if (words.IsReadable)
             terminal.Complain(
@@ -59,7 +59,28 @@ internal static class BenchServing
         terminal.Say($"Bench: {bound.Scheme}://{host}:{bound.Port}/");
         terminal.Say("Everybody has to sign in. Ctrl-C ends it; every entry is on the disk already.");
         if (store.Read().People.Count == 0)
-            terminal.Say("Nobody can sign in yet. On this computer: `proveout people add NAME --role builder`, or for a phone `proveout people join NAME --role builder`.");
+            SayNobody(terminal, store);
+    }
+
+    private static void SayNobody(Terminal terminal, IAccessStore store)
+    {
+        var (with, before) = store is AccessDatabase ? (" --journal ADDRESS", PeopleOfBefore()) : ("", 0);
+        terminal.Say($"Nobody can sign in yet. On this computer: `proveout people add NAME --role builder{with}`, or for a phone `proveout people join NAME --role builder{with}`.");
+        if (before > 0)
+            terminal.Say($"The file of before, {AccessFile.Beside(Places.Journal).Place}, has {before} {(before == 1 ? "person" : "people")}: `proveout people take-in{with}` takes them in, as they are.");
+    }
+
+    // Until a database kept people of its own, they lay in a file in the person's own folder, whichever the database was. One that cannot be read has nobody to be taken in.
+    private static int PeopleOfBefore()
+    {
+        try
+        {
+            return AccessFile.Beside(Places.Journal).Read().People.Count;
+        }
+        catch (AccessException)
+        {
+            return 0;
+        }
     }
 
     /// <summary>Takes no new requests, ends the event streams, and lets requests under way finish.</summary>

@@ -90,9 +90,16 @@ internal sealed class PostgresDatabase : IDisposable
         return work(connection);
     });
 
+    // One statement, which sees one moment by itself.
+    internal T Ask<T>(Func<NpgsqlConnection, T> question) => Again(() =>
+    {
+        using var connection = _connections.OpenConnection();
+        return question(connection);
+    });
+
     // Read committed: each statement sees all that is committed, so that who has waited for an end sees where it is now and what was recorded meanwhile.
     // Repeatable read would refuse everybody who waited.
-    internal T Write<T>(Func<NpgsqlConnection, T> work) => Again(() =>
+    internal T Write<T>(Func<NpgsqlConnection, T> work, Func<Exception, JournalException>? unanswered = null) => Again(() =>
     {
         using var connection = _connections.OpenConnection();
         using var transaction = connection.BeginTransaction(IsolationLevel.ReadCommitted);
@@ -103,7 +110,7 @@ internal sealed class PostgresDatabase : IDisposable
         }
         catch (Exception cause) when (PostgresErrors.IsLoss(cause))
         {
-            throw PostgresErrors.Unanswered(Name, cause);
+            throw unanswered?.Invoke(cause) ?? PostgresErrors.Unanswered(Name, cause);
         }
         return result;
     });

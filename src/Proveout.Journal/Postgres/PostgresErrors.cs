@@ -42,6 +42,10 @@ internal static class PostgresErrors
         $"The connection to the database {name} was lost before it said that the entry is on its disk, so it may be recorded or not. "
         + "Send the same again: it goes in once.", cause);
 
+    /// <summary>The same for a change of who may come in, which is no entry.</summary>
+    public static JournalException UnansweredChange(string name, Exception cause) => new JournalUnavailableException(
+        $"The connection to the database {name} was lost before it said that the change is on its disk, so it may be made or not. Look how it stands, then try again.", cause);
+
     private static JournalUnavailableException NotLetIn(string name, Exception cause) => new(
         $"The database {name} lets this user in only with the right name and password. Give the user in the address, and the password as PGPASSWORD in the "
         + "environment or in the password file.", cause);
@@ -56,7 +60,7 @@ internal static class PostgresErrors
         PostgresErrorCodes.ReadOnlySqlTransaction => new JournalUnavailableException(
             $"The database {name} only answers questions: it is a copy of another one, or set to read-only. Nothing was recorded; give the address of the one that is written to.", cause),
         PostgresErrorCodes.LockNotAvailable => new JournalUnavailableException(
-            $"The record of this build in the database {name} is held by another program. Nothing was recorded; close that program or wait, then try again.", cause),
+            $"What was to be written in the database {name} is held by another program. Nothing was recorded; close that program or wait, then try again.", cause),
         PostgresErrorCodes.DiskFull => new JournalUnavailableException(
             $"There is no space left for the database {name}. Nothing was recorded; make space, then try again.", cause),
         PostgresErrorCodes.TooManyConnections or PostgresErrorCodes.ConfigurationLimitExceeded => new JournalUnavailableException(

@@ -1,7 +1,4 @@
--- What the servers of one journal share beside the record: a schema of its own, so that a backup of the record can leave it out.
-CREATE SCHEMA proveout_servers;
-REVOKE ALL ON SCHEMA proveout_servers FROM PUBLIC;
-
+-- Keys that forms are guarded with.
 CREATE TABLE proveout_servers.form_keys (
     ordinal bigint GENERATED ALWAYS AS IDENTITY PRIMARY KEY,
     name text COLLATE "C" NOT NULL UNIQUE,

@@ -15,8 +15,14 @@ internal sealed partial class SqlText(string folder)
     /// <summary>The triggers that keep them as they are.</summary>
     public string Guards => Read(folder, "guards.sql");
 
-    /// <summary>What servers share beside the journal.</summary>
+    /// <summary>The schema of what servers share beside the journal.</summary>
+    public string Servers => Read(folder, "servers.sql");
+
+    /// <summary>In that schema, the keys of forms.</summary>
     public string Keys => Read(folder, "keys.sql");
+
+    /// <summary>In that schema, who may come in and who tried.</summary>
+    public string Access => Read(folder, "access.sql");
 
     /// <summary>What turns the format before into the one given.</summary>
     public string Upgrade(long format) => Read(folder, $"upgrade-{format}.sql");

@@ -20,6 +20,8 @@ internal sealed partial class AccessNews(ILogger<AccessNews> log)
 
     public void NotAllowed(SignedIn who, string method) => LogNotAllowed(who.Name, RolePolicy.Word(who.Role), method);
 
+    public void Closed() => LogClosed();
+
     [LoggerMessage(1, LogLevel.Information, "{Person} ({Role}) came in by {Means} on a {Device}.")]
     private partial void LogCameIn(string person, string role, string means, string device);
 
@@ -37,4 +39,7 @@ internal sealed partial class AccessNews(ILogger<AccessNews> log)
 
     [LoggerMessage(6, LogLevel.Warning, "A change of the second factor of {Person} was refused on a {Device}.")]
     private partial void LogChangeRefused(string person, string device);
+
+    [LoggerMessage(7, LogLevel.Error, "Nobody is let in: who may come in cannot be looked up or changed. `proveout people list`, with the journal that is served, says why.")]
+    private partial void LogClosed();
 }

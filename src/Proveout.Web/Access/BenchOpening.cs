@@ -22,7 +22,7 @@ internal static class BenchOpening
     {
         if (opening is null)
             return;
-        services.AddSingleton<IAttemptLimits>(_ => new AttemptLimits(opening.Clock));
+        services.AddSingleton<IAttemptLimits>(_ => new AttemptLimits(opening.Tally, opening.Clock));
         services.AddSingleton(provider => new SignInDesk(opening.Store, provider.GetRequiredService<IAttemptLimits>(), opening.Clock));
         services.AddSingleton(provider => new SecondFactorDesk(opening.Store, provider.GetRequiredService<IAttemptLimits>(), opening.Clock));
         services.AddSingleton<AccessNews>();

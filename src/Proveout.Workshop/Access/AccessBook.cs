@@ -40,9 +40,25 @@ public sealed record AccessBook(IReadOnlyList<KnownPerson> People, IReadOnlyList
     /// <summary>The book with a person in the place of what the book knew under that identifier.</summary>
     public AccessBook With(KnownPerson person) => this with { People = [.. People.Where(other => other.Id != person.Id), person] };
 
+    /// <summary>The book with people it did not have, and with those of the notes that are of them.</summary>
+    public AccessBook With(IReadOnlyList<KnownPerson> people, IReadOnlyList<AccessNote> notes) => this with
+    {
+        People = [.. People, .. people],
+        Notes = [.. NotesOrNone.Concat(notes.Where(note => people.Any(person => person.Id == note.Person))).OrderBy(note => note.When).TakeLast(MostNotes)],
+    };
+
     /// <summary>The book with a note of what was done; the oldest of very many go.</summary>
     public AccessBook Noting(KnownPerson person, AccessEvent what, DateTimeOffset when) =>
         this with { Notes = [.. NotesOrNone.TakeLast(MostNotes - 1), new AccessNote(when, person.Id, person.Name, what)] };
+
+    /// <summary>The book after a wrong code of a person's second factor. Whoever types code after code has the password or a join code already; nothing typed is no try.</summary>
+    public AccessBook Missing(KnownPerson person, string code, DateTimeOffset when)
+    {
+        if (code.Length == 0 || person.Second is not { Misses: < SecondFactor.MostMisses } second)
+            return this;
+        var after = With(person with { Second = second with { Misses = second.Misses + 1 } });
+        return second.Misses + 1 < SecondFactor.MostMisses ? after : after.Noting(person, AccessEvent.Guessed, when);
+    }
 
     /// <summary>The book without a person, and without the sessions and codes of that person.</summary>
     public AccessBook Without(Guid person) => ButOut(person) with { People = [.. People.Where(other => other.Id != person)] };

@@ -15,7 +15,7 @@ public enum AccessEvent
     /// <summary>A code on paper was used instead of one of the authenticator.</summary>
     RecoveryUsed,
 
-    /// <summary>Somebody who has the password typed wrong codes until no more were taken.</summary>
+    /// <summary>Somebody who has the password or a join code typed wrong codes until no more were taken.</summary>
     Guessed,
 
     /// <summary>The person made new codes on paper.</summary>

@@ -10,7 +10,7 @@ public static class AccessEventWords
         AccessEvent.TakenOff => "taken off by its owner",
         AccessEvent.TakenOffAtBench => "taken off on the bench's own computer",
         AccessEvent.RecoveryUsed => "a code on paper was used",
-        AccessEvent.Guessed => $"{SecondFactor.MostMisses} wrong codes with the right password: codes of the authenticator are not taken before a code on paper was used",
+        AccessEvent.Guessed => $"{SecondFactor.MostMisses} wrong codes with the right password or a join code: codes of the authenticator are not taken before a code on paper was used",
         _ => "new codes on paper were made",
     };
 }

@@ -5,7 +5,7 @@ namespace Proveout.Workshop;
 /// <summary>Says who may come in; for whoever sits at the bench's own terminal.</summary>
 /// <param name="store">Where it is kept.</param>
 /// <param name="clock">The clock.</param>
-public sealed class PeopleDesk(AccessStore store, TimeProvider clock)
+public sealed class PeopleDesk(IAccessStore store, TimeProvider clock)
 {
     /// <summary>Most devices that one join code lets in.</summary>
     public const int MostDevices = 5;
@@ -57,6 +57,16 @@ public sealed class PeopleDesk(AccessStore store, TimeProvider clock)
 
     /// <summary>Takes a person out of the book; every device of the person is out at once.</summary>
     public Outcome<KnownPerson> Remove(string name) => Change(name, (book, person) => (book.Without(person.Id), person));
+
+    /// <summary>Takes in the people of another book with their passwords, roles and second factors, and what was noted of them. Nobody is signed in by it.</summary>
+    public TakenIn TakeIn(AccessBook other) => store.Change(book =>
+    {
+        var groups = other.People.ToLookup(person => book.Find(person.Name) is null && book.Find(person.Id) is null);
+        // A key that waits for its first code waits there.
+        var added = groups[true].Select(person => person.Second is { IsOn: true } ? person : person with { Second = null }).ToArray();
+        var answer = new TakenIn(added, [.. groups[false]]);
+        return added.Length == 0 ? (book, answer) : (book.With(added, other.NotesOrNone), answer);
+    });
 
     /// <summary>Makes a join code for a person, who is added without a password when the name is new.</summary>
     /// <param name="name">Whose name stands on what is entered.</param>

@@ -6,7 +6,7 @@ namespace Proveout.Workshop;
 /// <param name="store">Who may come in.</param>
 /// <param name="limits">Slows down who tries. Codes count with passwords.</param>
 /// <param name="clock">The clock.</param>
-internal sealed class PersonProof(AccessStore store, IAttemptLimits limits, TimeProvider clock)
+internal sealed class PersonProof(IAccessStore store, IAttemptLimits limits, TimeProvider clock)
 {
     /// <summary>The person, whose code is then used up.</summary>
     public async Task<Outcome<KnownPerson>> TryAsync(string name, string password, string code, string address, CancellationToken cancellation)
@@ -57,16 +57,7 @@ internal sealed class PersonProof(AccessStore store, IAttemptLimits limits, Time
             return (book.With(person with { Second = after }), true);
         return second.Without(paper.Place, paper.Hash) is { } less
             ? (book.With(person with { Second = less }).Noting(person, AccessEvent.RecoveryUsed, now), true)
-            : (Missed(book, person, second, code, now), false);
-    }
-
-    // Whoever types code after code has the password already. Nothing typed is no try.
-    private static AccessBook Missed(AccessBook book, KnownPerson person, SecondFactor second, string code, DateTimeOffset now)
-    {
-        if (code.Length == 0 || second.Misses >= SecondFactor.MostMisses)
-            return book;
-        var after = book.With(person with { Second = second with { Misses = second.Misses + 1 } });
-        return second.Misses + 1 < SecondFactor.MostMisses ? after : after.Noting(person, AccessEvent.Guessed, now);
+            : (book.Missing(person, code, now), false);
     }
 
     private static Outcome<KnownPerson> Refused(Diagnostic diagnostic) => Outcome.Refused<KnownPerson>([diagnostic]);

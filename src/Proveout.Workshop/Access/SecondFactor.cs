@@ -10,10 +10,10 @@ namespace Proveout.Workshop;
 /// <param name="IsOn">False until a first code has shown that the authenticator has the key; it is not asked for before.</param>
 public sealed record SecondFactor(string Key, long LastStep, IReadOnlyList<string> Recovery, DateTimeOffset Begun, bool IsOn)
 {
-    /// <summary>Wrong codes with the right password in a row, after which codes of the authenticator are taken no more (NIST SP 800-63B, revision 4, on throttling: 100 at most).</summary>
+    /// <summary>Wrong codes with the right password or a join code in a row, after which codes of the authenticator are taken no more (NIST SP 800-63B, revision 4, on throttling: 100 at most).</summary>
     public const int MostMisses = 100;
 
-    /// <summary>Wrong codes in a row that came with the right password.</summary>
+    /// <summary>Wrong codes in a row that came with the right password or a join code.</summary>
     public int Misses { get; init; }
 
     /// <summary>How many codes on paper are left.</summary>

@@ -6,7 +6,7 @@ namespace Proveout.Workshop;
 /// <param name="store">Who may come in.</param>
 /// <param name="limits">Slows down who tries, together with the sign-in.</param>
 /// <param name="clock">The clock.</param>
-public sealed class SecondFactorDesk(AccessStore store, IAttemptLimits limits, TimeProvider clock)
+public sealed class SecondFactorDesk(IAccessStore store, IAttemptLimits limits, TimeProvider clock)
 {
     /// <summary>How long a new key waits for its first code.</summary>
     public static readonly TimeSpan Patience = TimeSpan.FromMinutes(10);

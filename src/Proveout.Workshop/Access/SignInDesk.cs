@@ -6,7 +6,7 @@ namespace Proveout.Workshop;
 /// <param name="store">Who may come in.</param>
 /// <param name="limits">Slows down who tries.</param>
 /// <param name="clock">The clock.</param>
-public sealed class SignInDesk(AccessStore store, IAttemptLimits limits, TimeProvider clock)
+public sealed class SignInDesk(IAccessStore store, IAttemptLimits limits, TimeProvider clock)
 {
     // Tries of codes are counted together, because a code names nobody.
     private const string AnyCode = "";
@@ -84,8 +84,9 @@ public sealed class SignInDesk(AccessStore store, IAttemptLimits limits, TimePro
             return (book, Refused(AccessRefusals.WrongCode()));
         if (person.Second is { IsOn: true } second)
         {
-            if (second.After(oneTime, clock.GetUtcNow()) is not { } after)
-                return (book, Refused(AccessRefusals.WrongCode()));
+            var now = clock.GetUtcNow();
+            if (second.After(oneTime, now) is not { } after)
+                return (book.Missing(person, oneTime, now), Refused(AccessRefusals.WrongCode()));
             person = person with { Second = after };
         }
 

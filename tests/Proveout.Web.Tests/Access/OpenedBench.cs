@@ -17,9 +17,9 @@ internal sealed class OpenedBench : IAsyncDisposable
     private readonly string _folder = Directory.CreateTempSubdirectory("proveout-access-").FullName;
     private WebApplication _app = null!;
 
-    private OpenedBench(SampleBench samples) => (_samples, Store) = (samples, new AccessStore(Path.Combine(_folder, "builds.db.access")));
+    private OpenedBench(SampleBench samples) => (_samples, Store) = (samples, new AccessFile(Path.Combine(_folder, "builds.db.access")));
 
-    public AccessStore Store { get; }
+    public AccessFile Store { get; }
 
     public OwnClock Clock { get; } = new();
 

@@ -155,6 +155,26 @@ public sealed class SecondFactorTests
     }
 
     [Fact]
+    public async Task Wrong_codes_beside_a_join_code_count_like_those_beside_a_password()
+    {
+        await using var bench = await StartAsync();
+        var (key, _) = await PutOnAsync(bench);
+        bench.Store.Change(book => (book.With(book.Find(Ida)! with { Second = book.Find(Ida)!.Second! with { Misses = SecondFactor.MostMisses - 2 } }), true));
+        bench.Clock.Go(TimeSpan.FromMinutes(5));
+        var join = bench.People.Invite(Ida, null, devices: 1).Value!;
+        using var visitor = bench.Visit();
+        await visitor.SendAsync("/join", "join", ("code", "AAAAA-AAAAA"), ("second", "000000"));
+        await visitor.SendAsync("/join", "join", ("code", join), ("second", ""));
+        await visitor.SendAsync("/join", "join", ("code", join), ("second", "000000"));
+        Assert.Equal(SecondFactor.MostMisses - 1, bench.Store.Read().Find(Ida)!.Second!.Misses);
+        bench.Clock.Go(TimeSpan.FromMinutes(5));
+        await visitor.SendAsync("/join", "join", ("code", join), ("second", "000000"));
+        Assert.Equal(AccessEvent.Guessed, bench.People.Notes()[0].Event);
+        bench.Clock.Go(TimeSpan.FromMinutes(4));
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await visitor.SendAsync("/join", "join", ("code", join), ("second", CodeOf(key, bench)))).Status);
+    }
+
+    [Fact]
     public async Task It_is_not_on_before_a_first_code_and_a_key_that_waited_ten_minutes_is_forgotten()
     {
         await using var bench = await StartAsync();
@@ -233,7 +253,7 @@ public sealed class SecondFactorTests
         foreach (var text in new[] { bench.Log.Text, (await visitor.GetAsync("/second-factor")).Html })
             foreach (var secret in paper.Append(key.Text).Append(key.Grouped))
                 Assert.DoesNotContain(secret, text, StringComparison.Ordinal);
-        var file = await File.ReadAllTextAsync(bench.Store.Path);
+        var file = await File.ReadAllTextAsync(bench.Store.Place);
         Assert.DoesNotContain(paper, code => file.Contains(code.Replace("-", "", StringComparison.Ordinal), StringComparison.OrdinalIgnoreCase));
         Assert.Contains("\"proveout-access 2\"", file, StringComparison.Ordinal);
     }

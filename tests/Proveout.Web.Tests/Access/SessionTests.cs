@@ -21,6 +21,25 @@ public sealed class SessionTests
     }
 
     [Fact]
+    public async Task A_file_of_people_that_cannot_be_read_lets_nobody_in_with_a_sentence_and_no_trace()
+    {
+        await using var bench = await Start();
+        using var visitor = await bench.VisitAsync(Ida);
+        await File.WriteAllTextAsync(bench.Store.Place, "broken");
+        foreach (var address in new[] { "/", "/sign-in", "/join", "/devices" })
+        {
+            var page = await visitor.GetAsync(address);
+            Assert.Equal(HttpStatusCode.ServiceUnavailable, page.Status);
+            Assert.Contains("it lets nobody in", page.Text, StringComparison.Ordinal);
+        }
+
+        Assert.Equal(HttpStatusCode.OK, (await visitor.GetAsync(Style(await visitor.GetAsync("/")))).Status);
+        Assert.Contains("Nobody is let in: who may come in cannot be looked up", bench.Log.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("   at ", bench.Log.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("unhandled", bench.Log.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_session_that_nobody_uses_ends_after_two_hours()
     {
         await using var bench = await Start();
@@ -199,4 +218,6 @@ public sealed class SessionTests
         bench.Add(Tove, AccessRole.Checker);
         return bench;
     }
+
+    private static string Style(Page page) => System.Text.RegularExpressions.Regex.Match(page.Html, "href=\"([^\"]+\\.css[^\"]*)\"").Groups[1].Value;
 }

@@ -110,7 +110,7 @@ public sealed class SignInTests
         var token = visitor.Cookies.Cast<Cookie>().Single(cookie => cookie.Name == "session").Value;
         Assert.Contains("Ida Brandt (builder) came in by password", bench.Log.Text, StringComparison.Ordinal);
         Assert.Contains("for a name not known here was refused", bench.Log.Text, StringComparison.Ordinal);
-        foreach (var text in new[] { bench.Log.Text, await File.ReadAllTextAsync(bench.Store.Path) })
+        foreach (var text in new[] { bench.Log.Text, await File.ReadAllTextAsync(bench.Store.Place) })
             foreach (var secret in new[] { OpenedBench.Password, "another wrong secret", code, code.Replace("-", "", StringComparison.Ordinal), token })
                 Assert.DoesNotContain(secret, text, StringComparison.OrdinalIgnoreCase);
     }

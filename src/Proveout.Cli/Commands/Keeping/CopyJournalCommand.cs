@@ -52,6 +52,9 @@ internal static class CopyJournalCommand
         var entries = builds.Sum(build => build.Entries);
         terminal.Say(FormattableString.Invariant($"{to}: {builds.Count} builds with {entries} entries, {builds.Sum(build => build.Added)} of them copied now."));
         if (builds.All(build => build.IsWhole && build.GrewBy == 0))
+        {
             terminal.Say($"All are whole on both sides. Work on with the new journal, and keep {from} as a backup only.", Meaning.Good);
+            terminal.Say("Who may sign in is not copied with it; `proveout people take-in --from OLD --journal NEW` does that.");
+        }
     }
 }

@@ -29,11 +29,11 @@ internal static class JoinCommand
         {
             name, role, devices, at, options.Journal, options.Json,
         };
-        command.SetAction(parse =>
+        command.SetAction((parse, cancellation) => PeopleCommand.AtDeskAsync(options, parse, desk =>
         {
             var asJson = parse.GetValue(options.Json);
             var given = parse.GetValue(role) is { } word ? PeopleWords.RoleOf(word) : (AccessRole?)null;
-            var invited = PeopleCommand.DeskOf(options, parse).Invite(parse.GetValue(name)!, given, parse.GetValue(devices));
+            var invited = desk.Invite(parse.GetValue(name)!, given, parse.GetValue(devices));
             if (invited.Value is not { } code)
                 return terminal.Refuse(invited.Diagnostics, asJson);
             var address = parse.GetValue(at) is { } bench ? JoinAddress.Of(bench, code) : null;
@@ -42,7 +42,7 @@ internal static class JoinCommand
             else
                 Show(terminal, code, address, parse.GetValue(devices));
             return ExitCode.Fine;
-        });
+        }, cancellation));
         return command;
     }
 

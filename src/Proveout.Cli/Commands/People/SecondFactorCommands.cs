@@ -13,32 +13,33 @@ internal static class SecondFactorCommands
         {
             name, options.Journal, options.Json,
         };
-        command.SetAction(parse => PeopleCommand.Show(
+        command.SetAction((parse, cancellation) => PeopleCommand.AtDeskAsync(options, parse, desk => PeopleCommand.Show(
             terminal,
-            PeopleCommand.DeskOf(options, parse).TakeSecondFactorOff(parse.GetValue(name)!),
+            desk.TakeSecondFactorOff(parse.GetValue(name)!),
             person => $"{person.Name} has no second factor any more, and is signed out everywhere. It stands in the record: `proveout people access-notes`.",
-            parse.GetValue(options.Json)));
+            parse.GetValue(options.Json)), cancellation));
         return command;
     }
 
     public static ExampleCommand Notes(Terminal terminal, SharedOptions options)
     {
         var command = new ExampleCommand("access-notes", "List what was done to second factors, the last first.", "proveout people access-notes") { options.Journal, options.Json };
-        command.SetAction(parse =>
-        {
-            var notes = PeopleCommand.DeskOf(options, parse).Notes();
-            if (parse.GetValue(options.Json))
-                terminal.Show(new AccessNotesShape("proveout-access-notes 1", [.. notes.Select(AccessNoteShape.Of)]), JsonShapes.Spread.AccessNotesShape);
-            else if (notes.Count == 0)
-                terminal.Say("Nothing yet.");
-            else
-                Show(terminal, notes);
-            return ExitCode.Fine;
-        });
+        command.SetAction((parse, cancellation) => PeopleCommand.AtDeskAsync(options, parse, desk => Show(terminal, desk.Notes(), parse.GetValue(options.Json)), cancellation));
         return command;
     }
 
-    private static void Show(Terminal terminal, IReadOnlyList<AccessNote> notes)
+    private static int Show(Terminal terminal, IReadOnlyList<AccessNote> notes, bool asJson)
+    {
+        if (asJson)
+            terminal.Show(new AccessNotesShape("proveout-access-notes 1", [.. notes.Select(AccessNoteShape.Of)]), JsonShapes.Spread.AccessNotesShape);
+        else if (notes.Count == 0)
+            terminal.Say("Nothing yet.");
+        else
+            ShowTable(terminal, notes);
+        return ExitCode.Fine;
+    }
+
+    private static void ShowTable(Terminal terminal, IReadOnlyList<AccessNote> notes)
     {
         var sheet = new Sheet("When, universal time", "Name", "Second factor");
         foreach (var note in notes)

@@ -16,6 +16,12 @@ internal static class TroubleEndpoints
         "The bench could not do that. What was entered before stands in the journal.",
         "Go back in the browser, where what you typed is still in its field, and try again. If it happens again, stop the bench and start it anew.");
 
+    // What the exception says can hold a path or an address, and is for whoever runs the bench.
+    private static readonly TroubleView NotLookedUp = new(
+        "Nobody is let in",
+        "The bench cannot look up who may come in, so it lets nobody in and has entered nothing now. What was entered before stands in the journal.",
+        "Try again in a moment; what you typed is still in its field when you go back. Whoever runs the bench sees with `proveout people list`, and the journal that it serves, what is wrong.");
+
     private static readonly TroubleView NotFound = new(
         "Nothing here",
         "There is no page at this address.",
@@ -43,6 +49,9 @@ internal static class TroubleEndpoints
 
     /// <summary>The page for an address that does not say whom it is for.</summary>
     public static IResult Closed() => PageResult.Of<TroublePage>(Shut, StatusCodes.Status403Forbidden);
+
+    /// <summary>The page for everybody while it cannot be looked up who may come in.</summary>
+    public static IResult NobodyIn() => PageResult.Of<TroublePage>(NotLookedUp, StatusCodes.Status503ServiceUnavailable);
 
     /// <summary>The page for something that does not exist.</summary>
     public static IResult Missing(string? what = null) =>

@@ -3,28 +3,21 @@ using System.Text.Json;
 namespace Proveout.Workshop;
 
 /// <summary>The access book in a file beside the journal that only its owner can read.</summary>
-/// <remarks>
-/// It is read anew at every question, so that a person removed by another process is out at once. It is changed under a lock, and replaced whole: a stop half way leaves the old one.
-/// </remarks>
+/// <remarks>It is changed under a lock, and replaced whole: a stop half way leaves the old one.</remarks>
 /// <param name="path">The file; it need not be there yet.</param>
-public sealed class AccessStore(string path)
+public sealed class AccessFile(string path) : IAccessStore
 {
-    private const string Format = "proveout-access 1";
-
-    // An earlier program would not ask for second factors, and forget them when it writes: it refuses this one.
-    private const string FormatWithSecondFactors = "proveout-access 2";
     private const long MostBytes = 10_000_000;
     private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(10);
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(20);
 
-    /// <summary>The file.</summary>
-    public string Path => path;
+    /// <inheritdoc/>
+    public string Place => path;
 
     /// <summary>The store of a journal.</summary>
-    public static AccessStore Beside(string journal) => new(journal + ".access");
+    public static AccessFile Beside(string journal) => new(journal + ".access");
 
-    /// <summary>The book as it stands.</summary>
-    /// <exception cref="AccessException">The file cannot be read, or holds no access book.</exception>
+    /// <inheritdoc/>
     public AccessBook Read()
     {
         try
@@ -34,8 +27,7 @@ public sealed class AccessStore(string path)
             using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
             if (stream.Length > MostBytes)
                 throw NoBook(null);
-            var kept = JsonSerializer.Deserialize(stream, AccessJson.Default.AccessPage);
-            return kept is { Format: Format or FormatWithSecondFactors, Book: { People: not null, Codes: not null, Sessions: not null } book } ? book : throw NoBook(null);
+            return AccessPages.BookOf(JsonSerializer.Deserialize(stream, AccessJson.Default.AccessPage)) ?? throw NoBook(null);
         }
         catch (JsonException cause)
         {
@@ -47,9 +39,7 @@ public sealed class AccessStore(string path)
         }
     }
 
-    /// <summary>Changes the book, and says what came of it.</summary>
-    /// <param name="change">The new book, or the same one for no change, and the answer.</param>
-    /// <exception cref="AccessException">The file cannot be read or written.</exception>
+    /// <inheritdoc/>
     public T Change<T>(Func<AccessBook, (AccessBook Book, T Answer)> change)
     {
         try
@@ -69,8 +59,8 @@ public sealed class AccessStore(string path)
 
     private FileStream AwaitTurn()
     {
-        var full = System.IO.Path.GetFullPath(path);
-        Directory.CreateDirectory(System.IO.Path.GetDirectoryName(full)!);
+        var full = Path.GetFullPath(path);
+        Directory.CreateDirectory(Path.GetDirectoryName(full)!);
         for (var waited = TimeSpan.Zero; ; waited += Pause)
             try
             {
@@ -84,12 +74,12 @@ public sealed class AccessStore(string path)
 
     private void Write(AccessBook book)
     {
-        var full = System.IO.Path.GetFullPath(path);
+        var full = Path.GetFullPath(path);
         var unfinished = full + ".unfinished";
         File.Delete(unfinished);
         using (var stream = new FileStream(unfinished, Private(FileMode.CreateNew)))
         {
-            JsonSerializer.Serialize(stream, new AccessPage(book.AsksForCodes ? FormatWithSecondFactors : Format, book), AccessJson.Default.AccessPage);
+            JsonSerializer.Serialize(stream, AccessPages.Of(book), AccessJson.Default.AccessPage);
             stream.Flush(flushToDisk: true);
         }
 

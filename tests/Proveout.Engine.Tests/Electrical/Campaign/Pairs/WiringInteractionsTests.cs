@@ -80,6 +80,36 @@ public sealed class WiringInteractionsTests
         Assert.True(tried > 2000, $"Only {tried} verdicts were tried.");
     }
 
+    [Fact]
+    public void A_verdict_on_six_loads_side_by_side_is_overturned_by_what_touches_them_alone()
+    {
+        // No four of them hold the reading as low as all six do.
+        var loads = string.Join('\n', Enumerable.Range(1, 6).Select(load => $"    load{load}: {{kind: resistor, between: [In, Out], value: 300 kohm +-10 %}}"));
+        var campaign = new WiringCampaign(SmallMachine.Read(
+            parts: "A1: {type: bank, name: One}\nA2: {type: bank, name: Other}\nX1: {type: strip, name: Strip}",
+            conductors: "W1: {from: A1.In, to: X1.One, section: 1 mm2, colour: black, length: 2 m}\nW2: {from: A2.In, to: X1.Other, section: 1 mm2, colour: black, length: 2 m}",
+            types: $$$"""
+                bank:
+                  name: Bank of loads
+                  letter: A
+                  terminals: {In: {role: passive}, Out: {role: passive}}
+                  circuit:
+                {{{loads}}}
+                strip:
+                  name: Strip
+                  letter: X
+                  terminals: {One: {role: passive}, Other: {role: passive}}
+                """));
+        var dictionary = campaign.Run();
+        var check = dictionary.Checks.Index().First(item => item.Item.Points.Count == 2 && item.Item.Points.All(point => point.Subject == "A1")).Index;
+
+        var overturning = new WiringInteractions(campaign).Overturning([], check, isCaught: false);
+
+        Assert.NotNull(overturning);
+        Assert.Contains(overturning, fault => campaign.Faults[fault].Fault.Id.Contains("A1", StringComparison.Ordinal));
+        Assert.DoesNotContain(overturning, fault => campaign.Faults[fault].Fault.Id == "conductor-missing:W2");
+    }
+
     private static void AssertSame(ReadingInterval expected, ReadingInterval actual)
     {
         AssertSame(expected.Low, actual.Low);

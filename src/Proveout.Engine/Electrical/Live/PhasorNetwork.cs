@@ -19,6 +19,8 @@ internal sealed class PhasorNetwork(LiveCircuit circuit)
     private readonly LiveBranch[] _others =
         [.. circuit.Branches.Where(branch => branch.Kind is LiveBranchKind.Capacitor or LiveBranchKind.Input or LiveBranchKind.Mains)];
 
+    private readonly int[] _all = circuit.Pattern.Above(Enumerable.Range(0, circuit.NodeCount));
+    private readonly int[] _fed = circuit.Pattern.Above(circuit.MainsSources.SelectMany(source => (int[])[circuit.Branches[source].A, circuit.Branches[source].B]));
     private readonly Complex[] _injected = new Complex[circuit.NodeCount];
 
     /// <summary>Finds the potentials.</summary>
@@ -31,7 +33,7 @@ internal sealed class PhasorNetwork(LiveCircuit circuit)
         {
             foreach (var junction in _junctions)
                 _paths.Solver.Set(junction.Index, point.AcClosed[junction.Index] ? changed.Siemens[junction.Index] : 0);
-            _paths.Solver.Solve(_injected, potentials);
+            _paths.Solver.Solve(_injected, _fed, _all, potentials);
             point.AcVolts = potentials;
             var driven = false;
             foreach (var junction in _junctions)

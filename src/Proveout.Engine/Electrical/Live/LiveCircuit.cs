@@ -30,6 +30,7 @@ internal sealed class LiveCircuit
         MainsSources = [.. branches.Where(branch => branch.Kind == LiveBranchKind.Mains).Select(branch => branch.Index)];
         Protective = [.. branches.Where(branch => branch.RatedAmperes is not null)];
         Supplies = [.. branches.Where(branch => branch.Kind == LiveBranchKind.Supply)];
+        FirstFed = branches.Where(branch => branch.Kind is LiveBranchKind.Input or LiveBranchKind.Held).Select(branch => branch.Index).Append(branches.Length).Min();
         Outlet = [.. branches.Where(branch => branch is { Subject: MainsBranches.Subject, Name: MainsBranches.Breaker or MainsBranches.Neutral })];
         var (order, _) = EliminationOrder.MinimumDegree(
             nodeCount, branches.Where(branch => branch is { A: >= 0, B: >= 0 } && branch.A != branch.B).Select(branch => (branch.A, branch.B)));
@@ -69,6 +70,9 @@ internal sealed class LiveCircuit
 
     /// <summary>Sources of direct voltage.</summary>
     public LiveBranch[] Supplies { get; }
+
+    /// <summary>Number of the first branch that is an input or an output of what another voltage feeds; the number of branches when none is.</summary>
+    public int FirstFed { get; }
 
     /// <summary>Line and neutral of the outlet.</summary>
     public LiveBranch[] Outlet { get; }

@@ -93,11 +93,26 @@ public sealed class LiveConsequences
         : changes.All(change => change is Cut) && changes.Count > 0 ? new(Severity.Hidden, "Nothing shows: another path carries the current, or nothing hangs on it.")
         : Nothing;
 
-    /// <summary>The worst that each of many faults does, in their order.</summary>
+    // For each fault the first that is electrically the same.
+    private int[] FirstAlike(IReadOnlyList<WiringFault> faults)
+    {
+        var series = new SeriesElements(_model);
+        var known = new Dictionary<ElementChange, int>();
+        var first = new int[faults.Count];
+        for (var at = 0; at < faults.Count; at++)
+            first[at] = faults[at].Changes is not [var only] || known.TryAdd(series.AtFirst(only), at) ? at : known[series.AtFirst(only)];
+        return first;
+    }
+
+    /// <summary>The worst that each of many faults does, in their order; those that are electrically the same are simulated once.</summary>
     public Consequence[] OfAll(IReadOnlyList<WiringFault> faults, CancellationToken cancellation)
     {
         var consequences = new Consequence[faults.Count];
-        Parallel.For(0, faults.Count, new ParallelOptions { CancellationToken = cancellation }, at => consequences[at] = Of(faults[at].Changes));
+        var first = FirstAlike(faults);
+        int[] different = [.. Enumerable.Range(0, faults.Count).Where(at => first[at] == at)];
+        Parallel.ForEach(different, new ParallelOptions { CancellationToken = cancellation }, at => consequences[at] = Of(faults[at].Changes));
+        for (var at = 0; at < faults.Count; at++)
+            consequences[at] = consequences[first[at]];
         return consequences;
     }
 }

@@ -34,6 +34,9 @@ internal sealed class LiveLook
     /// <summary>Seconds until the last interruption; infinite for what comes and goes.</summary>
     public double AllSeconds => Last.Settled ? Last.Trips.Sum(trip => trip.Seconds) : double.PositiveInfinity;
 
+    /// <summary>Voltage of metal that a person would clearly not feel, by <see cref="FaultyMachine.MetalOf"/>.</summary>
+    public Dictionary<int, double> Unfelt { get; } = [];
+
     public ControlState State => Last.State;
 
     public void Add(LiveFindingKind kind, Severity severity, string subject, double value, double limit, string unit, string sentence) =>

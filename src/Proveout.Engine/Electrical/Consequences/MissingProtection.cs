@@ -63,8 +63,8 @@ internal static class MissingProtection
         _ => false,
     };
 
-    // 0 V that is bonded on purpose hangs on the protective conductor too, by its green-yellow conductor.
-    private static bool IsProtective(LiveModel model, int element)
+    /// <summary>True for an element of a protective path; 0 V that is bonded on purpose hangs on the protective conductor too, by its green-yellow conductor.</summary>
+    public static bool IsProtective(LiveModel model, int element)
     {
         var branch = model.Circuit.Branches[element];
         return model.Context.ClassOf(branch.A) == NetClass.ProtectiveEarth || model.Context.ClassOf(branch.B) == NetClass.ProtectiveEarth

@@ -55,7 +55,8 @@ internal sealed class WrongConnections
 
     private string[] Partners(IReadOnlyList<ElementChange> changes)
     {
-        var nets = NetOf(new ChangedCircuit(_model.Circuit, changes, null));
+        var pieces = new MetalPieces(new ChangedCircuit(_model.Circuit, changes, null), _ => true);
+        int[] nets = [.. _wired.Select(item => pieces.Of(item.Node))];
         var members = Enumerable.Range(0, _wired.Length).ToLookup(at => nets[at]);
         return [.. _wired.Select((item, at) => item switch
         {
@@ -66,23 +67,4 @@ internal sealed class WrongConnections
     }
 
     private static string Join(IEnumerable<string> names) => string.Join(", ", names.Distinct().Order(StringComparer.Ordinal));
-
-    private int[] NetOf(ChangedCircuit changed)
-    {
-        var parent = Enumerable.Range(0, _model.Circuit.NodeCount).ToArray();
-        foreach (var branch in _model.Circuit.Branches)
-            if (branch is { Kind: LiveBranchKind.Path, A: >= 0, B: >= 0 } && changed.Siemens[branch.Index] > 1 / NetworkElement.MetalOhms)
-                parent[Root(parent, branch.A)] = Root(parent, branch.B);
-        foreach (var (a, b, siemens) in changed.Joins)
-            if (siemens > 1 / NetworkElement.MetalOhms)
-                parent[Root(parent, a)] = Root(parent, b);
-        return [.. _wired.Select(item => Root(parent, item.Node))];
-    }
-
-    private static int Root(int[] parent, int node)
-    {
-        while (parent[node] != node)
-            node = parent[node] = parent[parent[node]];
-        return node;
-    }
 }

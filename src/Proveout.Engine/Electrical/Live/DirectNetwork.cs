@@ -27,6 +27,8 @@ internal sealed class DirectNetwork(LiveCircuit circuit)
     private readonly LiveBranch[] _held = [.. circuit.Branches.Where(branch => branch.Kind == LiveBranchKind.Held)];
     private readonly int[] _inputs = [.. circuit.Branches.Where(branch => branch.Kind == LiveBranchKind.Input).Select(branch => branch.Index)];
     private readonly double[] _injected = new double[circuit.NodeCount];
+    private readonly double[] _injectedBefore = new double[circuit.NodeCount];
+    private LivePoint? _solved;
 
     // What modes, supplies, coils and switches follow from: both nodes of each branch that has a mode, those of every port and of every coil.
     private readonly int[] _asked = circuit.Pattern.Above(Followed(circuit));
@@ -47,7 +49,11 @@ internal sealed class DirectNetwork(LiveCircuit circuit)
     }
 
     /// <summary>Finds the potentials that are left after <see cref="Solve"/>.</summary>
-    public void SolveRest(LivePoint point) => _paths.Solver.SolveFurther(_rest, point.DcVolts);
+    public void SolveRest(LivePoint point)
+    {
+        _paths.Solver.SolveFurther(_rest, point.DcVolts);
+        _solved = null;
+    }
 
     private static IEnumerable<int> Followed(LiveCircuit circuit) => circuit.Branches
         .Where(branch => branch.Kind is LiveBranchKind.Junction or LiveBranchKind.Supply or LiveBranchKind.Held)
@@ -72,7 +78,12 @@ internal sealed class DirectNetwork(LiveCircuit circuit)
             point.HeldVolts[branch.Index] = LiveBalance.FeedVolts(branch, point);
         foreach (var branch in _modal)
             Place(branch, changed.Siemens[branch.Index], point);
-        _paths.Solver.Solve(_injected, _asked, point.DcVolts);
+        // The same network and currents again: the potentials stand.
+        if (ReferenceEquals(point, _solved) && !_paths.Solver.IsStale && _injected.AsSpan().SequenceEqual(_injectedBefore))
+            return;
+        _paths.Solver.Solve(_injected, _asked, _asked, point.DcVolts);
+        _injected.CopyTo(_injectedBefore, 0);
+        _solved = point;
     }
 
     private void Place(LiveBranch branch, double siemens, LivePoint point)

@@ -17,6 +17,7 @@ internal sealed class FaultyMachine
     private readonly ChangedCircuit _changed;
     private readonly bool _nearCoil;
     private readonly Dictionary<ControlState, LiveSolution> _solved = [];
+    private MetalPieces? _pieces;
 
     public FaultyMachine(LiveModel model, IReadOnlyList<ElementChange> changes, LiveStage? stage)
     {
@@ -30,6 +31,9 @@ internal sealed class FaultyMachine
 
     /// <summary>What is still apart.</summary>
     public LiveStage? Stage => _stage;
+
+    /// <summary>A node that stands for all that are one metal with a node, whatever anybody switches and whatever interrupts.</summary>
+    public int MetalOf(int node) => (_pieces ??= new(_changed, _model.Circuit.IsLasting)).Of(node);
 
     /// <summary>The same machine with something more wrong in it.</summary>
     public LiveSolution SolveWith(ControlState state, ElementChange further) =>

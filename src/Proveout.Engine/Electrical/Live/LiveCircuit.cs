@@ -8,6 +8,8 @@ internal sealed class LiveCircuit
     /// <summary>Conductance from every node to earth: a gigohm, as good insulation and air leave it. It gives floating metal a potential.</summary>
     public const double LeakSiemens = 1e-9;
 
+    private readonly HashSet<int> _residual;
+
     public LiveCircuit(
         WiringContext context,
         MainsSource? mains,
@@ -23,11 +25,12 @@ internal sealed class LiveCircuit
         Siemens = [.. branches.Select(branch => branch.Siemens)];
         Moves = [.. branches.Select(branch => branch.Kind is LiveBranchKind.Contact or LiveBranchKind.Switch)];
         Paths = [.. branches.Where(branch => branch.Kind == LiveBranchKind.Path || Moves[branch.Index]).Select(branch => branch.Index)];
-        var trips = residualTrips.SelectMany(trip => trip.Branches).ToHashSet();
-        MovingPaths = [.. Paths.Where(path => Moves[path] || branches[path].RatedAmperes is not null || trips.Contains(path))];
+        _residual = [.. residualTrips.SelectMany(trip => trip.Branches)];
+        MovingPaths = [.. Paths.Where(path => Moves[path] || branches[path].RatedAmperes is not null || _residual.Contains(path))];
         MainsSources = [.. branches.Where(branch => branch.Kind == LiveBranchKind.Mains).Select(branch => branch.Index)];
         Protective = [.. branches.Where(branch => branch.RatedAmperes is not null)];
         Supplies = [.. branches.Where(branch => branch.Kind == LiveBranchKind.Supply)];
+        FirstFed = branches.Where(branch => branch.Kind is LiveBranchKind.Input or LiveBranchKind.Held).Select(branch => branch.Index).Append(branches.Length).Min();
         Outlet = [.. branches.Where(branch => branch is { Subject: MainsBranches.Subject, Name: MainsBranches.Breaker or MainsBranches.Neutral })];
         var (order, _) = EliminationOrder.MinimumDegree(
             nodeCount, branches.Where(branch => branch is { A: >= 0, B: >= 0 } && branch.A != branch.B).Select(branch => (branch.A, branch.B)));
@@ -68,6 +71,9 @@ internal sealed class LiveCircuit
     /// <summary>Sources of direct voltage.</summary>
     public LiveBranch[] Supplies { get; }
 
+    /// <summary>Number of the first branch that is an input or an output of what another voltage feeds; the number of branches when none is.</summary>
+    public int FirstFed { get; }
+
     /// <summary>Line and neutral of the outlet.</summary>
     public LiveBranch[] Outlet { get; }
 
@@ -81,6 +87,10 @@ internal sealed class LiveCircuit
 
     /// <summary>What of the factor of its network may hold numbers.</summary>
     public SparsePattern Pattern { get; }
+
+    /// <summary>True for what belongs to the machine and nothing ever opens.</summary>
+    public bool IsLasting(LiveBranch branch) =>
+        branch is { RatedAmperes: null, Subject: not MainsBranches.Subject } && !Moves[branch.Index] && !_residual.Contains(branch.Index);
 
     /// <summary>Angular frequency of the mains.</summary>
     public double RadiansPerSecond => 2 * Math.PI * (Mains?.Hertz ?? 50);

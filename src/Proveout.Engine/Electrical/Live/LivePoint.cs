@@ -18,7 +18,7 @@ internal sealed class LivePoint
     {
         var branches = circuit.Branches.Length;
         (Closed, Mode, AcClosed) = (new bool[branches], new byte[branches], new bool[branches]);
-        (InputSiemens, HeldVolts) = (new double[branches], new double[branches]);
+        (InputSiemens, HeldVolts) = (new(circuit.FirstFed, branches), new(circuit.FirstFed, branches));
         Tripped = new bool[branches];
         Alive = new bool[branches];
         Positions = [.. circuit.Controls.Select(control => control.Rest)];
@@ -29,7 +29,7 @@ internal sealed class LivePoint
     private LivePoint(LivePoint other)
     {
         (Closed, Mode, AcClosed) = ((bool[])other.Closed.Clone(), (byte[])other.Mode.Clone(), (bool[])other.AcClosed.Clone());
-        (InputSiemens, HeldVolts) = ((double[])other.InputSiemens.Clone(), (double[])other.HeldVolts.Clone());
+        (InputSiemens, HeldVolts) = (other.InputSiemens.Copy(), other.HeldVolts.Copy());
         Tripped = (bool[])other.Tripped.Clone();
         Alive = (bool[])other.Alive.Clone();
         Positions = (int[])other.Positions.Clone();
@@ -50,10 +50,10 @@ internal sealed class LivePoint
     public bool[] Alive { get; }
 
     /// <summary>Conductance of inputs of sources.</summary>
-    public double[] InputSiemens { get; }
+    public LateValues InputSiemens { get; }
 
     /// <summary>Voltage that outputs which hold a current follow.</summary>
-    public double[] HeldVolts { get; }
+    public LateValues HeldVolts { get; }
 
     /// <summary>Protective devices, and contacts of residual-current devices, that have opened.</summary>
     public bool[] Tripped { get; }

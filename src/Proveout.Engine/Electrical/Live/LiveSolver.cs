@@ -43,8 +43,14 @@ internal sealed class LiveSolver(LiveCircuit circuit)
     private bool Settle(ChangedCircuit changed, ControlState state, LivePoint point, bool mainsStale, out LivePoint? worst)
     {
         var settled = FindRest(changed, state, point, mainsStale, out worst);
-        _direct.SolveRest(point);
+        SolveRest(point);
         return settled;
+    }
+
+    private void SolveRest(LivePoint point)
+    {
+        _direct.SolveRest(point);
+        _phasor.SolveRest(point);
     }
 
     // Of what comes and goes, the moment at which the sources give most stands for the worst.
@@ -73,7 +79,7 @@ internal sealed class LiveSolver(LiveCircuit circuit)
 
             if (pass is PassesFree - 2 or PassesFree - 1 && (worst is null || _inputs.Given(changed, point) > _inputs.Given(changed, worst)))
             {
-                _direct.SolveRest(point);
+                SolveRest(point);
                 worst = point.Copy();
             }
         }

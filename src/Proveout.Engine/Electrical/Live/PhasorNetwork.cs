@@ -19,19 +19,26 @@ internal sealed class PhasorNetwork(LiveCircuit circuit)
     private readonly LiveBranch[] _others =
         [.. circuit.Branches.Where(branch => branch.Kind is LiveBranchKind.Capacitor or LiveBranchKind.Input or LiveBranchKind.Mains)];
 
-    private readonly Complex[] _injected = new Complex[circuit.NodeCount];
 
-    /// <summary>Finds the potentials.</summary>
+    // What junctions, sources and switches follow from.
+    private readonly int[] _asked = circuit.Pattern.Above(Followed(circuit));
+    private readonly int[] _rest = circuit.Pattern.Except(circuit.Pattern.Above(Followed(circuit)));
+    private readonly int[] _fed = circuit.Pattern.Above(circuit.MainsSources.SelectMany(source => (int[])[circuit.Branches[source].A, circuit.Branches[source].B]));
+    private readonly Complex[] _injected = new Complex[circuit.NodeCount];
+    private bool _isRestLeft;
+
+    /// <summary>Finds the potentials that junctions, sources and switches follow from.</summary>
     public void Solve(ChangedCircuit changed, LivePoint point)
     {
         Array.Clear(point.AcClosed);
         SetPaths(changed, point);
+        _isRestLeft = true;
         var potentials = new Complex[circuit.NodeCount];
         for (var round = 0; round < MostRounds; round++)
         {
             foreach (var junction in _junctions)
                 _paths.Solver.Set(junction.Index, point.AcClosed[junction.Index] ? changed.Siemens[junction.Index] : 0);
-            _paths.Solver.Solve(_injected, potentials);
+            _paths.Solver.Solve(_injected, _fed, _asked, potentials);
             point.AcVolts = potentials;
             var driven = false;
             foreach (var junction in _junctions)
@@ -41,6 +48,19 @@ internal sealed class PhasorNetwork(LiveCircuit circuit)
                 return;
         }
     }
+
+    /// <summary>Finds the potentials that are left after <see cref="Solve"/>; nothing when none are.</summary>
+    public void SolveRest(LivePoint point)
+    {
+        if (_isRestLeft)
+            _paths.Solver.SolveFurther(_rest, point.AcVolts);
+        _isRestLeft = false;
+    }
+
+    private static IEnumerable<int> Followed(LiveCircuit circuit) => circuit.Branches
+        .Where(branch => branch.Kind == LiveBranchKind.Junction || circuit.Moves[branch.Index])
+        .SelectMany(branch => (int[])[branch.A, branch.B])
+        .Concat(circuit.Branches.Where(branch => branch.FedByMains && branch.Port is not null).SelectMany(branch => (int[])[branch.Port!.Value.A, branch.Port.Value.B]));
 
     private static bool IsDriven(LiveBranch junction, LivePoint point) =>
         (LiveBalance.Ac(point, junction.A) - LiveBalance.Ac(point, junction.B)).Magnitude * Math.Sqrt(2) > junction.Volts + HumVolts;

@@ -16,7 +16,7 @@ internal sealed class SparseSolver<T>
 {
     private readonly SparsePattern _pattern;
     private readonly JoinBlock<T> _block;
-    private readonly T[] _pivot, _work, _values, _admittance, _factor;
+    private readonly T[] _pivot, _inversePivot, _work, _values, _admittance, _factor;
     private readonly int[] _all;
     private readonly bool[] _stale;
     private readonly T _leak;
@@ -28,7 +28,7 @@ internal sealed class SparseSolver<T>
     {
         (_pattern, _leak, _block) = (pattern, leak, new JoinBlock<T>(pattern));
         var nodes = pattern.Position.Length;
-        (_pivot, _work, _values, _stale) = (new T[nodes], new T[nodes], new T[nodes], new bool[nodes]);
+        (_pivot, _inversePivot, _work, _values, _stale) = (new T[nodes], new T[nodes], new T[nodes], new T[nodes], new bool[nodes]);
         (_admittance, _factor) = (new T[pattern.One.Length], new T[pattern.FactorLength]);
         _all = [.. Enumerable.Range(0, nodes).Reverse()];
         Array.Fill(_stale, true);
@@ -36,6 +36,9 @@ internal sealed class SparseSolver<T>
 
     /// <summary>The contacts that no branch of the pattern makes.</summary>
     public (int A, int B, double Siemens)[] Joins => _block.Joins;
+
+    /// <summary>True when what conducts has changed since potentials were last solved for.</summary>
+    public bool IsStale => _stale.AsSpan().Contains(true);
 
     /// <summary>Gives a branch an admittance, zero when it does not conduct; it stays until another is given.</summary>
     /// <param name="branch">Number of the branch in the pattern.</param>
@@ -66,13 +69,14 @@ internal sealed class SparseSolver<T>
     /// <summary>Solves for the potentials of all nodes.</summary>
     /// <param name="injected">Current into each node.</param>
     /// <param name="potentials">Receives the potential of each node.</param>
-    public void Solve(ReadOnlySpan<T> injected, Span<T> potentials) => Solve(injected, _all, potentials);
+    public void Solve(ReadOnlySpan<T> injected, Span<T> potentials) => Solve(injected, _all, _all, potentials);
 
     /// <summary>Solves for the potentials of some nodes.</summary>
     /// <param name="injected">Current into each node.</param>
+    /// <param name="fed">Places of the nodes into which a current may flow, from <see cref="SparsePattern.Above"/>.</param>
     /// <param name="asked">Their places, from <see cref="SparsePattern.Above"/>.</param>
     /// <param name="potentials">Receives their potentials; those of the others stay.</param>
-    public void Solve(ReadOnlySpan<T> injected, int[] asked, Span<T> potentials)
+    public void Solve(ReadOnlySpan<T> injected, int[] fed, int[] asked, Span<T> potentials)
     {
         var firstJoined = int.MaxValue;
         for (var row = _stale.AsSpan().IndexOf(true); row >= 0;)
@@ -86,11 +90,11 @@ internal sealed class SparseSolver<T>
         }
 
         _block.Factor(firstJoined);
-        SubstituteForward(injected);
+        SubstituteForward(injected, fed);
         SolveFurther(asked, potentials);
     }
 
-    /// <summary>Finds the potentials of further nodes for the currents of the last call of <see cref="Solve(ReadOnlySpan{T}, int[], Span{T})"/>.</summary>
+    /// <summary>Finds the potentials of further nodes for the currents of the last call of <see cref="Solve(ReadOnlySpan{T}, int[], int[], Span{T})"/>.</summary>
     /// <param name="asked">Places that were not asked for yet, the last in the order of elimination first; all above them were, or stand before them here.</param>
     /// <param name="potentials">Receives their potentials; those of the others stay.</param>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -101,7 +105,7 @@ internal sealed class SparseSolver<T>
         {
             if (inBlock[column] < 0)
             {
-                var value = _values[column] / _pivot[column];
+                var value = _values[column] * _inversePivot[column];
                 for (var at = start[column]; at < start[column + 1]; at++)
                     value -= _factor[at] * _values[row[at]];
                 _values[column] = value;
@@ -153,21 +157,29 @@ internal sealed class SparseSolver<T>
             _factor[place] = lower;
         }
 
-        _pivot[row] = pivot;
+        // The factor itself is divided, never multiplied by an inverse: metal that only leaks hold bears no rounding more.
+        (_pivot[row], _inversePivot[row]) = (pivot, T.One / pivot);
         if (joined >= 0)
             _block.PutPivot(joined, pivot);
     }
 
+    // What flows in alters only the places on the ways from where it does to the root.
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void SubstituteForward(ReadOnlySpan<T> injected)
+    private void SubstituteForward(ReadOnlySpan<T> injected, int[] fed)
     {
-        var (nodes, position, start, row, inBlock) = (_values.Length, _pattern.Position, _pattern.ColumnStart, _pattern.FactorRow, _block.Place);
-        for (var node = 0; node < nodes; node++)
-            _values[position[node]] = injected[node];
-        for (var column = 0; column < nodes; column++)
-            if (_values[column] is var value && !T.IsZero(value) && inBlock[column] < 0)
-                for (var at = start[column]; at < start[column + 1]; at++)
-                    _values[row[at]] -= _factor[at] * value;
+        var (start, row, inBlock) = (_pattern.ColumnStart, _pattern.FactorRow, _block.Place);
+        Array.Clear(_values);
+        foreach (var place in fed)
+            _values[place] = injected[_pattern.NodeAt[place]];
+        for (var at = fed.Length - 1; at >= 0; at--)
+        {
+            var column = fed[at];
+            var value = _values[column];
+            if (!T.IsZero(value) && inBlock[column] < 0)
+                for (var number = start[column]; number < start[column + 1]; number++)
+                    _values[row[number]] -= _factor[number] * value;
+        }
+
         _block.Substitute(_values);
     }
 }

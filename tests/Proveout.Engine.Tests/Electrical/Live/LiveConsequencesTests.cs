@@ -40,6 +40,40 @@ public sealed class LiveConsequencesTests
             Assert.Equal(consequences.FindingsOf(fault.Changes) is [var first, ..] ? first : null, consequences.WorstOf(fault.Changes));
     }
 
+    // Faults that are electrically the same are simulated once; a person reads of each what it does by itself.
+    [Theory]
+    [InlineData("pennywort", 1)]
+    [InlineData("quarrymoor", 4)]
+    [InlineData("alderbrook", 9)]
+    public void Of_many_faults_each_does_what_it_does_by_itself(string sample, int every)
+    {
+        var consequences = LiveSamples.Of(sample);
+        var faults = LiveSamples.Faults(LiveSamples.Model(sample));
+        var all = consequences.OfAll(faults, TestContext.Current.CancellationToken);
+        for (var at = 0; at < faults.Length; at++)
+            if (at % every == 0)
+                Assert.Equal(consequences.Of(faults[at].Changes), all[at]);
+    }
+
+    [Fact]
+    public void A_joint_the_copper_and_the_plug_contact_of_one_conductor_stand_in_series()
+    {
+        var model = LiveSamples.Model("alderbrook");
+        var series = new SeriesElements(model);
+        var cuts = new[] { "contact-pushed-back:A2.HEAT+", "conductor-missing:W401" }
+            .Select(fault => series.AtFirst(Assert.Single(LiveSamples.Fault("alderbrook", fault).Changes)));
+
+        Assert.Single(cuts.Distinct());
+    }
+
+    [Fact]
+    public void A_bridge_stands_in_series_with_nothing()
+    {
+        var bridge = Assert.Single(LiveSamples.Fault("alderbrook", "bridge:F2.1:F2.2").Changes);
+
+        Assert.Same(bridge, new SeriesElements(LiveSamples.Model("alderbrook")).AtFirst(bridge));
+    }
+
     [Theory]
     [InlineData("pennywort", 1)]
     [InlineData("quarrymoor", 7)]

@@ -12,6 +12,9 @@ internal sealed class ProtectiveCurrents : ILiveRule
     // IEC 60204-1 clause 8.2.6: above 10 mA a protective conductor needs measures of its own.
     private const double LimitAmperes = 0.01;
 
+    // With both conductors lost no more flows than a person lets through: all of the same metal stands at the same voltage to far better than this.
+    private const double ClearlyBelow = 0.9;
+
     public Severity Worst => Severity.Shock;
 
     public void Look(LiveLook look)
@@ -46,12 +49,16 @@ internal sealed class ProtectiveCurrents : ILiveRule
                 .Where(branch => branch is { Subject: MainsBranches.Subject, Name: MainsBranches.Neutral or MainsBranches.Protective })
                 .Select(branch => new Cut(branch.Index)),
         ];
-        foreach (var exposed in look.Sights.Exposed)
+        var safe = new HashSet<int>();
+        foreach (var exposed in look.Sights.Exposed.Where(exposed => !safe.Contains(look.Machine.MetalOf(exposed.Node))))
         {
             // Touched by a person, so that what only capacitors bring there does not count.
             var touched = new FaultyMachine(look.Model, [.. lost, new Join(exposed.Node, -1, BodyCurrent.Ohms, BodyCurrent.Ohms)], look.Machine.Stage).Solve(look.State);
-            if (touched.AcVolts(exposed.Node).Magnitude is > TouchVoltages.LimitVolts and var volts)
+            var volts = touched.AcVolts(exposed.Node).Magnitude;
+            if (volts > TouchVoltages.LimitVolts)
                 return (exposed.Name, volts);
+            if (volts < ClearlyBelow * TouchVoltages.LimitVolts)
+                safe.Add(look.Machine.MetalOf(exposed.Node));
         }
 
         return null;

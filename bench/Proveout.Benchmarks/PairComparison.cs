@@ -7,7 +7,7 @@ using Proveout.Engine.Numerics;
 
 namespace Proveout.Benchmarks;
 
-/// <summary>Prints time and memory of all pairs and triples of faults, beside a sparse factor made anew for each pair.</summary>
+/// <summary>Prints time and memory of all pairs and triples of faults, beside a sparse factor made anew for each pair: of the flagship, or of generated machines of some numbers of terminals.</summary>
 internal static class PairComparison
 {
     private const int Turns = 5;
@@ -15,7 +15,8 @@ internal static class PairComparison
 
     public static void Print(TextWriter output, IReadOnlyList<string> terminals)
     {
-        if (Environment.GetEnvironmentVariable("NOTRIPLES") is null) PrintMachine(output, "flagship", Flagship.Read(), withTriples: true);
+        if (terminals.Count == 0)
+            PrintMachine(output, "flagship", Flagship.Read(), withTriples: true);
         foreach (var count in terminals.Select(text => int.Parse(text, CultureInfo.InvariantCulture)))
             PrintMachine(output, $"{count} terminals", GeneratedMachine.Of(Flagship.Catalogue(), count), withTriples: false);
     }
@@ -39,7 +40,7 @@ internal static class PairComparison
         Line(output, $"  {report.Simulated:N0} pairs, {report.Simulated / pairs.Processor:N0} a processor second; {left:N0} ({(double)left / report.Simulated:0.0000%}) not decided by guards; {report.Contradictory:N0} contradictory left out");
         Line(output, $"  masked: both caught alone {report.BothCaught.Masked:N0}, one {report.OneCaught.Masked:N0}, none {report.NoneCaught.Masked:N0}; {report.Masked.Count(pair => pair.IsIndistinguishable):N0} indistinguishable");
         Rival(output, campaign, pairs.Processor / report.Simulated);
-        if (withTriples && Environment.GetEnvironmentVariable("NOTRIPLES") is null)
+        if (withTriples)
         {
             TripleReport triples = null!;
             Row(output, "all triples of dangerous faults on the plan", ProcessorTime.Of(1, () => triples = new TripleCampaign(dictionary, plan, interactions).Run()));

@@ -14,6 +14,7 @@ internal sealed class BlockTree
     private readonly int[] _depth;
     private readonly int[] _head;
     private readonly int[] _heavy;
+    // From each node to the anchor of its island.
     private readonly DoubleDouble[] _ohms;
 
     /// <summary>Factors the blocks of a network.</summary>
@@ -29,9 +30,6 @@ internal sealed class BlockTree
             if (AboveOf(node) is >= 0 and var above)
                 _ohms[node] = _ohms[above] + (BlockAt(node)?.Self(_place[node]) ?? ((DoubleDouble)1 / toTop[node]));
     }
-
-    /// <summary>Resistance in ohms between a node and the anchor of its island.</summary>
-    public DoubleDouble Self(int node) => _ohms[node];
 
     /// <summary>Volts of one node for one ampere fed into another of the same island and taken from its anchor.</summary>
     public DoubleDouble Transfer(int one, int other)

@@ -30,27 +30,22 @@ internal sealed class JunctionBounds(StateNetwork state)
     public double ThresholdVolts(int red, int black, double low)
     {
         var least = double.PositiveInfinity;
-        var (lowest, highest) = (state.Low.Network, state.High.Network);
-        var port = new PortRows(lowest.Islands.Of(red), node => lowest.Resistance(red, node), node => lowest.Resistance(black, node), node => highest.Resistance(red, node), node => highest.Resistance(black, node));
         foreach (var (anode, cathode, forward) in state.StrayPaths.Junctions)
-            if (GreatestShare(anode, cathode, port, low) is > 0 and var share)
+            if (GreatestShare(anode, cathode, red, black, low) is > 0 and var share)
                 least = Math.Min(least, forward / share);
         return least;
     }
 
     // Greatest forward voltage of a junction for one volt at the port, with all junctions open.
-    private double GreatestShare(int anode, int cathode, PortRows port, double low)
+    private double GreatestShare(int anode, int cathode, int red, int black, double low)
     {
-        var (ofAnode, ofCathode) = (state.Low.Network.Islands.Of(anode), state.Low.Network.Islands.Of(cathode));
-        if (ofAnode != port.Island && ofCathode != port.Island)
+        var (lowest, highest) = (state.Low.Network, state.High.Network);
+        var (ofAnode, ofCathode, ofPort) = (lowest.Islands.Of(anode), lowest.Islands.Of(cathode), lowest.Islands.Of(red));
+        if (ofAnode != ofPort && ofCathode != ofPort)
             return 0; // current gets there only through a junction that touches the port's island
         if (ofAnode != ofCathode)
             return 1;
-        var most = port.HighFromBlack(anode) - port.LowFromRed(anode) - port.LowFromBlack(cathode) + port.HighFromRed(cathode);
+        var most = highest.Resistance(black, anode) - lowest.Resistance(red, anode) - lowest.Resistance(black, cathode) + highest.Resistance(red, cathode);
         return double.IsFinite(most) ? Math.Clamp(most / (2 * low), 0, 1) : 1;
     }
-
-    // Resistances from either lead to any node, at both limits, and the island of the leads.
-    private readonly record struct PortRows(
-        int Island, Func<int, double> LowFromRed, Func<int, double> LowFromBlack, Func<int, double> HighFromRed, Func<int, double> HighFromBlack);
 }

@@ -19,7 +19,6 @@ internal sealed class PhasorNetwork(LiveCircuit circuit)
     private readonly LiveBranch[] _others =
         [.. circuit.Branches.Where(branch => branch.Kind is LiveBranchKind.Capacitor or LiveBranchKind.Input or LiveBranchKind.Mains)];
 
-
     // What junctions, sources and switches follow from.
     private readonly int[] _asked = circuit.Pattern.Above(Followed(circuit));
     private readonly int[] _rest = circuit.Pattern.Except(circuit.Pattern.Above(Followed(circuit)));

@@ -6,18 +6,23 @@ namespace Proveout.Engine.Electrical;
 /// paths that share no resistor, side by side. Whatever lowers a resistance, or adds one, only lowers it further; so only what raises a
 /// resistance of the paths can bring the reading above that.
 /// </remarks>
-internal sealed class PathGuard(GuardGraph graph)
+internal sealed class PathGuard
 {
     private const int MostPaths = 4;
     private const double Rounding = 1e-9;
 
-    private readonly int[] _stamp = new int[graph.Limit.Network.NodeCount];
-    private readonly double[] _ohms = new double[graph.Limit.Network.NodeCount];
-    private readonly (int Edge, int Before)[] _by = new (int, int)[graph.Limit.Network.NodeCount];
-    private readonly PriorityQueue<int, double> _queue = new();
+    private readonly GuardGraph _graph;
+    private readonly LeastWay _way;
+    private readonly List<int> _found = [];
     private readonly List<(int Edge, double PathOhms)> _edges = [];
-    private int _turn;
     private double _slackSiemens;
+
+    /// <summary>Prepares to look in a graph.</summary>
+    public PathGuard(GuardGraph graph)
+    {
+        _graph = graph;
+        _way = new LeastWay(graph, (edge, siemens) => IsFree(edge) ? 1 / siemens : double.PositiveInfinity);
+    }
 
     /// <summary>Finds paths that together have at most so many ohms; false when there are none of a few.</summary>
     public bool TryFind(int from, int to, double mostOhms)
@@ -26,10 +31,11 @@ internal sealed class PathGuard(GuardGraph graph)
         var siemens = 0.0;
         for (var count = 0; count < MostPaths && siemens * mostOhms < 1; count++)
         {
-            if (!TryReach(from, to, count == 0 ? mostOhms : MostPaths * mostOhms) && (count > 0 || !TryReach(from, to, MostPaths * mostOhms)))
+            if (!_way.TryFind(from, to, count == 0 ? mostOhms : MostPaths * mostOhms, _found, out var ohms) && (count > 0 || !_way.TryFind(from, to, MostPaths * mostOhms, _found, out ohms)))
                 return false;
-            var ohms = _ohms[to] * (1 + Rounding);
-            Trace(from, to, ohms);
+            ohms *= 1 + Rounding;
+            foreach (var edge in _found)
+                _edges.Add((edge, ohms));
             siemens += 1 / ohms;
         }
 
@@ -44,29 +50,9 @@ internal sealed class PathGuard(GuardGraph graph)
     {
         foreach (var (edge, pathOhms) in _edges)
             if (edge >= 0)
-                foreach (var (fault, added) in graph.Limit.RaisesOf(edge))
-                    if (((1 / pathOhms) - (1 / (pathOhms + added))) * together * graph.Limit.ChangesOf(fault).Length > _slackSiemens)
+                foreach (var (fault, added) in _graph.Limit.RaisesOf(edge))
+                    if (((1 / pathOhms) - (1 / (pathOhms + added))) * together * _graph.Limit.ChangesOf(fault).Length > _slackSiemens)
                         faults.Add(fault);
-    }
-
-    // Dijkstra, Numerische Mathematik 1 (1959) 269-271.
-    private bool TryReach(int from, int to, double mostOhms)
-    {
-        _turn++;
-        _queue.Clear();
-        Reach(from, 0, (-1, -1));
-        while (_queue.TryDequeue(out var node, out var ohms))
-        {
-            if (node == to)
-                return true;
-            if (ohms > _ohms[node])
-                continue;
-            foreach (var (edge, other, siemens) in graph.StepsFrom(node))
-                if (ohms + (1 / siemens) is var next && next <= mostOhms && (_stamp[other] != _turn || next < _ohms[other]) && IsFree(edge))
-                    Reach(other, next, (edge, node));
-        }
-
-        return false;
     }
 
     private bool IsFree(int edge)
@@ -75,17 +61,5 @@ internal sealed class PathGuard(GuardGraph graph)
             if (used == edge)
                 return false;
         return true;
-    }
-
-    private void Reach(int node, double ohms, (int, int) by)
-    {
-        (_stamp[node], _ohms[node], _by[node]) = (_turn, ohms, by);
-        _queue.Enqueue(node, ohms);
-    }
-
-    private void Trace(int from, int to, double pathOhms)
-    {
-        for (var node = to; node != from; node = _by[node].Before)
-            _edges.Add((_by[node].Edge, pathOhms));
     }
 }

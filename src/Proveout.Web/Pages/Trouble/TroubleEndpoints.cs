@@ -20,7 +20,7 @@ internal static class TroubleEndpoints
     private static readonly TroubleView NotLookedUp = new(
         "Nobody is let in",
         "The bench cannot look up who may come in, so it lets nobody in and has entered nothing now. What was entered before stands in the journal.",
-        "Try again in a moment; what you typed is still in its field when you go back. Whoever runs the bench sees with `proveout people list`, and the journal that it serves, what is wrong.");
+        "Try again in a moment; what you typed is still in its field when you go back. Whoever runs the bench is told what is wrong by the command proveout people list, given the journal that it serves.");
 
     private static readonly TroubleView NotFound = new(
         "Nothing here",

@@ -30,11 +30,11 @@ public sealed class KeptPictureTests(BrowserFixture browser)
         if (letters != await File.ReadAllTextAsync(lettersFile))
             Assert.Skip("This computer draws pages with other letters than those that the pictures were kept with (fonts-dejavu-core), so they cannot be compared.");
         List<string> changed = [];
+        var page = await site.OpenAsync(browser, "/", Width, Height);
         foreach (var (name, address) in await PageAddresses.AllAsync(site))
         {
-            var page = await site.OpenAsync(browser, address, Width, Height);
+            await page.GotoAsync(address);
             var now = CoarsePicture.Of(await page.ScreenshotAsync(), Height);
-            await page.Context.CloseAsync();
             var file = Path.Combine(Folder, $"{name}.txt");
             if (keeps)
                 await File.WriteAllTextAsync(file, now);
@@ -45,6 +45,7 @@ public sealed class KeptPictureTests(BrowserFixture browser)
         }
 
         Assert.True(changed.Count == 0, string.Join("; ", changed));
+        await page.Context.CloseAsync();
     }
 
     [Fact]

@@ -12,14 +12,16 @@ public sealed class LayoutTests(BrowserFixture browser)
     {
         await using var site = await BenchSite.StartAsync();
         await site.PrepareAsync();
+        var page = await site.OpenAsync(browser, "/", width, height);
         foreach (var (name, address) in await PageAddresses.AllAsync(site))
         {
-            var page = await site.OpenAsync(browser, address, width, height);
+            await page.GotoAsync(address);
             await page.EvaluateAsync("document.querySelectorAll('details').forEach(fold => fold.open = true)");
             var wide = await page.EvaluateAsync<int>("document.documentElement.scrollWidth");
             Assert.True(wide <= width, $"{name} is {wide} wide in a window of {width}.");
-            await page.Context.CloseAsync();
         }
+
+        await page.Context.CloseAsync();
     }
 
     [Fact]
@@ -27,9 +29,10 @@ public sealed class LayoutTests(BrowserFixture browser)
     {
         await using var site = await BenchSite.StartAsync();
         await site.PrepareAsync();
+        var page = await site.OpenAsync(browser, "/");
         foreach (var (name, address) in await PageAddresses.AllAsync(site))
         {
-            var page = await site.OpenAsync(browser, address);
+            await page.GotoAsync(address);
             await page.EvaluateAsync("document.querySelectorAll('details').forEach(fold => fold.open = true)");
             var small = await page.EvaluateAsync<string[]>("""
                 () => {
@@ -40,8 +43,9 @@ public sealed class LayoutTests(BrowserFixture browser)
                 }
                 """);
             Assert.True(small.Length == 0, $"{name}: {string.Join("; ", small)}");
-            await page.Context.CloseAsync();
         }
+
+        await page.Context.CloseAsync();
     }
 
     [Fact]
@@ -49,14 +53,16 @@ public sealed class LayoutTests(BrowserFixture browser)
     {
         await using var site = await BenchSite.StartAsync();
         await site.PrepareAsync();
+        var page = await site.OpenAsync(browser, "/");
+        var said = new List<string>();
+        page.Console += (_, message) => said.Add($"{message.Type}: {message.Text}");
         foreach (var (name, address) in await PageAddresses.AllAsync(site))
         {
-            var page = await site.OpenAsync(browser, "/");
-            var said = new List<string>();
-            page.Console += (_, message) => said.Add($"{message.Type}: {message.Text}");
+            said.Clear();
             await page.GotoAsync(address);
             Assert.True(said.All(line => line.Contains("404", StringComparison.Ordinal)), $"{name}: {string.Join("; ", said)}");
-            await page.Context.CloseAsync();
         }
+
+        await page.Context.CloseAsync();
     }
 }

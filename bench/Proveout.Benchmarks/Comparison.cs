@@ -1,7 +1,6 @@
 using System.Globalization;
 using Proveout.Engine.Electrical;
 using Proveout.Engine.Faults;
-using Proveout.Engine.Numerics;
 
 namespace Proveout.Benchmarks;
 
@@ -28,40 +27,20 @@ internal static class Comparison
         var run = ProcessorTime.Of(WarmTurns, () => dictionary = campaign.Run());
         Row(output, "run it: low-rank updates", run);
         Line(output, $"  {readings / run.Processor:N0} readings a processor second");
-        Rival(output, campaign, "sparse factor anew for each fault", SparseSample, SparseRival.Readings, run.Processor / readings);
-        Rival(output, campaign, "dense LU anew for each fault", DenseSample, DenseRival.Readings, run.Processor / readings);
+        Rival(output, campaign, "for each fault: sparse factor of the blocks", SparseSample, RivalCampaign.Unprepared(SparseRival.Readings), run.Processor / readings);
+        Rival(output, campaign, "for each fault: sparse factor, a solve a check", SparseSample, RefactoredRival.Prepare, run.Processor / readings);
+        Rival(output, campaign, "for each fault: dense LU", DenseSample, RivalCampaign.Unprepared(DenseRival.Readings), run.Processor / readings);
         Row(output, "plan, exact cover", ProcessorTime.Of(1, () => CheckPlan.Of(dictionary)));
         Row(output, "plan, greedy", ProcessorTime.Of(3, () => CheckPlan.Of(dictionary, onlyGreedy: true)));
         Bench(output, dictionary);
     }
 
     private static void Rival(
-        TextWriter output,
-        WiringCampaign campaign,
-        string name,
-        int sample,
-        Func<int, Edge[], CandidateCheck[], double[]> readingsOf,
-        double ownSecondsAReading)
+        TextWriter output, WiringCampaign campaign, string name, int sample, Func<WiringNetwork, StateNetwork, bool, RivalReadings> rivalOf, double ownSecondsAReading)
     {
-        var wiring = campaign.Context.Wiring;
-        var tables = campaign.PortTables();
-        var states = DeadSetUps.Of(wiring.Design).Select(setUp => new StateNetwork(wiring, setUp.State)).ToArray();
-        var step = campaign.Faults.Count / sample;
-        var time = ProcessorTime.Of(1, () =>
-        {
-            for (var fault = 0; fault < sample; fault++)
-                for (var setUp = 0; setUp < tables.Length; setUp++)
-                    Refactor(campaign.Faults[fault * step], states[setUp], tables[setUp]);
-        });
-        var secondsAReading = time.Processor / (2.0 * sample * campaign.CandidateCount);
-        Row(output, $"{name} ({sample} faults)", time);
-        Line(output, $"  {1 / secondsAReading:N0} readings a processor second: {secondsAReading / ownSecondsAReading:N0} times as long for each reading");
-
-        void Refactor(WiringFault fault, StateNetwork state, PortTable table)
-        {
-            readingsOf(wiring.Nodes.Count, FaultyNetwork.Edges(wiring, state, fault, atHigh: false), table.Candidates);
-            readingsOf(wiring.Nodes.Count, FaultyNetwork.Edges(wiring, state, fault, atHigh: true), table.Candidates);
-        }
+        var rival = RivalCampaign.Measure(campaign, sample, rivalOf);
+        Row(output, $"{name} ({sample} faults)", rival.Time);
+        Line(output, $"  {1 / rival.SecondsAReading:N0} readings a processor second: {rival.SecondsAReading / ownSecondsAReading:N0} times as long for each reading");
     }
 
     private static void Bench(TextWriter output, FaultDictionary dictionary)

@@ -11,6 +11,9 @@ switch (args)
     case ["--sizes", .. var more]:
         Sizes.Print(Console.Out, more);
         break;
+    case ["--beside-sparse", .. var more]:
+        Sizes.PrintBesideSparse(Console.Out, more);
+        break;
     case ["--keep", var path, .. var more]:
         DictionaryFile.Keep(Console.Out, path, more);
         break;

@@ -8,11 +8,35 @@ namespace Proveout.Benchmarks;
 /// <summary>Prints time and memory of the single-fault campaign on machines of growing size.</summary>
 internal static class Sizes
 {
+    private const int FaultsOfTheRival = 4;
+
     /// <summary>Prints machines of some numbers of terminals.</summary>
     public static void Print(TextWriter output, IReadOnlyList<string> terminals)
     {
         foreach (var count in terminals is [] ? ["500", "2000"] : terminals)
             Print(output, int.Parse(count, CultureInfo.InvariantCulture));
+    }
+
+    /// <summary>Prints how much longer a sparse factor made anew for each fault takes, on machines of some numbers of terminals.</summary>
+    public static void PrintBesideSparse(TextWriter output, IReadOnlyList<string> terminals)
+    {
+        foreach (var count in terminals)
+        {
+            var design = GeneratedMachine.Of(Flagship.Catalogue(), int.Parse(count, CultureInfo.InvariantCulture));
+            WiringCampaign campaign = null!;
+            var own = ProcessorTime.Of(1, () => (campaign = new WiringCampaign(design)).Run());
+            var readings = 2.0 * campaign.Faults.Count * campaign.CandidateCount;
+            Line(output, $"{design.Terminals.Count()} terminals, {campaign.Faults.Count} faults, {campaign.CandidateCount} checks: {readings:N0} readings at both limits.");
+            Line(output, $"  low-rank updates, preparation included: {own.Processor:0.0} s of processor time, {readings / own.Processor:N0} readings a second");
+            Beside("its blocks alone", RivalCampaign.Unprepared(SparseRival.Readings));
+            Beside("all of it in plain double, with a solve for each check", RefactoredRival.Prepare);
+
+            void Beside(string what, Func<WiringNetwork, StateNetwork, bool, RivalReadings> rivalOf)
+            {
+                var rival = RivalCampaign.Measure(campaign, FaultsOfTheRival, rivalOf);
+                Line(output, $"  sparse factor anew for each of {FaultsOfTheRival} faults, {what}: {rival.Time.Processor:0.0} s, {1 / rival.SecondsAReading:N0} readings a second: {rival.SecondsAReading * readings / own.Processor:N0} times as long for each reading");
+            }
+        }
     }
 
     private static void Print(TextWriter output, int terminals)

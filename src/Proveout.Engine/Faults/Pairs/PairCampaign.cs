@@ -46,8 +46,8 @@ public sealed class PairCampaign
     {
         var threads = new FaultThreads(_interactions);
         var screen = new PairScreen(_dictionary, _plan.Checks, threads, cancellation);
-        IReadOnlyList<int> checks = _beyondPlan ? [.. Enumerable.Range(0, _dictionary.Checks.Count)] : _plan.Checks;
-        var uncaught = new UncaughtPairs(_dictionary, screen, _plan, threads, checks, _severity, cancellation);
+        var asked = _beyondPlan ? new PairScreen(_dictionary, [.. Enumerable.Range(0, _dictionary.Checks.Count)], threads, cancellation, [.. screen.Uncaught]) : screen;
+        var uncaught = new UncaughtPairs(_dictionary, _plan, screen, asked, _severity);
         var count = _dictionary.Faults.Count;
         while (Checkpoint.RowsDone < count)
         {

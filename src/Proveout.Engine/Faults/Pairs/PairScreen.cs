@@ -55,6 +55,9 @@ internal sealed class PairScreen
     /// <summary>True when one of the checks surely catches a fault alone.</summary>
     public bool IsCaught(int fault) => _overturningCaught[fault] is not null;
 
+    /// <summary>The faults that none of the checks surely catches alone, rising.</summary>
+    public IEnumerable<int> Uncaught => Everyone.Where(fault => !IsCaught(fault));
+
     /// <summary>The checks that may show something else under a fault, alone or with others.</summary>
     public IReadOnlyList<int> Touched(int fault) => _touched[fault];
 

@@ -11,28 +11,25 @@ internal sealed class UncaughtPairs
     private readonly Dictionary<int, List<int>>?[] _checksOfOthers;
 
     /// <summary>Lists which pairs may be caught by which of some checks.</summary>
-    public UncaughtPairs(
-        FaultDictionary dictionary,
-        PairScreen screen,
-        CheckPlan plan,
-        FaultThreads threads,
-        IReadOnlyList<int> checks,
-        Func<int, int, Severity> severity,
-        CancellationToken cancellation)
+    /// <param name="dictionary">What every check shows under every fault alone.</param>
+    /// <param name="plan">The plan.</param>
+    /// <param name="screen">Which faults the plan catches alone.</param>
+    /// <param name="asked">Of the others, which may be caught together by each of the checks that are asked; the screen of the plan where only its checks are.</param>
+    /// <param name="severity">What two faults together do.</param>
+    public UncaughtPairs(FaultDictionary dictionary, CheckPlan plan, PairScreen screen, PairScreen asked, Func<int, int, Severity> severity)
     {
         _severity = severity;
         _isPlanned = new bool[dictionary.Checks.Count];
         foreach (var check in plan.Checks)
             _isPlanned[check] = true;
-        int[] faults = [.. screen.Everyone.Where(fault => !screen.IsCaught(fault))];
-        var all = new PairScreen(dictionary, checks, threads, cancellation, faults);
+        int[] faults = [.. screen.Uncaught];
         _checksOfOthers = new Dictionary<int, List<int>>?[dictionary.Faults.Count];
         foreach (var fault in faults)
             _checksOfOthers[fault] = [];
         foreach (var fault in faults)
-            foreach (var (check, others) in all.CatchingWith(fault))
+            foreach (var (check, others) in asked.CatchingWith(fault))
                 foreach (var other in others)
-                    if (other != fault && !screen.IsCaught(other) && IsAsked(fault, other, check) && MayCatch(all, fault, other, check))
+                    if (other != fault && !screen.IsCaught(other) && IsAsked(fault, other, check) && MayCatch(asked, fault, other, check))
                         Add(Math.Min(fault, other), Math.Max(fault, other), check);
     }
 
@@ -71,8 +68,8 @@ internal sealed class UncaughtPairs
     private bool IsAsked(int fault, int other, int check) => _isPlanned[check] || _severity(fault, other) >= Severity.Damage;
 
     // Where the check touches both, the verdict under either one stands unless the other overturns it; so both must, and it is enough to ask the first.
-    private static bool MayCatch(PairScreen all, int fault, int other, int check) =>
-        !all.IsTouched(other, check) || (fault < other && Array.BinarySearch(all.CatchingWith(other, check), fault) >= 0);
+    private static bool MayCatch(PairScreen asked, int fault, int other, int check) =>
+        !asked.IsTouched(other, check) || (fault < other && Array.BinarySearch(asked.CatchingWith(other, check), fault) >= 0);
 
     private void Add(int fault, int other, int check)
     {

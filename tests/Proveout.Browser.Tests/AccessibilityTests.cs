@@ -40,4 +40,26 @@ public sealed class AccessibilityTests(BrowserFixture browser)
         Assert.Empty(await PageRules.BrokenAsync(page, scheme));
         await page.Context.CloseAsync();
     }
+
+    [Theory]
+    [InlineData(ColorScheme.Light, "img", "image-alt")]
+    [InlineData(ColorScheme.Light, "p", "color-contrast")]
+    [InlineData(ColorScheme.Dark, "p", "color-contrast")]
+    public async Task A_broken_rule_is_found(ColorScheme scheme, string broken, string rule)
+    {
+        await using var site = await BenchSite.StartAsync();
+        var page = await site.OpenAsync(browser, "/health", scheme: scheme);
+        await page.EvaluateAsync(
+            """
+            broken => {
+              const added = document.querySelector("main").appendChild(document.createElement(broken));
+              added.textContent = "faint";
+              added.style.color = "#777";
+              added.style.background = "#888";
+            }
+            """,
+            broken);
+        Assert.Contains(await PageRules.BrokenAsync(page, scheme), found => found.StartsWith($"{rule}: ", StringComparison.Ordinal));
+        await page.Context.CloseAsync();
+    }
 }

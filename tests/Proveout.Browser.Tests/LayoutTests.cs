@@ -55,14 +55,15 @@ public sealed class LayoutTests(BrowserFixture browser)
         await site.PrepareAsync();
         var page = await site.OpenAsync(browser, "/");
         var said = new List<string>();
-        page.Console += (_, message) => said.Add($"{message.Type}: {message.Text}");
+        var at = "front";
+        page.Console += (_, message) => said.Add($"{at}: {message.Type}: {message.Text}");
         foreach (var (name, address) in await PageAddresses.AllAsync(site))
         {
-            said.Clear();
+            at = name;
             await page.GotoAsync(address);
-            Assert.True(said.All(line => line.Contains("404", StringComparison.Ordinal)), $"{name}: {string.Join("; ", said)}");
         }
 
+        Assert.True(said.All(line => line.Contains("404", StringComparison.Ordinal)), string.Join("; ", said));
         await page.Context.CloseAsync();
     }
 }

@@ -5,9 +5,13 @@ internal static class SourceTree
 {
     public static string Root { get; } = Find();
 
-    public static IEnumerable<string> CSharpFiles(params string[] folder) =>
-        Directory.EnumerateFiles(Path.Combine([Root, .. folder]), "*.cs", SearchOption.AllDirectories)
-            .Where(file => !file.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal));
+    public static IEnumerable<string> CSharpFiles(params string[] folder) => Files("*.cs", folder);
+
+    /// <summary>The files of a name like a pattern, without what builds make.</summary>
+    public static IEnumerable<string> Files(string pattern, params string[] folder) =>
+        Directory.EnumerateFiles(Path.Combine([Root, .. folder]), pattern, SearchOption.AllDirectories).Where(file => !IsMade(file));
+
+    private static bool IsMade(string file) => file.Split(Path.DirectorySeparatorChar).Any(part => part is "obj" or "bin");
 
     private static string Find()
     {

@@ -73,6 +73,16 @@ public sealed class SitePageTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task The_plan_says_the_same_time_wherever_it_says_one()
+    {
+        var text = (await _visitor.GetAsync($"/machines/{SampleBench.Machine}/plan")).Text;
+        var minutes = Math.Ceiling(_server.Bench.Plan(SampleBench.Machine)!.Minutes);
+        Assert.InRange(minutes, 1, 59);
+        Assert.Contains($"set-ups, about {minutes} min.", text, StringComparison.Ordinal);
+        Assert.Contains($"In this order about {minutes} min:", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task The_plan_shows_every_caution_before_the_first_instruction_it_belongs_to()
     {
         var text = (await _visitor.GetAsync($"/machines/{SampleBench.Machine}/plan")).Text;

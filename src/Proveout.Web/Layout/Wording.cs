@@ -41,10 +41,10 @@ internal static class Wording
     public static string PercentOf(int part, int whole) =>
         whole == 0 ? "none" : string.Create(CultureInfo.InvariantCulture, $"{Math.Floor(100.0 * part / whole):0} %");
 
-    /// <summary>Minutes in hours and minutes, rounded up to five.</summary>
+    /// <summary>Minutes in hours and minutes, rounded up to whole ones: the same figure that the words of a plan give.</summary>
     public static string Duration(double minutes)
     {
-        var rounded = (int)Math.Ceiling(minutes / 5) * 5;
+        var rounded = (int)Math.Ceiling(minutes);
         return rounded < 60 ? $"{rounded} min" : $"{rounded / 60} h {rounded % 60:00} min";
     }
 

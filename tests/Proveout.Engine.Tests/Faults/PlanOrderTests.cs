@@ -12,6 +12,12 @@ public sealed class PlanOrderTests
     private static readonly LeadPlacement LeadsOnX1AndX5 = new("s0", "kind-0", new CheckPoint("X", "1", ""), new CheckPoint("X", "5", ""));
 
     [Fact]
+    public void What_an_order_takes_is_said_with_a_unit_at_every_figure() => Assert.StartsWith(
+        "In this order about 7 min: set-ups 1.5 min, readings 4.0 min, 1 lead move 0.1 min, 2 meter changes 0.5 min. ",
+        BenchOrderWords.Of(new BenchOrder([], new BenchTime(90, 240, 1, 4, 2, 30), 364)),
+        StringComparison.Ordinal);
+
+    [Fact]
     public void Up_to_six_checks_are_ordered_as_well_as_any_order_that_keeps_set_ups_and_severities() =>
         Prop.ForAll(OrderCase.OfAtMost(6), IsBest).Check(Many);
 

@@ -13,7 +13,7 @@ internal static class BenchOrderWords
         : FormattableString.Invariant(
             $"No order of these checks that keeps the set-ups and puts what would catch shock first, then fire, damage and the rest, and what strains the wiring last, takes less than {Math.Floor(order.LowerBoundSeconds / 6) / 10:0.0} min.");
 
-    private static string Minutes(double seconds) => FormattableString.Invariant($"{Math.Ceiling(seconds / 6) / 10:0.0}");
+    private static string Minutes(double seconds) => FormattableString.Invariant($"{Math.Ceiling(seconds / 6) / 10:0.0} min");
 
     private static string Count(int count, string thing) => FormattableString.Invariant($"{count} {thing}{(count == 1 ? "" : "s")}");
 }

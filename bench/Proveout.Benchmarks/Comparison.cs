@@ -8,6 +8,8 @@ namespace Proveout.Benchmarks;
 internal static class Comparison
 {
     private const int WarmTurns = 15;
+    // What plain double still reads: insulation is a billion times as much.
+    private const double AnyWire = 1_000;
     private const int DenseSample = 8;
     private const int SparseSample = 60;
     private const int DiagnosisSample = 25;
@@ -29,6 +31,7 @@ internal static class Comparison
         Line(output, $"  {readings / run.Processor:N0} readings a processor second");
         Rival(output, campaign, "for each fault: sparse factor of the blocks", SparseSample, RivalCampaign.Unprepared(SparseRival.Readings), run.Processor / readings);
         Rival(output, campaign, "for each fault: sparse factor, a solve a check", SparseSample, RefactoredRival.Prepare, run.Processor / readings);
+        Line(output, $"  the two differ by {RivalCampaign.LargestDifference(campaign, SparseSample, RivalCampaign.Unprepared(SparseRival.Readings), RefactoredRival.Prepare, AnyWire):0e0} of a reading below {AnyWire:0} ohm at most");
         Rival(output, campaign, "for each fault: dense LU", DenseSample, RivalCampaign.Unprepared(DenseRival.Readings), run.Processor / readings);
         Row(output, "plan, exact cover", ProcessorTime.Of(1, () => CheckPlan.Of(dictionary)));
         Row(output, "plan, greedy", ProcessorTime.Of(3, () => CheckPlan.Of(dictionary, onlyGreedy: true)));

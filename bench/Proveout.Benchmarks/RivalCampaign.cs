@@ -39,4 +39,28 @@ internal static class RivalCampaign
 
         return (seconds, seconds.Processor / (2.0 * sample * campaign.CandidateCount));
     }
+
+    /// <summary>The largest difference between what two rivals read, as a share of the reading, of those below an upper limit: a rival that reads something else would be no rival.</summary>
+    public static double LargestDifference(
+        WiringCampaign campaign,
+        int sample,
+        Func<WiringNetwork, StateNetwork, bool, RivalReadings> one,
+        Func<WiringNetwork, StateNetwork, bool, RivalReadings> other,
+        double belowOhms)
+    {
+        var wiring = campaign.Context.Wiring;
+        var setUps = DeadSetUps.Of(wiring.Design).ToArray();
+        var step = campaign.Faults.Count / sample;
+        return campaign.PortTables().Max(table =>
+        {
+            var state = new StateNetwork(wiring, setUps[table.Candidates[0].SetUp].State);
+            var (readsOne, readsOther) = (one(wiring, state, true), other(wiring, state, true));
+            return Enumerable.Range(0, sample).Max(index => readsOne(campaign.Faults[index * step], table.Candidates)
+                .Zip(readsOther(campaign.Faults[index * step], table.Candidates))
+                .Where(pair => pair.First < belowOhms || pair.Second < belowOhms)
+                .Select(pair => Math.Abs(pair.First - pair.Second) / Math.Min(pair.First, pair.Second))
+                .DefaultIfEmpty()
+                .Max());
+        });
+    }
 }

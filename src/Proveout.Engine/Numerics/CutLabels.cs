@@ -1,31 +1,26 @@
-using System.Numerics;
-
 namespace Proveout.Engine.Numerics;
 
-/// <summary>Tells in a few operations that several resistors taken out of loops part no island.</summary>
+/// <summary>A random number for each resistor of a loop, such that those of the resistors which cross a cut cancel.</summary>
 /// <remarks>
-/// A random number for each resistor outside the search tree, and for each inside it the exclusive or of those whose loops it lies on: the labels of the resistors that cross any cut
-/// cancel. So where no exclusive or of the labels of some resistors is zero, no cut is among them, for sure; labels of 64 bits that cancel by chance only cause a look that was not needed
-/// (Pritchard and Thurimella, ACM Transactions on Algorithms 7 (2011) 46).
+/// A resistor outside the search tree has a number of its own, one inside it the exclusive or of those whose loops it lies on; a bridge has zero. So resistors hold a cut just when an exclusive or of some of
+/// their labels is zero (Pritchard and Thurimella, ACM Transactions on Algorithms 7 (2011) 46). That labels of 128 bits cancel by chance is out of the question: for 2³⁰ choices of resistors once in 2⁹⁸ times.
 /// </remarks>
 internal sealed class CutLabels
 {
-    private const int Bits = 64;
-
-    private readonly ulong[] _labels;
+    private readonly UInt128[] _labels;
 
     /// <summary>Labels the resistors of a network.</summary>
     public CutLabels(ResistorNetwork network)
     {
         var bridges = network.Bridges;
-        _labels = new ulong[network.EdgeCount];
-        var crossing = new ulong[network.NodeCount];
+        _labels = new UInt128[network.EdgeCount];
+        var crossing = new UInt128[network.NodeCount];
         for (var edge = 0; edge < network.EdgeCount; edge++)
         {
             var (a, b) = (network.EdgeOf(edge).A, network.EdgeOf(edge).B);
             if (bridges.EdgeAbove(a) == edge || bridges.EdgeAbove(b) == edge)
                 continue;
-            _labels[edge] = Scattered(edge);
+            _labels[edge] = new UInt128(Scattered((2 * (ulong)edge) + 1), Scattered(2 * (ulong)edge));
             crossing[a] ^= _labels[edge];
             crossing[b] ^= _labels[edge];
         }
@@ -39,31 +34,13 @@ internal sealed class CutLabels
             }
     }
 
-    /// <summary>False when the resistors of loops that changes take away part nothing, even all together.</summary>
-    public bool MayPart(List<EdgeChange> changes)
-    {
-        // Gaussian elimination over two elements; a basis label stands at the place of its highest bit.
-        Span<ulong> basis = stackalloc ulong[Bits];
-        foreach (var change in changes)
-        {
-            // A bridge has no loop, and is seen in the graph.
-            if (!change.TakesAway || _labels[change.Edge] == 0)
-                continue;
-            var label = _labels[change.Edge];
-            while (label != 0 && basis[BitOperations.Log2(label)] is > 0 and var known)
-                label ^= known;
-            if (label == 0)
-                return true;
-            basis[BitOperations.Log2(label)] = label;
-        }
+    /// <summary>The label of a resistor; zero for a bridge.</summary>
+    public UInt128 Of(int edge) => _labels[edge];
 
-        return false;
-    }
-
-    // Steele, Lea and Flood, OOPSLA 2014 (SplitMix64): numbers in a row become numbers without visible order, the same ones each time.
-    private static ulong Scattered(int edge)
+    /// <summary>A number without visible order for each of numbers in a row, the same one each time (SplitMix64: Steele, Lea and Flood, OOPSLA 2014).</summary>
+    public static ulong Scattered(ulong place)
     {
-        var number = ((ulong)edge + 1) * 0x9E3779B97F4A7C15;
+        var number = (place + 1) * 0x9E3779B97F4A7C15;
         number = (number ^ (number >> 30)) * 0xBF58476D1CE4E5B9;
         number = (number ^ (number >> 27)) * 0x94D049BB133111EB;
         return number ^ (number >> 31);

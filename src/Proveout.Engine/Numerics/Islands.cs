@@ -11,11 +11,10 @@ internal sealed class Islands
     /// <summary>Finds the islands of a graph.</summary>
     public Islands(int nodeCount, IEnumerable<(int A, int B)> edges)
     {
-        var parent = new int[nodeCount];
-        for (var node = 0; node < nodeCount; node++)
-            parent[node] = node;
+        var joined = new DisjointSets();
+        joined.Reset(nodeCount);
         foreach (var (a, b) in edges)
-            parent[Root(parent, a)] = Root(parent, b);
+            joined.Join(a, b);
 
         _of = new int[nodeCount];
         var sizes = new List<int>();
@@ -23,7 +22,7 @@ internal sealed class Islands
         Array.Fill(islandOfRoot, -1);
         for (var node = 0; node < nodeCount; node++)
         {
-            ref var island = ref islandOfRoot[Root(parent, node)];
+            ref var island = ref islandOfRoot[joined.RootOf(node)];
             if (island < 0)
             {
                 island = sizes.Count;
@@ -50,11 +49,4 @@ internal sealed class Islands
 
     /// <summary>The nodes of an island.</summary>
     public int[] Members(int island) => _members[island];
-
-    private static int Root(int[] parent, int node)
-    {
-        while (parent[node] != node)
-            node = parent[node] = parent[parent[node]];
-        return node;
-    }
 }

@@ -52,10 +52,10 @@ internal sealed class PortPaths
     /// <summary>Sets the bits of the ports within one island that a changed network may alter: those through a bridge that is cut or altered, or on the way of an update.</summary>
     public void Add(ChangedPieces pieces, SectionFlows flows, Span<ulong> mask)
     {
-        foreach (var run in pieces.Runs)
+        foreach (var run in pieces.Sections)
             AddBlock(_bridges.BlockOf(_bridges.NodeAt(run.Start)), mask);
         for (var update = 0; update < pieces.Updates.Length; update++)
-            for (var section = 0; section < pieces.SectionCount; section++)
+            for (var section = 0; section < pieces.Sections.Count; section++)
                 if (flows.EndsIn(update, section) is var (entry, exit) && entry != exit)
                     foreach (var block in Way(entry, exit))
                         AddBlock(block, mask);

@@ -126,7 +126,7 @@ internal sealed class PortTransfers(Ports ports, ChangedNetwork network)
     {
         _placedAt[place] = _turn;
         _section[place] = network.Pieces.SectionOf(ports.Nodes[place]);
-        _piece[place] = _section[place] < 0 ? 0 : network.Pieces.AreRuns ? network.Pieces.Runs[_section[place]].Piece : network.Pieces.Of(ports.Nodes[place]);
+        _piece[place] = _section[place] < 0 ? 0 : network.Pieces.AreSections ? network.Pieces.Sections[_section[place]].Piece : network.Pieces.Of(ports.Nodes[place]);
     }
 
     // Only the places that are asked for: a fault concerns few of them.

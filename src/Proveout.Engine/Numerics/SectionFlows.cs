@@ -17,7 +17,7 @@ internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network
     /// <summary>Takes the sections, joints and updates of the pieces as they are now.</summary>
     public void Take()
     {
-        _count = pieces.SectionCount;
+        _count = pieces.Sections.Count;
         if (_sections.Length < _count)
             (_sections, _order) = (new Section[2 * _count], new int[2 * _count]);
         FindTrees();

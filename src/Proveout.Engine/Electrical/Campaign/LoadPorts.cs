@@ -31,48 +31,30 @@ internal sealed class LoadPorts
     /// <summary>Sets the bits of those beside which a change leaves other junctions and insulation, and of those that it may join.</summary>
     public void Add(ChangedPieces changed, ChangedStrays strays, Span<ulong> mask)
     {
-        if (!changed.AreRuns)
-        {
-            foreach (var island in changed.TouchedIslands)
-                for (var piece = 1; piece <= changed.Count; piece++)
-                    if (IsAsked(changed, strays, island, piece))
-                        Add(changed, _bridges.NumberOf(_islands.Members(island)[0]), _bridges.EndOf(_islands.Members(island)[0]), piece, mask);
-            return;
-        }
-
-        foreach (var (start, end, piece) in changed.Runs)
-            if (IsAsked(changed, strays, _islands.Of(_bridges.NodeAt(start)), piece))
-                Add(changed, start, end, piece, mask);
+        for (var run = 0; run < changed.Runs.Count; run++)
+            if (IsAsked(changed, strays, run))
+                Add(changed.Runs, run, mask);
     }
 
     // A port that a change closes ends on two islands: it is enough to ask those of the smaller.
-    private bool IsAsked(ChangedPieces changed, ChangedStrays strays, int island, int piece) =>
-        !strays.Keeps(island, piece) || LargestIn(changed, piece) != island;
+    private bool IsAsked(ChangedPieces changed, ChangedStrays strays, int run) =>
+        IslandOf(changed.Runs[run]) is var island && (!strays.Keeps(island, changed.Runs[run].Piece) || LargestIn(changed, changed.Runs[run].Piece) != island);
 
     private int LargestIn(ChangedPieces changed, int piece)
     {
         var (largest, size) = (-1, 0);
-        foreach (var island in changed.TouchedIslands)
-            if (_islands.Members(island).Length > size && HoldsAnyOf(changed, piece, island))
+        foreach (var run in changed.Runs)
+            if (run.Piece == piece && IslandOf(run) is var island && _islands.Members(island).Length > size)
                 (largest, size) = (island, _islands.Members(island).Length);
         return largest;
     }
 
-    private bool HoldsAnyOf(ChangedPieces changed, int piece, int island)
-    {
-        if (!changed.AreRuns)
-            return Array.Exists(_islands.Members(island), node => changed.Of(node) == piece);
-        foreach (var run in changed.Runs)
-            if (run.Piece == piece && _islands.Of(_bridges.NodeAt(run.Start)) == island)
-                return true;
-        return false;
-    }
+    private int IslandOf(PieceRun run) => _islands.Of(_bridges.NodeAt(run.Start));
 
-    private void Add(ChangedPieces changed, int start, int end, int piece, Span<ulong> mask)
+    private void Add(List<PieceRun> runs, int run, Span<ulong> mask)
     {
-        for (var number = start; number < end; number++)
-            if (_firstAt[number] < _firstAt[number + 1] && changed.Of(_bridges.NodeAt(number)) == piece)
-                for (var index = _firstAt[number]; index < _firstAt[number + 1]; index++)
-                    mask[_ends[index].Port / 64] |= 1UL << (_ends[index].Port % 64);
+        foreach (var (number, port) in _ends.AsSpan(_firstAt[runs[run].Start].._firstAt[runs[run].End]))
+            if (PieceRun.Holding(runs, number) == run)
+                mask[port / 64] |= 1UL << (port % 64);
     }
 }

@@ -13,7 +13,7 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
     private readonly LimitWorker _high = new(table.High, likewise?.High);
     private readonly ulong[] _touched = new ulong[table.Low.WordCount];
     private readonly ulong[] _beside = new ulong[table.Low.WordCount];
-    private readonly ChangedStrays _changedStrays = likewise?._changedStrays ?? new(table.Rest.StrayIslands);
+    private readonly ChangedStrays _changedStrays = likewise?._changedStrays ?? new(table.Rest.StrayEnds);
     private bool _hasStrays;
 
     /// <summary>A bit for every port whose resistance the fault whose responses were added last may alter, those of diode tests included.</summary>

@@ -9,7 +9,7 @@ namespace Proveout.Engine.Electrical;
 /// Current from red to black runs along paths (flow decomposition) on which no element has a voltage against it; through a junction it drops the
 /// junction's forward voltage or more.
 /// </remarks>
-internal sealed class JunctionWays(StrayIslands strays)
+internal sealed class JunctionWays(StrayEnds strays)
 {
     private readonly List<int> _reached = [];
     private readonly PriorityQueue<int, double> _queue = new();
@@ -47,7 +47,7 @@ internal sealed class JunctionWays(StrayIslands strays)
             _least[state] = double.PositiveInfinity;
         _reached.Clear();
         _queue.Clear();
-        var (before, count) = (_least.Length, StateOf(strays.Islands.Count + (_changed?.Count ?? 0), passed: false));
+        var (before, count) = (_least.Length, StateOf(strays.Network.Islands.Count + (_changed?.Count ?? 0), passed: false));
         if (before >= count)
             return;
         Array.Resize(ref _least, count);
@@ -56,31 +56,30 @@ internal sealed class JunctionWays(StrayIslands strays)
 
     private void StepFrom(int piece, bool passed, double volts)
     {
-        if (piece < strays.Islands.Count)
-            StepFrom(piece, passed, volts, piece);
-        else
-            foreach (var island in _changed!.TouchedIslands)
-                StepFrom(piece, passed, volts, island);
+        if (piece < strays.Network.Islands.Count)
+        {
+            foreach (var end in strays.EndsOf(piece))
+                StepAlong(end, piece, passed, volts);
+            return;
+        }
+
+        var runs = _changed!.Runs;
+        for (var run = 0; run < runs.Count; run++)
+            if (NumberOf(runs[run].Piece) == piece)
+                foreach (var end in strays.EndsIn(runs[run].Start, runs[run].End))
+                    if (PieceRun.Holding(runs, end.Place) == run)
+                        StepAlong(end, piece, passed, volts);
     }
 
-    private void StepFrom(int piece, bool passed, double volts, int island)
+    private void StepAlong(StrayEnd end, int piece, bool passed, double volts)
     {
-        foreach (var index in strays.InsulationAt(island))
-        {
-            var (a, b) = (PieceOf(strays.Paths.Insulation[index].A), PieceOf(strays.Paths.Insulation[index].B));
-            if (a != b && (a == piece || b == piece))
-                Reach(a == piece ? b : a, passed, volts);
-        }
-
-        foreach (var index in strays.JunctionsAt(island))
-        {
-            var (anode, cathode, forward) = strays.Paths.Junctions[index];
-            if (PieceOf(anode) == piece && PieceOf(cathode) is var other && other != piece)
-                Reach(other, passed: true, volts + forward);
-        }
+        if ((end.IsInsulation || end.IsFirst) && PieceAt(end.Other) is var other && other != piece)
+            Reach(other, passed || !end.IsInsulation, volts + end.ForwardVolts);
     }
 
-    private int PieceOf(int node) => _changed?.Of(node) is > 0 and var piece ? strays.Islands.Count + piece - 1 : strays.Islands.Of(node);
+    private int NumberOf(int piece) => strays.Network.Islands.Count + piece - 1;
+
+    private int PieceAt(int place) => _changed?.AtPlace(place) is > 0 and var piece ? NumberOf(piece) : strays.IslandAt(place);
 
     private void Reach(int piece, bool passed, double volts)
     {

@@ -12,7 +12,7 @@ namespace Proveout.Engine.Electrical;
 internal sealed class StateNetwork
 {
     private readonly WiringNetwork _wiring;
-    private readonly Lazy<StrayIslands> _strayIslands;
+    private readonly Lazy<StrayEnds> _strayEnds;
     private readonly Lazy<ResistorNetwork> _closedLow;
     private readonly Lazy<ResistorNetwork> _closedHigh;
     private readonly ConcurrentStack<JunctionWays> _idleWays = [];
@@ -31,7 +31,7 @@ internal sealed class StateNetwork
         _closedLow = new(() => new LimitNetwork(wiring, element => ConductsWhenClosed(element) ? 1 / element.LowOhms : 0).Network);
         _closedHigh = new(() => new LimitNetwork(wiring, element => ConductsWhenClosed(element) ? 1 / element.HighOhms : 0).Network);
         Strays = StrayPaths.Of(Low.Network.Islands, LeastVolts);
-        _strayIslands = new(() => new StrayIslands(StrayPaths, Low.Network.Islands, Strays));
+        _strayEnds = new(() => new StrayEnds(StrayPaths, Low.Network, Strays));
     }
 
     public MachineState State { get; }
@@ -42,8 +42,8 @@ internal sealed class StateNetwork
     /// <summary>What of them touches each island of the low network.</summary>
     public StrayPieces Strays { get; }
 
-    /// <summary>The same by the islands that they end on.</summary>
-    public StrayIslands StrayIslands => _strayIslands.Value;
+    /// <summary>Their ends along the search order of that network.</summary>
+    public StrayEnds StrayEnds => _strayEnds.Value;
 
     /// <summary>Every resistance at its low limit; junctions and insulation open.</summary>
     public LimitNetwork Low { get; }
@@ -76,7 +76,7 @@ internal sealed class StateNetwork
 
     private double LeastVolts(int red, int black)
     {
-        var ways = _idleWays.TryPop(out var idle) ? idle : new JunctionWays(StrayIslands);
+        var ways = _idleWays.TryPop(out var idle) ? idle : new JunctionWays(StrayEnds);
         var volts = ways.LeastVolts(null, red, black);
         _idleWays.Push(ways);
         return volts;

@@ -44,35 +44,26 @@ internal sealed class StrayPaths
     public StrayPieces Of(Islands islands, Func<int, int, double> ways)
     {
         var pieceOf = islands.OfNodes;
-        var leakage = new double[islands.Count];
+        var leakage = new DoubleDouble[islands.Count];
         var leastVolts = new double[islands.Count];
         Array.Fill(leastVolts, double.PositiveInfinity);
-        int[] rootOf = [.. Enumerable.Range(0, islands.Count)];
+        var joined = new DisjointSets();
+        joined.Reset(islands.Count);
         foreach (var (a, b, siemens) in Insulation)
         {
             leakage[pieceOf[a]] += siemens;
             if (pieceOf[b] != pieceOf[a])
                 leakage[pieceOf[b]] += siemens;
+            joined.Join(pieceOf[a], pieceOf[b]);
         }
 
         foreach (var (anode, cathode, forward) in Junctions)
         {
-            rootOf[Root(rootOf, pieceOf[anode])] = Root(rootOf, pieceOf[cathode]);
             leastVolts[pieceOf[anode]] = Math.Min(leastVolts[pieceOf[anode]], forward);
             leastVolts[pieceOf[cathode]] = Math.Min(leastVolts[pieceOf[cathode]], forward);
+            joined.Join(pieceOf[anode], pieceOf[cathode]);
         }
 
-        foreach (var (a, b, _) in Insulation)
-            rootOf[Root(rootOf, pieceOf[a])] = Root(rootOf, pieceOf[b]);
-        for (var piece = 0; piece < rootOf.Length; piece++)
-            rootOf[piece] = Root(rootOf, piece);
-        return new StrayPieces(leakage, rootOf, leastVolts, ways);
-    }
-
-    private static int Root(int[] rootOf, int piece)
-    {
-        while (rootOf[piece] != piece)
-            piece = rootOf[piece] = rootOf[rootOf[piece]];
-        return piece;
+        return new StrayPieces(Array.ConvertAll(leakage, sum => (double)sum), [.. Enumerable.Range(0, islands.Count).Select(joined.RootOf)], leastVolts, ways);
     }
 }

@@ -1,3 +1,5 @@
+using Proveout.Engine.Numerics;
+
 namespace Proveout.Engine.Electrical;
 
 /// <summary>Which nodes of a live solution are joined well enough that a meter between them reads what the circuit gives.</summary>
@@ -6,15 +8,14 @@ internal sealed class ConductingIslands
     // Half a megohm before the ten megohms of a meter alters a reading by a twentieth, which the bands cover.
     private const double LeastSiemens = 2e-6;
 
-    private readonly int[] _parent;
+    private readonly DisjointSets _joined = new();
+    private readonly int _earth;
 
     public ConductingIslands(LiveSolution solution)
     {
         var (changed, point) = (solution.Changed, solution.Point);
-        // The last place is earth.
-        _parent = new int[changed.Circuit.NodeCount + 1];
-        for (var node = 0; node < _parent.Length; node++)
-            _parent[node] = node;
+        _earth = changed.Circuit.NodeCount;
+        _joined.Reset(_earth + 1);
         foreach (var branch in changed.Circuit.Branches)
             if (Conducts(branch, changed.Siemens[branch.Index], point))
                 Join(branch.A, branch.B);
@@ -24,7 +25,7 @@ internal sealed class ConductingIslands
     }
 
     /// <summary>True when both belong to one island.</summary>
-    public bool AreJoined(int a, int b) => Root(a) == Root(b);
+    public bool AreJoined(int a, int b) => _joined.RootOf(PlaceOf(a)) == _joined.RootOf(PlaceOf(b));
 
     private static bool Conducts(LiveBranch branch, double siemens, LivePoint point) => branch.Kind switch
     {
@@ -35,13 +36,7 @@ internal sealed class ConductingIslands
         _ => false,
     };
 
-    private void Join(int a, int b) => _parent[Root(a)] = Root(b);
+    private void Join(int a, int b) => _joined.Join(PlaceOf(a), PlaceOf(b));
 
-    private int Root(int node)
-    {
-        var at = node < 0 ? _parent.Length - 1 : node;
-        while (_parent[at] != at)
-            at = _parent[at] = _parent[_parent[at]];
-        return at;
-    }
+    private int PlaceOf(int node) => node < 0 ? _earth : node;
 }

@@ -10,7 +10,7 @@ internal sealed class PairDiodeWorker(PairDiodes tests) : IPairWorker
     private readonly PairLimitWorker _high = new(tests.Resistances.High, null, tests.Resistances.Faults);
     private readonly ChangedWay _way = new(tests.Table.Paths);
     private WiringFault[] _faults = [];
-    private readonly ChangedStrays _changedStrays = new(tests.Resistances.Table.Rest.StrayIslands);
+    private readonly ChangedStrays _changedStrays = new(tests.Resistances.Table.Rest.StrayEnds);
     private StrayPieces? _strays;
 
     /// <inheritdoc/>

@@ -8,7 +8,7 @@ internal sealed class PairSetUpWorker(PairSetUp setUp) : IPairWorker
 {
     private readonly PairLimitWorker _low = new(setUp.Low, setUp.Table.Low, setUp.Faults);
     private readonly PairLimitWorker _high = new(setUp.High, setUp.Table.High, setUp.Faults);
-    private readonly ChangedStrays _changedStrays = new(setUp.Table.Rest.StrayIslands);
+    private readonly ChangedStrays _changedStrays = new(setUp.Table.Rest.StrayEnds);
     private StrayPieces? _strays;
     private bool _isLowApplied;
     private bool _isHighApplied;

@@ -9,6 +9,9 @@ namespace Proveout.Engine.Numerics;
 internal sealed class ChangedNetwork
 {
     private readonly ResistorNetwork _network;
+    private DoubleDouble[] _portAmperes = [];
+    private BlockFlow _portFlow;
+    private bool _isPortChanged;
     private bool _isChanged;
 
     /// <summary>Prepares to change a network.</summary>
@@ -66,6 +69,39 @@ internal sealed class ChangedNetwork
                 for (var column = 0; column < volts.Length; column++)
                     ohms -= volts[row] * Inverse[row, column] * volts[column];
         return Math.Max(0, (double)ohms);
+    }
+
+    /// <summary>Sends a current of one ampere from one node to another of the same piece, for <see cref="PortVolts"/>.</summary>
+    public void TakePort(int from, int to)
+    {
+        _isPortChanged = _isChanged && Pieces.SectionOf(from) >= 0;
+        if (!_isPortChanged)
+        {
+            _portFlow = _network.Blocks.Flow(from, to);
+            return;
+        }
+
+        var count = Pieces.Updates.Length;
+        Flows.TakePort(from, to);
+        if (_portAmperes.Length < count)
+            _portAmperes = new DoubleDouble[2 * count];
+        Array.Clear(_portAmperes);
+        for (var column = 0; column < count; column++)
+            if (Flows.At(column, from) - Flows.At(column, to) is { High: not 0 } volts)
+                for (var row = 0; row < count; row++)
+                    _portAmperes[row] += Inverse[row, column] * volts;
+    }
+
+    /// <summary>Potential in volts of a node of the piece of that port, to a constant, while its current runs.</summary>
+    public double PortVolts(int node)
+    {
+        if (!_isPortChanged)
+            return (double)_network.Blocks.Volts(_portFlow, node);
+        var volts = Flows.AtPort(node);
+        for (var update = 0; update < Pieces.Updates.Length; update++)
+            if (_portAmperes[update].High != 0)
+                volts -= _portAmperes[update] * Flows.At(update, node);
+        return (double)volts;
     }
 
     private void InvertUpdateMatrix()

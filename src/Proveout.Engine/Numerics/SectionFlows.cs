@@ -12,6 +12,7 @@ internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network
     private Stretch[] _stretches = [];
     private Section[] _sections = [];
     private int[] _order = [];
+    private Stretch[] _ofPort = [];
     private int _count;
 
     /// <summary>Takes the sections, joints and updates of the pieces as they are now.</summary>
@@ -38,6 +39,17 @@ internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network
 
     /// <summary>Potential of a node in volts, to a constant of its tree, while one ampere enters at the one end of an update and leaves at the other.</summary>
     public DoubleDouble At(int update, int node) => At(StretchOf(update, pieces.SectionOf(node)), node);
+
+    /// <summary>Sends a current of one ampere from one node to another of the same tree, for <see cref="AtPort"/>.</summary>
+    public void TakePort(int from, int to)
+    {
+        if (_ofPort.Length < _count)
+            _ofPort = new Stretch[2 * _count];
+        Send(from, to, _ofPort.AsSpan(0, _count));
+    }
+
+    /// <summary>Potential of a node in volts, to a constant of its tree, while the current of the port runs.</summary>
+    public DoubleDouble AtPort(int node) => At(_ofPort[pieces.SectionOf(node)], node);
 
     /// <summary>Volts that one update sets up between the ends of another.</summary>
     public DoubleDouble Between(int update, NetworkUpdate other) => At(update, other.A) - At(update, other.B);

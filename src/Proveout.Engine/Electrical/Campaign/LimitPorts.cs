@@ -16,7 +16,6 @@ internal sealed class LimitPorts
     private readonly Lazy<PortPaths> _closedPaths;
 
     /// <summary>Lists the ports.</summary>
-    /// <param name="changes">What faults change of the network with all controls at rest.</param>
     /// <param name="rest">The network with all controls at rest.</param>
     /// <param name="atHigh">True for the limit of high resistances.</param>
     /// <param name="pairs">The ports.</param>
@@ -24,7 +23,6 @@ internal sealed class LimitPorts
     /// <param name="tied">Two nodes that a person joins by a short lead for these checks; null when none.</param>
     /// <param name="everyIsland">True when a change of an island without ports matters too, as junctions lead there.</param>
     public LimitPorts(
-        FaultChanges changes,
         StateNetwork rest,
         bool atHigh,
         (int A, int B)[] pairs,
@@ -33,7 +31,7 @@ internal sealed class LimitPorts
         bool everyIsland = false)
     {
         HasStrays = !atHigh;
-        Changes = changes;
+        Changes = atHigh ? rest.ChangesAtHigh : rest.ChangesAtLow;
         Ports = new Ports((atHigh ? rest.High : rest.Low).Network, pairs);
         _masks = new(() => new PortMasks(Ports));
         _loads = new(() => new LoadPorts(Ports));

@@ -3,33 +3,31 @@ namespace Proveout.Engine.Electrical;
 /// <summary>The ports that are measured in one set-up, with their resistances in the machine as designed.</summary>
 internal sealed class PortTable : ICheckTable
 {
+    private readonly bool _hasInsulation;
+
     /// <summary>Makes the table of the candidates of one set-up, which follow each other from an index on.</summary>
     /// <param name="rest">The network with all controls at rest and the same plugs apart.</param>
-    /// <param name="state">The network of this set-up.</param>
-    /// <param name="wiring">The wiring.</param>
+    /// <param name="operated">Elements that the operated control switches.</param>
     /// <param name="candidates">The candidates of the set-up.</param>
     /// <param name="firstCheck">Index of the first of them among all checks.</param>
     /// <param name="tied">Two nodes that a person joins by a short lead for these checks; null when none.</param>
     /// <param name="diodes">Diode tests of the same set-up, whose ports follow those of the candidates.</param>
-    /// <param name="likewise">A table of a set-up with the same controls at rest and the same plugs apart; null when this is the first.</param>
     public PortTable(
         StateNetwork rest,
-        StateNetwork state,
-        WiringNetwork wiring,
+        NetworkElement[] operated,
         CandidateCheck[] candidates,
         int firstCheck,
         (int A, int B)? tied = null,
-        CandidateCheck[]? diodes = null,
-        PortTable? likewise = null)
+        CandidateCheck[]? diodes = null)
     {
         (Candidates, FirstCheck, Rest) = (candidates, firstCheck, rest);
+        _hasInsulation = Array.Exists(candidates, candidate => candidate.Mode is InsulationMode);
         var pairs = Array.ConvertAll(candidates, candidate => (candidate.A, candidate.B));
         (int, int)[] ports = [.. pairs, .. (diodes ?? []).Select(diode => (diode.A, diode.B))];
-        var operated = wiring.Elements.Where(element => rest.Conducts(element) != state.Conducts(element)).ToArray();
-        Low = new LimitPorts(likewise?.Low.Changes ?? new FaultChanges(wiring, rest, atHigh: false), rest, atHigh: false, ports, operated, tied, diodes is { Length: > 0 });
-        High = new LimitPorts(likewise?.High.Changes ?? new FaultChanges(wiring, rest, atHigh: true), rest, atHigh: true, ports, operated, tied);
-        Good = Array.ConvertAll(pairs, pair => state.Resistance(pair.A, pair.B));
-        if (tied is not null)
+        Low = new LimitPorts(rest, atHigh: false, ports, operated, tied, diodes is { Length: > 0 });
+        High = new LimitPorts(rest, atHigh: true, ports, operated, tied);
+        Good = Array.ConvertAll(pairs, pair => rest.Resistance(pair.A, pair.B));
+        if (Low.HasControls)
             Good = new PortWorker(this).LimitsAtRest();
     }
 
@@ -50,6 +48,9 @@ internal sealed class PortTable : ICheckTable
 
     /// <summary>The candidates.</summary>
     public CandidateCheck[] Candidates { get; }
+
+    /// <summary>True when a candidate is an insulation test: at 500 V a junction may do anything.</summary>
+    public bool IsInsulation(int index) => _hasInsulation && Candidates[index].Mode is InsulationMode;
 
     /// <summary>Index of the first of them among all checks.</summary>
     public int FirstCheck { get; }

@@ -138,8 +138,7 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
     private double WithStrays(double low, int index)
     {
         var (pieceOfA, pieceOfB) = _low.Network.PiecesOf(index);
-        // At 500 V a junction may do anything.
-        return table.Candidates[index].Mode is InsulationMode && Strays.AreNearJunctions(pieceOfA, pieceOfB) ? 0 : Strays.LowerLimit(low, pieceOfA, pieceOfB);
+        return table.IsInsulation(index) && Strays.AreNearJunctions(pieceOfA, pieceOfB) ? 0 : Strays.LowerLimit(low, pieceOfA, pieceOfB);
     }
 
     /// <summary>True when two values are the same to nine digits, or both infinite.</summary>

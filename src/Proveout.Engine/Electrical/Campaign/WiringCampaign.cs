@@ -26,8 +26,8 @@ public sealed class WiringCampaign
         _setUps = DeadSetUps.Of(design);
         var strays = new StrayPaths(Context.Wiring);
         _restStates = _setUps.Index().Where(item => item.Item.Operated is null).ToDictionary(item => item.Index, item => new StateNetwork(Context.Wiring, item.Item.State, strays));
-        _reasons = [.. _setUps.Select((_, index) => new Lazy<ReadingReason>(() => new ReadingReason(Context.Wiring, StateOf(index))))];
-        _candidates = [.. CandidateChecks.Of(Context, _setUps, StateOf)];
+        _reasons = [.. _setUps.Select(setUp => new Lazy<ReadingReason>(() => new ReadingReason(Context.Wiring, setUp.State)))];
+        _candidates = [.. CandidateChecks.Of(Context, _setUps, RestOf)];
         _tables = new Lazy<ICheckTable[]>(MakeTables);
         Faults = [.. WiringFaultRules.Generate(Context)];
     }
@@ -103,10 +103,7 @@ public sealed class WiringCampaign
         return shown;
     }
 
-    // One with a control operated is made anew where it is needed, for a large machine has hundreds.
-    private StateNetwork StateOf(int setUp) =>
-        _restStates.TryGetValue(setUp, out var rest) ? rest : new StateNetwork(Context.Wiring, _setUps[setUp].State, RestOf(setUp).StrayPaths);
-
+    // One with a control operated is a change of that at rest, for a large machine has hundreds.
     private StateNetwork RestOf(int setUp) =>
         _setUps[setUp].Operated is null
             ? _restStates[setUp]
@@ -142,17 +139,16 @@ public sealed class WiringCampaign
 
     private ICheckTable TableOf(int setUp, CandidateCheck[] candidates, int first, List<ICheckTable> before)
     {
-        var (wiring, state) = (Context.Wiring, StateOf(setUp));
         if (candidates[0].Mode is DiodeTestMode)
         {
             var ports = before.FindIndex(table => table is PortTable { Candidates: [var port, ..] } && port.SetUp == setUp);
-            return new DiodeTable((PortTable)before[ports], ports, state, wiring, candidates, first);
+            return new DiodeTable((PortTable)before[ports], ports, _restStates[setUp], Context.Wiring, candidates, first);
         }
 
         (int, int)? tied = candidates[0].TiedTo is { } node ? (candidates[0].A, node) : null;
         CandidateCheck[] diodes = tied is null ? [.. _candidates.Where(other => other.SetUp == setUp && other.Mode is DiodeTestMode)] : [];
         var rest = RestOf(setUp);
-        return new PortTable(rest, state, wiring, candidates, first, tied, diodes, before.OfType<PortTable>().FirstOrDefault(table => table.Rest == rest));
+        return new PortTable(rest, OperatedNetwork.SwitchedBy(Context.Wiring, rest, _setUps[setUp]), candidates, first, tied, diodes);
     }
 
     internal static ICheckWorker[] Workers(ICheckTable[] tables)

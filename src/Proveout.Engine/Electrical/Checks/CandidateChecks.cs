@@ -6,12 +6,13 @@ namespace Proveout.Engine.Electrical;
 internal static class CandidateChecks
 {
     /// <summary>The candidates: first those of resistance, set-up by set-up, then diode tests, then insulation tests.</summary>
-    public static IReadOnlyList<CandidateCheck> Of(WiringContext context, IReadOnlyList<ElectricalSetUp> setUps, Func<int, StateNetwork> stateOf)
+    public static IReadOnlyList<CandidateCheck> Of(WiringContext context, IReadOnlyList<ElectricalSetUp> setUps, Func<int, StateNetwork> restOf)
     {
+        var places = setUps.Select(setUp => setUp.State.PlugsApart).Distinct().ToDictionary(apart => apart, apart => new ProbePlaces(context.Wiring, new MachineState(apart, [])));
         var ofSetUps = Enumerable.Range(0, setUps.Count)
             .AsParallel()
             .AsOrdered()
-            .Select(index => OfSetUp(context, index, setUps[index], stateOf(index)).ToArray())
+            .Select(index => OfSetUp(context, index, setUps[index], restOf(index), places[setUps[index].State.PlugsApart]).ToArray())
             .ToArray();
         return [.. ofSetUps.SelectMany(ofSetUp => ofSetUp).OrderBy(candidate => PlaceOf(candidate.Mode))];
     }
@@ -23,17 +24,17 @@ internal static class CandidateChecks
         _ => 2,
     };
 
-    private static IEnumerable<CandidateCheck> OfSetUp(WiringContext context, int index, ElectricalSetUp setUp, StateNetwork state)
+    private static IEnumerable<CandidateCheck> OfSetUp(WiringContext context, int index, ElectricalSetUp setUp, StateNetwork rest, ProbePlaces places)
     {
-        var places = new ProbePlaces(context.Wiring, setUp.State);
+        IStateReadings state = setUp.Operated is null ? rest : new OperatedNetwork(rest, OperatedNetwork.SwitchedBy(context.Wiring, rest, setUp));
         var drafts = new CheckDrafts(index, setUp.Text.Id, places);
         return Resistances(context, setUp, state, places, drafts)
-            .Concat(setUp.Operated is null ? DiodeTests(context, state, places, drafts) : [])
+            .Concat(setUp.Operated is null ? DiodeTests(context, rest, places, drafts) : [])
             .Concat(InsulationTests(context, setUp, state, drafts));
     }
 
     private static IEnumerable<CandidateCheck> Resistances(
-        WiringContext context, ElectricalSetUp setUp, StateNetwork state, ProbePlaces places, CheckDrafts drafts)
+        WiringContext context, ElectricalSetUp setUp, IStateReadings state, ProbePlaces places, CheckDrafts drafts)
     {
         var pairs = new ProbePairs(context.Wiring, state.Conducts, places.Nodes);
         var bounds = new JunctionBounds(state);
@@ -67,9 +68,9 @@ internal static class CandidateChecks
 
     private static bool Says(ReadingInterval shown) => shown != ReadingInterval.Anything && !(shown.Low <= 0 && double.IsPositiveInfinity(shown.High));
 
-    private static IEnumerable<CandidateCheck> InsulationTests(WiringContext context, ElectricalSetUp setUp, StateNetwork state, CheckDrafts drafts)
+    private static IEnumerable<CandidateCheck> InsulationTests(WiringContext context, ElectricalSetUp setUp, IStateReadings state, CheckDrafts drafts)
     {
-        foreach (var (line, neutral, earth) in InsulationPairs.Of(context, setUp, state))
+        foreach (var (line, neutral, earth) in InsulationPairs.Of(context, setUp))
         {
             var (low, high) = InsulationBounds.Of(state, line, neutral, earth);
             yield return drafts.Of(MeterMode.Insulation, line, earth, MeterMode.Insulation.Expected(low, high), neutral);

@@ -8,15 +8,12 @@ internal static class InsulationBounds
     /// From below, the sum of all insulation that touches what stands at 500 V, or what is joined to the protective contact, laid straight across.
     /// From above the machine may be open: nothing bounds insulation there.
     /// </remarks>
-    public static (double LowOhms, double HighOhms) Of(StateNetwork state, int line, int neutral, int earth)
+    public static (double LowOhms, double HighOhms) Of(IStateReadings state, int line, int neutral, int earth)
     {
-        var (low, high) = (state.Low.Network, state.High.Network);
-        var ofLine = low.Islands.Of(line);
-        var ofNeutral = low.Islands.Of(neutral);
+        var (ofLine, ofNeutral, ofEarth) = (state.PieceOf(line), state.PieceOf(neutral), state.PieceOf(earth));
         var leakage = state.Strays.LeakageOf(ofLine) + (ofLine == ofNeutral ? 0 : state.Strays.LeakageOf(ofNeutral));
-        var across = 1 / Math.Min(leakage, state.Strays.LeakageOf(low.Islands.Of(earth)));
         return (
-            low.Islands.Of(earth) == ofLine || low.Islands.Of(earth) == ofNeutral ? 0 : across,
-            Math.Min(high.Resistance(line, earth), high.Resistance(neutral, earth)));
+            ofEarth == ofLine || ofEarth == ofNeutral ? 0 : 1 / Math.Min(leakage, state.Strays.LeakageOf(ofEarth)),
+            Math.Min(state.HighOhms(line, earth), state.HighOhms(neutral, earth)));
     }
 }

@@ -11,12 +11,12 @@ namespace Proveout.Engine.Electrical;
 internal static class InsulationPairs
 {
     /// <summary>The places: line, neutral, protective contact. With a control operated, only where it brings more of the machine under test.</summary>
-    public static IEnumerable<(int Line, int Neutral, int Earth)> Of(WiringContext context, ElectricalSetUp setUp, StateNetwork state)
+    public static IEnumerable<(int Line, int Neutral, int Earth)> Of(WiringContext context, ElectricalSetUp setUp)
     {
         if (!setUp.State.PlugsApart || context.Design.Mains is not { } mains)
             yield break;
         var atRest = setUp.Operated is null ? null : Joined(context.Wiring, new MachineState(true, []));
-        var joined = Joined(context.Wiring, state.State);
+        var joined = Joined(context.Wiring, setUp.State);
         foreach (var (part, connector) in MainsInlets.Of(context.Design))
         {
             if (NodeOf(TerminalRole.Line) is not { } line || NodeOf(TerminalRole.Neutral) is not { } neutral || NodeOf(TerminalRole.ProtectiveEarth) is not { } earth)

@@ -8,44 +8,61 @@ namespace Proveout.Engine.Electrical;
 /// complementarity problem of a network of resistors and ideal junctions has a positive definite matrix). So the reading is that of the
 /// network with junctions open, or at least that voltage over the meter's test current.
 /// </remarks>
-internal sealed class JunctionBounds(StateNetwork state)
+internal sealed class JunctionBounds
 {
+    private readonly IStateReadings _state;
+    private readonly Dictionary<int, double> _leadingAway = [];
+    private readonly ILookup<int, (int Anode, int Cathode, double ForwardVolts)> _within;
+
+    /// <summary>Sorts the junctions by the pieces that they end on.</summary>
+    public JunctionBounds(IStateReadings state)
+    {
+        _state = state;
+        foreach (var (anode, cathode, forward) in state.StrayPaths.Junctions)
+            if (state.PieceOf(anode) is var ofAnode && state.PieceOf(cathode) is var ofCathode && ofAnode != ofCathode)
+            {
+                _leadingAway[ofAnode] = Math.Min(LeadingAwayFrom(ofAnode), forward);
+                _leadingAway[ofCathode] = Math.Min(LeadingAwayFrom(ofCathode), forward);
+            }
+
+        // One within a piece sees no more than the port does, so that it counts only below those that lead away.
+        _within = state.StrayPaths.Junctions
+            .Where(junction => state.PieceOf(junction.Anode) == state.PieceOf(junction.Cathode) && junction.ForwardVolts < LeadingAwayFrom(state.PieceOf(junction.Anode)))
+            .ToLookup(junction => state.PieceOf(junction.Anode));
+    }
+
     /// <summary>Limits in ohms of the resistance between two nodes, red lead on the first; infinite when over range.</summary>
     public (double LowOhms, double HighOhms) Resistance(int red, int black)
     {
-        var (low, high) = state.Resistance(red, black);
-        var open = state.Low.Network.Resistance(red, black);
+        var (open, high) = (_state.LowOhms(red, black), _state.HighOhms(red, black));
         if (open < StrayPieces.NegligibleOhms)
-            return (low, high);
-        var islands = state.Low.Network.Islands;
-        var threshold = double.IsPositiveInfinity(open) ? state.Strays.WayVolts(islands.Of(red), islands.Of(black)) : ThresholdVolts(red, black, open);
+            return (open, high);
+        var (ofRed, ofBlack) = (_state.PieceOf(red), _state.PieceOf(black));
+        var threshold = double.IsPositiveInfinity(open) ? _state.Strays.WayVolts(ofRed, ofBlack) : ThresholdVolts(red, black, open);
         var floor = threshold >= ElementBand.OpenCircuitVolts ? double.PositiveInfinity : threshold / ElementBand.TestCurrentAmperes;
-        return (Math.Max(low, Math.Min(state.Strays.WithLeakage(open, islands.Of(red), islands.Of(black)), floor)), high);
+        return (Math.Max(_state.Strays.LowerLimit(open, ofRed, ofBlack), Math.Min(_state.Strays.WithLeakage(open, ofRed, ofBlack), floor)), high);
     }
 
     /// <summary>Port voltage below which no junction conducts; infinite when none can. The leads hang together.</summary>
+    /// <remarks>A junction that leads away from the port's piece may see all of the port's voltage; current gets to others only through one that touches the piece.</remarks>
     /// <param name="red">Node of the red lead.</param>
     /// <param name="black">Node of the black lead.</param>
     /// <param name="low">Resistance between them in ohms with every resistance at its low limit and junctions open.</param>
     public double ThresholdVolts(int red, int black, double low)
     {
-        var least = double.PositiveInfinity;
-        foreach (var (anode, cathode, forward) in state.StrayPaths.Junctions)
-            if (GreatestShare(anode, cathode, red, black, low) is > 0 and var share)
+        var least = LeadingAwayFrom(_state.PieceOf(red));
+        foreach (var (anode, cathode, forward) in _within[_state.PieceOf(red)])
+            if (forward < least && GreatestShare(anode, cathode, red, black, low) is > 0 and var share)
                 least = Math.Min(least, forward / share);
         return least;
     }
 
-    // Greatest forward voltage of a junction for one volt at the port, with all junctions open.
+    private double LeadingAwayFrom(int piece) => _leadingAway.GetValueOrDefault(piece, double.PositiveInfinity);
+
+    // Greatest forward voltage of a junction within the port's piece for one volt at the port, with all junctions open.
     private double GreatestShare(int anode, int cathode, int red, int black, double low)
     {
-        var (lowest, highest) = (state.Low.Network, state.High.Network);
-        var (ofAnode, ofCathode, ofPort) = (lowest.Islands.Of(anode), lowest.Islands.Of(cathode), lowest.Islands.Of(red));
-        if (ofAnode != ofPort && ofCathode != ofPort)
-            return 0; // current gets there only through a junction that touches the port's island
-        if (ofAnode != ofCathode)
-            return 1;
-        var most = highest.Resistance(black, anode) - lowest.Resistance(red, anode) - lowest.Resistance(black, cathode) + highest.Resistance(red, cathode);
+        var most = _state.HighOhms(black, anode) - _state.LowOhms(red, anode) - _state.LowOhms(black, cathode) + _state.HighOhms(red, cathode);
         return double.IsFinite(most) ? Math.Clamp(most / (2 * low), 0, 1) : 1;
     }
 }

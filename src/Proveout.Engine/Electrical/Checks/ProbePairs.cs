@@ -50,11 +50,10 @@ internal sealed class ProbePairs
     /// <summary>Only the pairs that a control decides.</summary>
     public IReadOnlyCollection<(int A, int B)> AcrossContactsOf(OperatedControl operated)
     {
-        foreach (var element in _wiring.Elements)
-            if (element.Part is Contact contact && element.Subject == operated.Part && contact.Control == operated.Control)
-                foreach (var one in EndsOf(element.A))
-                    foreach (var two in EndsOf(element.B))
-                        Add(one, two);
+        foreach (var contact in operated.ContactsIn(_wiring))
+            foreach (var one in EndsOf(contact.A))
+                foreach (var two in EndsOf(contact.B))
+                    Add(one, two);
         return _pairs;
     }
 

@@ -28,6 +28,9 @@ public abstract record MeterMode(string Kind, string Setting, string Unit, doubl
     /// <summary>True when it puts so much voltage on the wiring that every other reading of the set-up is to be right before.</summary>
     public virtual bool StrainsWiring => false;
 
+    /// <summary>True values from which on the instrument may show a value on its next range, rising; none where it has but one.</summary>
+    public virtual IEnumerable<double> Steps => [];
+
     /// <summary>The mode that serves a kind of check.</summary>
     /// <exception cref="ArgumentOutOfRangeException">No mode serves it.</exception>
     public static MeterMode OfKind(string kind) =>

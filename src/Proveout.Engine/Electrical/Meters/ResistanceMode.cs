@@ -48,6 +48,9 @@ public sealed record ResistanceMode(
         SecondsAFourWire);
 
     /// <inheritdoc/>
+    public override IEnumerable<double> Steps => Ranges.Take(Ranges.Count - 1).Select(range => (range.FullScale * (1 - RangeOverlap)) - LeadHighOhms);
+
+    /// <inheritdoc/>
     public override ReadingInterval Shown(double low, double high)
     {
         low += LeadLowOhms;

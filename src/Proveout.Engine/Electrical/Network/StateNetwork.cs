@@ -9,10 +9,12 @@ namespace Proveout.Engine.Electrical;
 /// The resistance between two nodes of a resistive network rises with every resistance in it (Rayleigh's monotonicity law; Doyle and Snell,
 /// Random Walks and Electric Networks, 1.4), so these two hold the exact limits of every reading.
 /// </remarks>
-internal sealed class StateNetwork
+internal sealed class StateNetwork : IStateReadings
 {
-    private readonly WiringNetwork _wiring;
+    private readonly bool[] _conducts;
     private readonly Lazy<StrayEnds> _strayEnds;
+    private readonly Lazy<FaultChanges> _changesAtLow;
+    private readonly Lazy<FaultChanges> _changesAtHigh;
     private readonly Lazy<ResistorNetwork> _closedLow;
     private readonly Lazy<ResistorNetwork> _closedHigh;
     private readonly ConcurrentStack<JunctionWays> _idleWays = [];
@@ -23,23 +25,25 @@ internal sealed class StateNetwork
     /// <param name="strays">Junctions and insulation of the wiring, where they are listed already.</param>
     public StateNetwork(WiringNetwork wiring, MachineState state, StrayPaths? strays = null)
     {
-        _wiring = wiring;
         State = state;
         StrayPaths = strays ?? new StrayPaths(wiring);
+        _conducts = [.. wiring.Elements.Select(element => Conducts(wiring, state, element))];
         Low = new LimitNetwork(wiring, element => Conducts(element) ? 1 / element.LowOhms : 0);
         High = new LimitNetwork(wiring, element => Conducts(element) ? 1 / element.HighOhms : 0);
         _closedLow = new(() => new LimitNetwork(wiring, element => ConductsWhenClosed(element) ? 1 / element.LowOhms : 0).Network);
         _closedHigh = new(() => new LimitNetwork(wiring, element => ConductsWhenClosed(element) ? 1 / element.HighOhms : 0).Network);
         Strays = StrayPaths.Of(Low.Network.Islands, LeastVolts);
+        _changesAtLow = new(() => new FaultChanges(wiring, this, atHigh: false));
+        _changesAtHigh = new(() => new FaultChanges(wiring, this, atHigh: true));
         _strayEnds = new(() => new StrayEnds(StrayPaths, Low.Network, Strays));
     }
 
     public MachineState State { get; }
 
-    /// <summary>Junctions and insulation, which stand beside the resistances.</summary>
+    /// <inheritdoc/>
     public StrayPaths StrayPaths { get; }
 
-    /// <summary>What of them touches each island of the low network.</summary>
+    /// <inheritdoc/>
     public StrayPieces Strays { get; }
 
     /// <summary>Their ends along the search order of that network.</summary>
@@ -51,14 +55,29 @@ internal sealed class StateNetwork
     /// <summary>Every resistance at its high limit; junctions open.</summary>
     public LimitNetwork High { get; }
 
+    /// <summary>What faults change of <see cref="Low"/>.</summary>
+    public FaultChanges ChangesAtLow => _changesAtLow.Value;
+
+    /// <summary>What faults change of <see cref="High"/>.</summary>
+    public FaultChanges ChangesAtHigh => _changesAtHigh.Value;
+
     /// <summary>The graph of <see cref="Low"/> with every contact closed, which holds the graph of every control operated.</summary>
     public ResistorNetwork ClosedLow => _closedLow.Value;
 
     /// <summary>The same of <see cref="High"/>.</summary>
     public ResistorNetwork ClosedHigh => _closedHigh.Value;
 
-    /// <summary>True when the element carries current in this state.</summary>
-    public bool Conducts(NetworkElement element) => Conducts(_wiring, State, element);
+    /// <inheritdoc/>
+    public bool Conducts(NetworkElement element) => _conducts[element.Index];
+
+    /// <inheritdoc/>
+    public double LowOhms(int a, int b) => Low.Network.Resistance(a, b);
+
+    /// <inheritdoc/>
+    public double HighOhms(int a, int b) => High.Network.Resistance(a, b);
+
+    /// <inheritdoc/>
+    public int PieceOf(int node) => Low.Network.Islands.Of(node);
 
     /// <summary>True when the element carries current in a state.</summary>
     public static bool Conducts(WiringNetwork wiring, MachineState state, NetworkElement element) => element switch
@@ -70,7 +89,7 @@ internal sealed class StateNetwork
 
     /// <summary>Limits of the resistance between two nodes in ohms, whatever junctions and insulation do; infinite when over range.</summary>
     public (double LowOhms, double HighOhms) Resistance(int a, int b) =>
-        (Strays.LowerLimit(Low.Network.Resistance(a, b), Low.Network.Islands.Of(a), Low.Network.Islands.Of(b)), High.Network.Resistance(a, b));
+        (Strays.LowerLimit(LowOhms(a, b), PieceOf(a), PieceOf(b)), HighOhms(a, b));
 
     private bool ConductsWhenClosed(NetworkElement element) => element.Part is Contact || Conducts(element);
 

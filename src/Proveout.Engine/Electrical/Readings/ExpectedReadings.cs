@@ -29,7 +29,7 @@ public sealed class ExpectedReadings
         _state = new StateNetwork(wiring, state);
         _bounds = new JunctionBounds(_state);
         _diode = new DiodeReading(wiring, _state);
-        _reason = new ReadingReason(wiring, _state);
+        _reason = new ReadingReason(wiring, state);
     }
 
     /// <summary>The reading with the red lead on the first place and that with the leads exchanged.</summary>

@@ -19,15 +19,12 @@ public sealed class ReadingReason
     /// <param name="wiring">The machine's wiring.</param>
     /// <param name="state">Which plugs are apart and where the controls stand.</param>
     public ReadingReason(WiringNetwork wiring, MachineState state)
-        : this(wiring, new StateNetwork(wiring, state))
-    {
-    }
-
-    internal ReadingReason(WiringNetwork wiring, StateNetwork state)
     {
         _wiring = wiring;
-        _search = new PathSearch(wiring, state.Conducts);
-        _cautions = new ReadingCautions(wiring, new MetalNets(wiring, state.Conducts));
+        _search = new PathSearch(wiring, Conducts);
+        _cautions = new ReadingCautions(wiring, new MetalNets(wiring, Conducts));
+
+        bool Conducts(NetworkElement element) => StateNetwork.Conducts(wiring, state, element);
     }
 
     /// <summary>Why a meter shows what it shows between two places.</summary>

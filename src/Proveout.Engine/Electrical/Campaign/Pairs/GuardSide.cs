@@ -11,6 +11,8 @@ internal sealed class GuardSide(PairLimit limit)
     private const int OthersTogether = 2;
 
     private readonly GuardGraph _graph = new(limit);
+    private readonly List<EdgeChange> _changes = [];
+    private bool _hasPotentials;
 
     private CutGuard Cut => field ??= new CutGuard(_graph);
 
@@ -20,8 +22,18 @@ internal sealed class GuardSide(PairLimit limit)
 
     private PathGuard Path => field ??= new PathGuard(_graph);
 
+    private PotentialGuard Potentials => field ??= new PotentialGuard(limit);
+
     /// <summary>Makes the changes of faults and controls in place of those before.</summary>
-    public void Apply(ReadOnlySpan<int> faults, EdgeChange[] controls) => _graph.Apply(faults, controls);
+    public void Apply(ReadOnlySpan<int> faults, EdgeChange[] controls)
+    {
+        _graph.Apply(faults, controls);
+        _hasPotentials = false;
+        _changes.Clear();
+        foreach (var fault in faults)
+            _changes.AddRange(limit.ChangesOf(fault));
+        _changes.AddRange(controls);
+    }
 
     /// <summary>Adds the faults that may bring a reading above some ohms; false when no paths keep it below.</summary>
     public bool TryAddPath(CandidateCheck check, double mostOhms, List<int> faults)
@@ -49,8 +61,19 @@ internal sealed class GuardSide(PairLimit limit)
             }
 
         if (!Layers.TryFind(check.A, check.B, 1 / mostSiemens))
-            return false;
+            return TryAddByPotentials(check, mostSiemens, faults);
         Layers.AddCrossing(faults);
+        return true;
+    }
+
+    private bool TryAddByPotentials(CandidateCheck check, double mostSiemens, List<int> faults)
+    {
+        if (!_hasPotentials)
+            Potentials.Apply(_changes);
+        _hasPotentials = true;
+        if (!Potentials.TryFind(check.A, check.B, mostSiemens))
+            return false;
+        Potentials.AddLowering(faults, OthersTogether);
         return true;
     }
 

@@ -41,6 +41,9 @@ internal sealed class PairLimit
     /// <summary>The network.</summary>
     public ResistorNetwork Network { get; }
 
+    /// <summary>Number of faults.</summary>
+    public int FaultCount => _changes.Length;
+
     /// <summary>What a fault changes of it.</summary>
     public EdgeChange[] ChangesOf(int fault) => _changes[fault];
 

@@ -51,7 +51,7 @@ public sealed class RememberedInteractionsTests
             return check == 4 && faults.SequenceEqual([1, 2]);
         }
 
-        public int[]? Overturning(ReadOnlySpan<int> faults, int check, bool isCaught) => null;
+        public int[]? Overturning(ReadOnlySpan<int> faults, int check, bool isCaught, bool thoroughly) => null;
 
         public TogetherShows ShowsTogether(ReadOnlySpan<int> faults)
         {

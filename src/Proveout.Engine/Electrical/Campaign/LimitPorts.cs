@@ -40,6 +40,7 @@ internal sealed class LimitPorts
         Anchored = [.. pairs.SelectMany(pair => new[] { pair.A, pair.B }).Concat(operated.SelectMany(element => new[] { element.A, element.B })).Distinct()];
         Operated = [.. operated.Select(element => (element, Changes.Operate(element))).Where(item => item.Item2.DeltaConductance.High != 0)];
         Tied = tied is var (one, two) ? [EdgeChange.Add(one, two, 1 / JointBands.Joint.High)] : [];
+        Controls = [.. Operated.Select(item => item.Change), .. Tied];
         _holdsIsland = new bool[Ports.Network.Islands.Count];
         Array.Fill(_holdsIsland, everyIsland);
         foreach (var node in Ports.Nodes.Concat(operated.SelectMany(element => new[] { element.A, element.B })))
@@ -77,7 +78,7 @@ internal sealed class LimitPorts
     public bool HasControls => Operated.Length > 0 || Tied.Length > 0;
 
     /// <summary>What the operated control and the lead change in the sound machine.</summary>
-    public EdgeChange[] Controls => [.. Operated.Select(item => item.Change), .. Tied];
+    public EdgeChange[] Controls { get; }
 
     /// <summary>The elements that the operated control switches, each with what that changes.</summary>
     private (NetworkElement Element, EdgeChange Change)[] Operated { get; }

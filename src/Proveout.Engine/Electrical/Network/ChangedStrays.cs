@@ -41,8 +41,12 @@ internal sealed class ChangedStrays
         !IsRegrouped && (_heirs[_changed!.TouchedIslands.IndexOf(island)] is > 0 and var heir ? heir == piece : !_heirs.Contains(piece));
 
     /// <summary>Sums up what touches the pieces of a change that parts or joins some; good until the next call.</summary>
-    public StrayPieces Of(ChangedPieces changed)
+    /// <param name="changed">The pieces.</param>
+    /// <param name="isSame">True when they are as they were when these very pieces were last summed up; nothing is done when no others have been since.</param>
+    public StrayPieces Of(ChangedPieces changed, bool isSame = false)
     {
+        if (isSame && _changed == changed)
+            return Pieces;
         foreach (var island in _moved)
             _rootOf[island] = _rest.Pieces.RootOf(island);
         _moved = [];

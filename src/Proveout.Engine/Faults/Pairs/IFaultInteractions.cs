@@ -13,8 +13,9 @@ public interface IFaultInteractions : IFaultSimulator
     /// <param name="faults">The faults whose verdict it is; none for the sound machine. They do not contradict each other.</param>
     /// <param name="check">The check.</param>
     /// <param name="isCaught">The verdict: true when the check surely catches these faults together.</param>
+    /// <param name="thoroughly">False to leave out what takes long to find.</param>
     /// <returns>The faults, rising; null when nothing is known, so that any may.</returns>
-    int[]? Overturning(ReadOnlySpan<int> faults, int check, bool isCaught);
+    int[]? Overturning(ReadOnlySpan<int> faults, int check, bool isCaught, bool thoroughly = true);
 
     /// <summary>What every check says of all these faults together; they do not contradict each other.</summary>
     TogetherShows ShowsTogether(ReadOnlySpan<int> faults);

@@ -78,27 +78,35 @@ internal sealed class PairScreen
 
     private void Screen(int fault, IFaultInteractions interactions)
     {
-        Span<int> alone = [fault];
-        int[]? overturning = null;
-        var guards = 0;
-        foreach (var check in _dictionary.ChecksThatCatch(fault))
-        {
-            if (Array.BinarySearch(_checks, check) < 0)
-                continue;
-            var found = interactions.Overturning(alone, check, isCaught: true) ?? Everyone;
-            if (_smallestGuard[fault] is not { } smallest || found.Length < smallest.Length)
-                _smallestGuard[fault] = found;
-            overturning = overturning is null ? found : [.. overturning.Intersect(found)];
-            if (++guards == MostGuards || overturning.Length == 0)
-                break;
-        }
-
+        int[] catching = [.. _dictionary.ChecksThatCatch(fault).Where(check => Array.BinarySearch(_checks, check) >= 0).Take(MostGuards)];
+        var overturning = OverturningAll(fault, catching, interactions, thoroughly: false);
+        if (overturning?.Length == Everyone.Length)
+            overturning = OverturningAll(fault, catching, interactions, thoroughly: true);
         _overturningCaught[fault] = overturning;
         if (overturning is not null)
             return;
+        Span<int> alone = [fault];
         var with = new List<(int, int[])>();
         foreach (var check in _touched[fault])
             with.Add((check, interactions.Overturning(alone, check, isCaught: false) ?? Everyone));
         _overturningUncaught[fault] = [.. with];
+    }
+
+    // What may keep each of the checks from catching a fault alone; null when there is no check.
+    private int[]? OverturningAll(int fault, int[] catching, IFaultInteractions interactions, bool thoroughly)
+    {
+        Span<int> alone = [fault];
+        int[]? overturning = null;
+        foreach (var check in catching)
+        {
+            var found = interactions.Overturning(alone, check, isCaught: true, thoroughly) ?? Everyone;
+            if (_smallestGuard[fault] is not { } smallest || found.Length < smallest.Length)
+                _smallestGuard[fault] = found;
+            overturning = overturning is null ? found : [.. overturning.Intersect(found)];
+            if (overturning.Length == 0)
+                break;
+        }
+
+        return overturning;
     }
 }

@@ -33,7 +33,8 @@ public sealed class RememberedInteractions : IFaultInteractions
         : _own.IsSurelyCaught(faults, check);
 
     /// <inheritdoc/>
-    public int[]? Overturning(ReadOnlySpan<int> faults, int check, bool isCaught) => _own.Overturning(faults, check, isCaught);
+    public int[]? Overturning(ReadOnlySpan<int> faults, int check, bool isCaught, bool thoroughly) =>
+        _own.Overturning(faults, check, isCaught, thoroughly);
 
     /// <inheritdoc/>
     public TogetherShows ShowsTogether(ReadOnlySpan<int> faults) => faults is [var one, var two]

@@ -45,8 +45,7 @@ internal sealed class GuardGraph
         _steps.Clear();
         foreach (var (edge, other) in _network.StepsFrom(node))
         {
-            var siemens = double.IsNaN(_changedTo[edge]) ? _network.EdgeOf(edge).Conductance : _changedTo[edge];
-            if (siemens > 0)
+            if (SiemensOf(edge) is > 0 and var siemens)
                 _steps.Add((edge, other, siemens));
         }
 
@@ -56,6 +55,9 @@ internal sealed class GuardGraph
                     _steps.Add((-1, edge.A == node ? edge.B : edge.A, edge.Conductance));
         return _steps;
     }
+
+    /// <summary>Conductance of a resistor of the network in siemens; zero when a change took it away.</summary>
+    public double SiemensOf(int edge) => double.IsNaN(_changedTo[edge]) ? _network.EdgeOf(edge).Conductance : _changedTo[edge];
 
     private void Add(EdgeChange[] changes)
     {

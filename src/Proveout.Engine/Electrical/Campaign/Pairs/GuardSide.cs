@@ -12,7 +12,10 @@ internal sealed class GuardSide(PairLimit limit)
 
     private readonly GuardGraph _graph = new(limit);
     private readonly List<EdgeChange> _changes = [];
-    private bool _hasPotentials;
+    private int[]? _faults;
+    private EdgeChange[]? _controls;
+    private readonly ChangedNetwork _network = new(limit.Network);
+    private bool _isApplied;
 
     private CutGuard Cut => field ??= new CutGuard(_graph);
 
@@ -22,13 +25,18 @@ internal sealed class GuardSide(PairLimit limit)
 
     private PathGuard Path => field ??= new PathGuard(_graph);
 
-    private PotentialGuard Potentials => field ??= new PotentialGuard(limit);
+    private PotentialGuard Potentials => field ??= new PotentialGuard(limit, _network);
 
-    /// <summary>Makes the changes of faults and controls in place of those before.</summary>
-    public void Apply(ReadOnlySpan<int> faults, EdgeChange[] controls)
+    /// <summary>Makes the changes of faults and controls in place of those before, unless they are those that are made.</summary>
+    /// <param name="faults">The faults.</param>
+    /// <param name="controls">What an operated control changes; one array for each.</param>
+    public void Apply(int[] faults, EdgeChange[] controls)
     {
+        if (_faults == faults && _controls == controls)
+            return;
+        (_faults, _controls) = (faults, controls);
         _graph.Apply(faults, controls);
-        _hasPotentials = false;
+        _isApplied = false;
         _changes.Clear();
         foreach (var fault in faults)
             _changes.AddRange(limit.ChangesOf(fault));
@@ -38,6 +46,8 @@ internal sealed class GuardSide(PairLimit limit)
     /// <summary>Adds the faults that may bring a reading above some ohms; false when no paths keep it below.</summary>
     public bool TryAddPath(CandidateCheck check, double mostOhms, List<int> faults)
     {
+        if (Ohms(check) > mostOhms)
+            return false;
         if (Path.TryFind(check.A, check.B, mostOhms))
             Path.AddRaising(faults, OthersTogether);
         else if (Flow.TryFind(check.A, check.B, mostOhms))
@@ -47,11 +57,11 @@ internal sealed class GuardSide(PairLimit limit)
         return true;
     }
 
-    /// <summary>Adds the faults that may bring the conductance between the leads above a value; false when no cuts keep it below.</summary>
-    /// <remarks>The smaller the set the fewer faults touch it: first a small one round either lead.</remarks>
-    public bool TryAddCut(CandidateCheck check, double mostSiemens, List<int> faults)
+    /// <summary>Adds the faults that may bring the conductance between the leads above a value; false when neither cuts nor potentials keep it below.</summary>
+    /// <remarks>The smaller the set the fewer faults touch it: first a small one round either lead. Potentials of all nodes take longest.</remarks>
+    public bool TryAddCut(CandidateCheck check, double mostSiemens, bool thoroughly, List<int> faults)
     {
-        if (mostSiemens < 0)
+        if (mostSiemens < 0 || 1 / Ohms(check) > mostSiemens)
             return false;
         foreach (var mostNodes in new[] { FewNodes, int.MaxValue })
             if (Cut.TryFind(check.A, check.B, mostSiemens, mostNodes) || Cut.TryFind(check.B, check.A, mostSiemens, mostNodes))
@@ -60,20 +70,12 @@ internal sealed class GuardSide(PairLimit limit)
                 return true;
             }
 
-        if (!Layers.TryFind(check.A, check.B, 1 / mostSiemens))
-            return TryAddByPotentials(check, mostSiemens, faults);
-        Layers.AddCrossing(faults);
-        return true;
-    }
-
-    private bool TryAddByPotentials(CandidateCheck check, double mostSiemens, List<int> faults)
-    {
-        if (!_hasPotentials)
-            Potentials.Apply(_changes);
-        _hasPotentials = true;
-        if (!Potentials.TryFind(check.A, check.B, mostSiemens))
+        if (Layers.TryFind(check.A, check.B, 1 / mostSiemens))
+            Layers.AddCrossing(faults);
+        else if (thoroughly && Potentials.TryFind(check.A, check.B, mostSiemens))
+            Potentials.AddLowering(faults, OthersTogether);
+        else
             return false;
-        Potentials.AddLowering(faults, OthersTogether);
         return true;
     }
 
@@ -83,6 +85,8 @@ internal sealed class GuardSide(PairLimit limit)
     /// <param name="faults">The faults.</param>
     public bool TryAddOpen(CandidateCheck check, Func<Func<int, bool>, bool> isEnough, List<int> faults)
     {
+        if (double.IsFinite(Ohms(check)))
+            return false;
         foreach (var (from, to) in new[] { (check.A, check.B), (check.B, check.A) })
             if (Cut.TryFind(from, to, 0, int.MaxValue) && isEnough(Cut.Holds))
             {
@@ -91,5 +95,14 @@ internal sealed class GuardSide(PairLimit limit)
             }
 
         return false;
+    }
+
+    // Nothing is looked for that is not there.
+    private double Ohms(CandidateCheck check)
+    {
+        if (!_isApplied)
+            _network.Apply(_changes);
+        _isApplied = true;
+        return _network.Ohms(check.A, check.B);
     }
 }

@@ -10,8 +10,10 @@ internal interface IPairTable
     int CheckCount { get; }
 
     /// <summary>Makes what one thread simulates with.</summary>
-    IPairWorker NewWorker();
+    /// <param name="room">The thread's own.</param>
+    IPairWorker NewWorker(PairRoom room);
 
     /// <summary>Makes what one thread looks for guards with.</summary>
-    IPairGuards NewGuards();
+    /// <param name="room">The thread's own.</param>
+    IPairGuards NewGuards(PairRoom room);
 }

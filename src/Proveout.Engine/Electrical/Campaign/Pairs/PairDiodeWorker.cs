@@ -4,20 +4,20 @@ namespace Proveout.Engine.Electrical;
 
 /// <summary>Several faults at once at the diode tests of one set-up, one test at a time. One thread's own.</summary>
 /// <remarks>The same readings as <see cref="DiodeWorker"/> gives for the merged fault.</remarks>
-internal sealed class PairDiodeWorker(PairDiodes tests) : IPairWorker
+internal sealed class PairDiodeWorker(PairDiodes tests, PairRoom room) : IPairWorker
 {
     private readonly PairLimitWorker _low = new(tests.Resistances.Low, null, tests.Resistances.Faults);
     private readonly PairLimitWorker _high = new(tests.Resistances.High, null, tests.Resistances.Faults);
     private readonly ChangedWay _way = new(tests.Table.Paths);
     private WiringFault[] _faults = [];
-    private readonly ChangedStrays _changedStrays = new(tests.Resistances.Table.Rest.StrayEnds);
-    private StrayPieces? _strays;
+    private readonly ChangedStrays _changedStrays = room.StraysOf(tests.Resistances.Table.Rest.StrayEnds);
+    private bool _hasStrays;
 
     /// <inheritdoc/>
     public void Apply(int[] faults)
     {
         _faults = Array.ConvertAll(faults, fault => tests.Places.Faults[fault]);
-        _strays = null;
+        _hasStrays = false;
         _low.Apply(faults);
         _high.Apply(faults);
     }
@@ -44,7 +44,10 @@ internal sealed class PairDiodeWorker(PairDiodes tests) : IPairWorker
         return _way.Volts(check.A, check.B, [.. _faults.SelectMany(fault => fault.Changes)]);
     }
 
-    private StrayPieces Strays() => _strays ??= _low.Network.HasPiecesAsBefore
-        ? tests.Resistances.Table.Strays
-        : _changedStrays.Of(_low.Network.Pieces);
+    private StrayPieces Strays()
+    {
+        var strays = _low.Network.HasPiecesAsBefore ? tests.Resistances.Table.Strays : _changedStrays.Of(_low.Network.Pieces, isSame: _hasStrays);
+        _hasStrays = true;
+        return strays;
+    }
 }

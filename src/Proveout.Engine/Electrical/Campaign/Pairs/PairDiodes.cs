@@ -19,8 +19,8 @@ internal sealed class PairDiodes(DiodeTable table, PairSetUp resistances, FaultP
     public FaultPlaces Places { get; } = places;
 
     /// <inheritdoc/>
-    public IPairWorker NewWorker() => new PairDiodeWorker(this);
+    public IPairWorker NewWorker(PairRoom room) => new PairDiodeWorker(this, room);
 
     /// <inheritdoc/>
-    public IPairGuards NewGuards() => new DiodeGuards(this);
+    public IPairGuards NewGuards(PairRoom room) => new DiodeGuards(this, room);
 }

@@ -34,8 +34,8 @@ internal sealed class PairSetUp(PortTable table, PairLimit low, PairLimit high, 
     public CheckLimits LimitsOf(int index) => _limits[index];
 
     /// <inheritdoc/>
-    public IPairWorker NewWorker() => new PairSetUpWorker(this);
+    public IPairWorker NewWorker(PairRoom room) => new PairSetUpWorker(this, room);
 
     /// <inheritdoc/>
-    public IPairGuards NewGuards() => new VerdictGuards(this);
+    public IPairGuards NewGuards(PairRoom room) => new VerdictGuards(this, room);
 }

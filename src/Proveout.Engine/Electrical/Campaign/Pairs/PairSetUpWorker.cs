@@ -4,18 +4,18 @@ namespace Proveout.Engine.Electrical;
 
 /// <summary>Several faults at once at the checks of one set-up, one check at a time. One thread's own.</summary>
 /// <remarks>The same readings as <see cref="PortWorker"/> gives for the merged fault.</remarks>
-internal sealed class PairSetUpWorker(PairSetUp setUp) : IPairWorker
+internal sealed class PairSetUpWorker(PairSetUp setUp, PairRoom room) : IPairWorker
 {
     private readonly PairLimitWorker _low = new(setUp.Low, setUp.Table.Low, setUp.Faults);
     private readonly PairLimitWorker _high = new(setUp.High, setUp.Table.High, setUp.Faults);
-    private readonly ChangedStrays _changedStrays = new(setUp.Table.Rest.StrayEnds);
-    private StrayPieces? _strays;
+    private readonly ChangedStrays _changedStrays = room.StraysOf(setUp.Table.Rest.StrayEnds);
+    private bool _hasStrays;
     private bool _isLowApplied;
     private bool _isHighApplied;
     private int[] _faults = [];
 
     /// <inheritdoc/>
-    public void Apply(int[] faults) => (_faults, _strays, _isLowApplied, _isHighApplied) = (faults, null, false, false);
+    public void Apply(int[] faults) => (_faults, _hasStrays, _isLowApplied, _isHighApplied) = (faults, false, false, false);
 
     /// <inheritdoc/>
     public ReadingInterval Shown(int index)
@@ -59,9 +59,10 @@ internal sealed class PairSetUpWorker(PairSetUp setUp) : IPairWorker
     {
         if (low < StrayPieces.NegligibleOhms)
             return low;
-        _strays ??= _low.Network.HasPiecesAsBefore ? setUp.Table.Strays : _changedStrays.Of(_low.Network.Pieces);
+        var strays = _low.Network.HasPiecesAsBefore ? setUp.Table.Strays : _changedStrays.Of(_low.Network.Pieces, isSame: _hasStrays);
+        _hasStrays = true;
         var (pieceOfA, pieceOfB) = (_low.Network.PieceOf(check.A), _low.Network.PieceOf(check.B));
         // At 500 V a junction may do anything.
-        return check.Mode is InsulationMode && _strays.AreNearJunctions(pieceOfA, pieceOfB) ? 0 : _strays.LowerLimit(low, pieceOfA, pieceOfB);
+        return check.Mode is InsulationMode && strays.AreNearJunctions(pieceOfA, pieceOfB) ? 0 : strays.LowerLimit(low, pieceOfA, pieceOfB);
     }
 }

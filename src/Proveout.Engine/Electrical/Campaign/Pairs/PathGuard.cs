@@ -15,6 +15,7 @@ internal sealed class PathGuard
     private readonly LeastWay _way;
     private readonly List<int> _found = [];
     private readonly List<(int Edge, double PathOhms)> _edges = [];
+    private readonly Dictionary<(int, int), int[]> _knownWays = [];
     private double _slackSiemens;
 
     /// <summary>Prepares to look in a graph.</summary>
@@ -31,7 +32,7 @@ internal sealed class PathGuard
         var siemens = 0.0;
         for (var count = 0; count < MostPaths && siemens * mostOhms < 1; count++)
         {
-            if (!_way.TryFind(from, to, count == 0 ? mostOhms : MostPaths * mostOhms, _found, out var ohms) && (count > 0 || !_way.TryFind(from, to, MostPaths * mostOhms, _found, out ohms)))
+            if (!(count == 0 ? TryFindFirst(from, to, mostOhms, out var ohms) : _way.TryFind(from, to, MostPaths * mostOhms, _found, out ohms)))
                 return false;
             ohms *= 1 + Rounding;
             foreach (var edge in _found)
@@ -53,6 +54,32 @@ internal sealed class PathGuard
                 foreach (var (fault, added) in _graph.Limit.RaisesOf(edge))
                     if (((1 / pathOhms) - (1 / (pathOhms + added))) * together * _graph.Limit.ChangesOf(fault).Length > _slackSiemens)
                         faults.Add(fault);
+    }
+
+    // A way that was the best under other changes is as good as any while it is short enough.
+    private bool TryFindFirst(int from, int to, double mostOhms, out double ohms)
+    {
+        if (_knownWays.TryGetValue((from, to), out var known) && OhmsOf(known) * (1 + Rounding) <= mostOhms)
+        {
+            _found.Clear();
+            _found.AddRange(known);
+            ohms = OhmsOf(known);
+            return true;
+        }
+
+        if (!_way.TryFind(from, to, mostOhms, _found, out ohms) && !_way.TryFind(from, to, MostPaths * mostOhms, _found, out ohms))
+            return false;
+        if (known is null && _found.TrueForAll(edge => edge >= 0))
+            _knownWays[(from, to)] = [.. _found];
+        return true;
+    }
+
+    private double OhmsOf(int[] way)
+    {
+        var ohms = 0.0;
+        foreach (var edge in way)
+            ohms += 1 / _graph.SiemensOf(edge);
+        return ohms;
     }
 
     private bool IsFree(int edge)

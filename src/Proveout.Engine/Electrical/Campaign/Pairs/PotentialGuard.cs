@@ -23,15 +23,13 @@ internal sealed class PotentialGuard
     private double _slackSiemens;
 
     /// <summary>Prepares to look in the network of a limit.</summary>
-    public PotentialGuard(PairLimit limit)
+    /// <param name="limit">The network, and what faults change of it.</param>
+    /// <param name="network">The same with the changes that the reading is held under.</param>
+    public PotentialGuard(PairLimit limit, ChangedNetwork network)
     {
-        _limit = limit;
-        _network = new ChangedNetwork(limit.Network);
+        (_limit, _network) = (limit, network);
         (_potential, _stamp) = (new double[limit.Network.NodeCount], new int[limit.Network.NodeCount]);
     }
-
-    /// <summary>Makes changes in place of those before.</summary>
-    public void Apply(List<EdgeChange> changes) => _network.Apply(changes);
 
     /// <summary>True when the conductance between two leads is below a value.</summary>
     public bool TryFind(int from, int to, double mostSiemens)

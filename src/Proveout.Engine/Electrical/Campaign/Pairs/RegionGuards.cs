@@ -24,7 +24,7 @@ internal sealed class RegionGuards : IPairGuards
     }
 
     /// <inheritdoc/>
-    public void Apply(ReadOnlySpan<int> faults)
+    public void Apply(int[] faults)
     {
         _graph.Apply(faults, []);
         _faultsOfRegion.Clear();
@@ -32,7 +32,7 @@ internal sealed class RegionGuards : IPairGuards
     }
 
     /// <inheritdoc/>
-    public bool TryAddOverturning(int index, bool isCaught, List<int> faults)
+    public bool TryAddOverturning(int index, bool isCaught, bool thoroughly, List<int> faults)
     {
         faults.AddRange(FaultsAround(_table.Table.Candidates[index].A));
         faults.AddRange(FaultsAround(_table.Table.Candidates[index].B));

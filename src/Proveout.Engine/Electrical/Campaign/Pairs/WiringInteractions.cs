@@ -7,6 +7,7 @@ public sealed class WiringInteractions : IFaultInteractions
 {
     private readonly PairTables _tables;
     private readonly WiringSimulator _simulator;
+    private readonly PairRoom _room = new();
     private readonly IPairGuards?[] _guards;
     private readonly bool[] _isGuarding;
     private readonly List<int> _found = [];
@@ -22,7 +23,7 @@ public sealed class WiringInteractions : IFaultInteractions
     private WiringInteractions(PairTables tables)
     {
         _tables = tables;
-        _simulator = new WiringSimulator(tables);
+        _simulator = new WiringSimulator(tables, _room);
         _guards = new IPairGuards?[tables.Tables.Length];
         _isGuarding = new bool[tables.Tables.Length];
     }
@@ -37,12 +38,12 @@ public sealed class WiringInteractions : IFaultInteractions
     public bool IsSurelyCaught(ReadOnlySpan<int> faults, int check) => _simulator.IsSurelyCaught(faults, check);
 
     /// <inheritdoc/>
-    public int[]? Overturning(ReadOnlySpan<int> faults, int check, bool isCaught)
+    public int[]? Overturning(ReadOnlySpan<int> faults, int check, bool isCaught, bool thoroughly)
     {
         var (table, index) = _tables.PlaceOf(check);
         var guards = GuardsFor(faults, table);
         _found.Clear();
-        return guards.TryAddOverturning(index, isCaught, _found) ? Rising(_found) : null;
+        return guards.TryAddOverturning(index, isCaught, thoroughly, _found) ? Rising(_found) : null;
     }
 
     /// <inheritdoc/>
@@ -69,7 +70,7 @@ public sealed class WiringInteractions : IFaultInteractions
             Array.Clear(_isGuarding);
         }
 
-        var guards = _guards[table] ??= _tables.Tables[table].NewGuards();
+        var guards = _guards[table] ??= _tables.Tables[table].NewGuards(_room);
         if (!_isGuarding[table])
             guards.Apply(_guarded);
         _isGuarding[table] = true;

@@ -6,25 +6,26 @@ namespace Proveout.Engine.Electrical;
 public sealed class WiringSimulator : IFaultSimulator
 {
     private readonly PairTables _tables;
+    private readonly PairRoom _room;
     private readonly IPairWorker?[] _workers;
     private readonly bool[] _isApplied;
     private int[] _faults = [-1];
 
     /// <summary>Makes a simulator of a campaign's faults and checks.</summary>
     public WiringSimulator(WiringCampaign campaign)
-        : this(new PairTables(campaign))
+        : this(new PairTables(campaign), new PairRoom())
     {
     }
 
-    internal WiringSimulator(PairTables tables)
+    internal WiringSimulator(PairTables tables, PairRoom room)
     {
-        _tables = tables;
+        (_tables, _room) = (tables, room);
         _workers = new IPairWorker?[tables.Tables.Length];
         _isApplied = new bool[tables.Tables.Length];
     }
 
     /// <summary>The same for another thread.</summary>
-    public WiringSimulator ForAnotherThread() => new(_tables);
+    public WiringSimulator ForAnotherThread() => new(_tables, new PairRoom());
 
     /// <inheritdoc/>
     public ReadingInterval? Shown(ReadOnlySpan<int> faults, int check) =>
@@ -42,7 +43,7 @@ public sealed class WiringSimulator : IFaultSimulator
             Array.Clear(_isApplied);
         }
 
-        var worker = _workers[table] ??= _tables.Tables[table].NewWorker();
+        var worker = _workers[table] ??= _tables.Tables[table].NewWorker(_room);
         if (!_isApplied[table])
             worker.Apply(_faults);
         _isApplied[table] = true;

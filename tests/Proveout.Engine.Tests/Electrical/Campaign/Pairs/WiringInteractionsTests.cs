@@ -53,10 +53,13 @@ public sealed class WiringInteractionsTests
         Assert.Contains(two, new WiringInteractions(campaign).Contradicting(one));
     }
 
-    [Fact]
-    public void No_fault_overturns_a_verdict_that_is_not_said_to()
+    [Theory]
+    [InlineData("pennywort")]
+    [InlineData("alderbrook")]
+    public void No_fault_overturns_a_verdict_that_is_not_said_to(string sample)
     {
-        var (campaign, dictionary) = Sample.Value;
+        var campaign = new WiringCampaign(Repository.Design(sample));
+        var dictionary = campaign.Run();
         var interactions = new WiringInteractions(campaign);
         var random = new Random(2);
         var tried = 0;
@@ -67,7 +70,7 @@ public sealed class WiringInteractionsTests
             if (turn % 2 == 0 && dictionary.ChecksThatCatch(fault).ToArray() is { Length: > 0 } catching)
                 check = catching[random.Next(catching.Length)];
             var isCaught = dictionary.IsSurelyCaught(fault, check);
-            if (interactions.Overturning([fault], check, isCaught) is not { } overturning)
+            if (interactions.Overturning([fault], check, isCaught, thoroughly: true) is not { } overturning)
                 continue;
             int[] others = [.. Enumerable.Range(0, 2).Select(_ => random.Next(campaign.Faults.Count)).Where(other => Array.BinarySearch(overturning, other) < 0)];
             if (interactions.Shown([fault, .. others], check) is not { } shown)
@@ -103,7 +106,7 @@ public sealed class WiringInteractionsTests
         var dictionary = campaign.Run();
         var check = dictionary.Checks.Index().First(item => item.Item.Points.Count == 2 && item.Item.Points.All(point => point.Subject == "A1")).Index;
 
-        var overturning = new WiringInteractions(campaign).Overturning([], check, isCaught: false);
+        var overturning = new WiringInteractions(campaign).Overturning([], check, isCaught: false, thoroughly: true);
 
         Assert.NotNull(overturning);
         Assert.Contains(overturning, fault => campaign.Faults[fault].Fault.Id.Contains("A1", StringComparison.Ordinal));

@@ -12,6 +12,7 @@ public sealed class JsonTests(TemporaryFolder folder) : IClassFixture<TemporaryF
         { "proveout-comparison 1", ["compare", "pennywort", "pennywort-as-wired", "--json"] },
         { "proveout-plan 1", ["plan", "pennywort", "--json", "--greedy"] },
         { "proveout-plan 1", ["plan", "pennywort", "--json", "--network", "--greedy"] },
+        { "proveout-plan 1", ["plan", "pennywort", "--json", "--triples", "--greedy"] },
         { "proveout-answer 1", ["ask", "pennywort", "--json"] },
         { "proveout-belts 1", ["belts", "alderbrook", "--json"] },
         { "proveout-heat 1", ["heat", "pennywort", "--json"] },

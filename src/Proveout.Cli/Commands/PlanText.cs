@@ -8,7 +8,7 @@ internal static class PlanText
 {
     private const int MostPairs = 5;
 
-    public static void Show(Terminal terminal, PlanView view)
+    public static void Show(Terminal terminal, PlanView view, TriplesView? triples)
     {
         terminal.Say($"{view.Machine.Name}: {Count(view.Machine.PartCount, "part")}, {Count(view.Machine.ConductorCount, "conductor")}.");
         terminal.Say(string.Create(
@@ -26,6 +26,7 @@ internal static class PlanText
         ShowCoverage(terminal, view);
         terminal.Say(view.Isolation);
         ShowPairs(terminal, view.Pairs);
+        ShowTriples(terminal, triples);
         ShowLeftToTheEye(terminal, view);
     }
 
@@ -75,6 +76,17 @@ internal static class PlanText
 
         if (pairs.Groups.Count > MostPairs)
             terminal.Say(string.Create(CultureInfo.InvariantCulture, $"- and {pairs.Groups.Skip(MostPairs).Sum(group => group.Count)} pairs more, less dangerous or rarer; --json lists all."));
+    }
+
+    private static void ShowTriples(Terminal terminal, TriplesView? triples)
+    {
+        if (triples is null)
+            return;
+        terminal.Say();
+        terminal.Say("Three mistakes made together");
+        terminal.Say(triples.Summary);
+        foreach (var example in triples.Examples)
+            terminal.Say($"- Such as: {string.Join(" And: ", example)}");
     }
 
     private static void ShowLeftToTheEye(Terminal terminal, PlanView view)

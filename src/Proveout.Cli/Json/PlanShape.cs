@@ -15,9 +15,10 @@ internal sealed record PlanShape(
     IReadOnlyList<GapShape> LeftToTheEye,
     IReadOnlyList<IReadOnlyList<string>> AmbiguityGroups,
     PairsShape Pairs,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] TriplesShape? Triples,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] NetworkShape? Network)
 {
-    public static PlanShape Of(PlannedMachine planned, PlanView view, NetworkShape? network) => new(
+    public static PlanShape Of(PlannedMachine planned, PlanView view, TriplesView? triples, NetworkShape? network) => new(
         "proveout-plan 1",
         MachineShape.Of(planned.Machine),
         PlanSummaryShape.Of(planned, view),
@@ -27,6 +28,7 @@ internal sealed record PlanShape(
         [.. view.Uncovered.Select(group => new GapShape(group.Sentence, group.OtherEvidence, SeverityWords.Of(group.Severity), group.Count, group.Examples))],
         [.. view.Ambiguous.Select(group => group.Sentences)],
         PairsShape.Of(view.Pairs),
+        triples is null ? null : TriplesShape.Of(triples),
         network);
 }
 

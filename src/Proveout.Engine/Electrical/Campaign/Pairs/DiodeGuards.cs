@@ -1,5 +1,3 @@
-using Proveout.Engine.Numerics;
-
 namespace Proveout.Engine.Electrical;
 
 /// <summary>What holds the verdicts of diode tests. One thread's own.</summary>
@@ -10,8 +8,6 @@ namespace Proveout.Engine.Electrical;
 internal sealed class DiodeGuards(PairDiodes tests, PairRoom room) : IPairGuards
 {
     private const double Rounding = 1e-9;
-
-    private static readonly EdgeChange[] NoControls = [];
 
     private readonly GuardSide _low = room.SideOf(tests.Resistances.Low);
     private readonly GuardSide _high = room.SideOf(tests.Resistances.High);
@@ -28,8 +24,8 @@ internal sealed class DiodeGuards(PairDiodes tests, PairRoom room) : IPairGuards
     /// <inheritdoc/>
     public bool TryAddOverturning(int index, bool isCaught, bool thoroughly, List<int> faults)
     {
-        _low.Apply(_faults, NoControls);
-        _high.Apply(_faults, NoControls);
+        _low.Take(_faults, ports: null);
+        _high.Take(_faults, ports: null);
         var before = faults.Count;
         var check = tests.Table.Candidates[index];
         if (isCaught ? TryAddToCaught(check, faults) : TryAddToNotCaught(check, tests.Table.Ways[index], thoroughly, faults))

@@ -25,8 +25,8 @@ internal sealed class GuardGraph
     /// <summary>The limit.</summary>
     public PairLimit Limit { get; }
 
-    /// <summary>Makes the changes of faults and controls in place of those before.</summary>
-    public void Apply(ReadOnlySpan<int> faults, EdgeChange[] controls)
+    /// <summary>Makes changes in place of those before.</summary>
+    public void Apply(ReadOnlySpan<EdgeChange> changes)
     {
         foreach (var edge in _changedEdges)
             _changedTo[edge] = double.NaN;
@@ -34,9 +34,8 @@ internal sealed class GuardGraph
             _hasAdded[edge.A] = _hasAdded[edge.B] = false;
         _changedEdges.Clear();
         _added.Clear();
-        foreach (var fault in faults)
-            Add(Limit.ChangesOf(fault));
-        Add(controls);
+        foreach (var change in changes)
+            Add(change);
     }
 
     /// <summary>The resistors at a node that carry current; the index is -1 where a change added one. Valid until the next call.</summary>
@@ -59,18 +58,16 @@ internal sealed class GuardGraph
     /// <summary>Conductance of a resistor of the network in siemens; zero when a change took it away.</summary>
     public double SiemensOf(int edge) => double.IsNaN(_changedTo[edge]) ? _network.EdgeOf(edge).Conductance : _changedTo[edge];
 
-    private void Add(EdgeChange[] changes)
+    private void Add(in EdgeChange change)
     {
-        foreach (var change in changes)
-            if (change.Edge < 0)
-            {
-                _added.Add(new Edge(change.A, change.B, (double)change.DeltaConductance));
-                _hasAdded[change.A] = _hasAdded[change.B] = true;
-            }
-            else
-            {
-                _changedEdges.Add(change.Edge);
-                _changedTo[change.Edge] = change.TakesAway ? 0 : (double)(_network.EdgeOf(change.Edge).Conductance + change.DeltaConductance);
-            }
+        if (change.Edge < 0)
+        {
+            _added.Add(new Edge(change.A, change.B, (double)change.DeltaConductance));
+            _hasAdded[change.A] = _hasAdded[change.B] = true;
+            return;
+        }
+
+        _changedEdges.Add(change.Edge);
+        _changedTo[change.Edge] = change.TakesAway ? 0 : (double)(_network.EdgeOf(change.Edge).Conductance + change.DeltaConductance);
     }
 }

@@ -6,8 +6,8 @@ namespace Proveout.Engine.Electrical;
 /// <remarks>The same readings as <see cref="DiodeWorker"/> gives for the merged fault.</remarks>
 internal sealed class PairDiodeWorker(PairDiodes tests, PairRoom room) : IPairWorker
 {
-    private readonly PairLimitWorker _low = new(tests.Resistances.Low, null, tests.Resistances.Faults);
-    private readonly PairLimitWorker _high = new(tests.Resistances.High, null, tests.Resistances.Faults);
+    private readonly PairLimitWorker _low = new(tests.Resistances.Low, tests.Resistances.Faults);
+    private readonly PairLimitWorker _high = new(tests.Resistances.High, tests.Resistances.Faults);
     private readonly ChangedWay _way = new(tests.Table.Paths);
     private WiringFault[] _faults = [];
     private readonly ChangedStrays _changedStrays = room.StraysOf(tests.Resistances.Table.Rest.StrayEnds);
@@ -18,8 +18,8 @@ internal sealed class PairDiodeWorker(PairDiodes tests, PairRoom room) : IPairWo
     {
         _faults = Array.ConvertAll(faults, fault => tests.Places.Faults[fault]);
         _hasStrays = false;
-        _low.Apply(faults);
-        _high.Apply(faults);
+        _low.Take(faults, ports: null);
+        _high.Take(faults, ports: null);
     }
 
     /// <inheritdoc/>

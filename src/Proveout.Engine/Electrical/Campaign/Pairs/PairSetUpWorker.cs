@@ -6,16 +6,18 @@ namespace Proveout.Engine.Electrical;
 /// <remarks>The same readings as <see cref="PortWorker"/> gives for the merged fault.</remarks>
 internal sealed class PairSetUpWorker(PairSetUp setUp, PairRoom room) : IPairWorker
 {
-    private readonly PairLimitWorker _low = new(setUp.Low, setUp.Table.Low, setUp.Faults);
-    private readonly PairLimitWorker _high = new(setUp.High, setUp.Table.High, setUp.Faults);
+    private readonly PairLimitWorker _low = new(setUp.Low, setUp.Faults);
+    private readonly PairLimitWorker _high = new(setUp.High, setUp.Faults);
     private readonly ChangedStrays _changedStrays = room.StraysOf(setUp.Table.Rest.StrayEnds);
     private bool _hasStrays;
-    private bool _isLowApplied;
-    private bool _isHighApplied;
-    private int[] _faults = [];
 
     /// <inheritdoc/>
-    public void Apply(int[] faults) => (_faults, _hasStrays, _isLowApplied, _isHighApplied) = (faults, false, false, false);
+    public void Apply(int[] faults)
+    {
+        _hasStrays = false;
+        _low.Take(faults, setUp.Table.Low);
+        _high.Take(faults, setUp.Table.High);
+    }
 
     /// <inheritdoc/>
     public ReadingInterval Shown(int index)
@@ -39,21 +41,9 @@ internal sealed class PairSetUpWorker(PairSetUp setUp, PairRoom room) : IPairWor
         return (low > 0 && setUp.Strays.LeastOhms(low) >= limits.SurelyTooHigh) || Shown(index).IsDisjointFrom(check.Check.Expectation);
     }
 
-    private double LowOhms(CandidateCheck check)
-    {
-        if (!_isLowApplied)
-            _low.Apply(_faults);
-        _isLowApplied = true;
-        return _low.Network.Ohms(check.A, check.B);
-    }
+    private double LowOhms(CandidateCheck check) => _low.Network.Ohms(check.A, check.B);
 
-    private double HighOhms(CandidateCheck check)
-    {
-        if (!_isHighApplied)
-            _high.Apply(_faults);
-        _isHighApplied = true;
-        return _high.Network.Ohms(check.A, check.B);
-    }
+    private double HighOhms(CandidateCheck check) => _high.Network.Ohms(check.A, check.B);
 
     private double WithStrays(double low, CandidateCheck check)
     {

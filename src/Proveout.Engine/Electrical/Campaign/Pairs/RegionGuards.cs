@@ -26,7 +26,7 @@ internal sealed class RegionGuards : IPairGuards
     /// <inheritdoc/>
     public void Apply(int[] faults)
     {
-        _graph.Apply(faults, []);
+        _graph.Apply([.. faults.SelectMany(fault => _table.Resistances.Low.ChangesOf(fault))]);
         _faultsOfRegion.Clear();
         Array.Fill(_regionOf, -1);
     }

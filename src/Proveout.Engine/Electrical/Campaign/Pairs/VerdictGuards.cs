@@ -3,26 +3,20 @@ namespace Proveout.Engine.Electrical;
 /// <summary>What holds the verdicts of readings of resistance: sets of nodes and paths that leave them as they are. One thread's own.</summary>
 internal sealed class VerdictGuards(PairSetUp setUp, PairRoom room) : IPairGuards
 {
+    private const double Rounding = 1e-9;
+
     private readonly GuardSide _low = room.SideOf(setUp.Low);
     private readonly GuardSide _high = room.SideOf(setUp.High);
-    private int[] _faults = [];
-    private bool _isUnknown;
+    private int[] _together = [];
 
     /// <inheritdoc/>
-    public void Apply(int[] faults)
-    {
-        _faults = faults;
-        // What they do to a contact that the set-up operates stands in no graph of the network at rest.
-        _isUnknown = faults.AsSpan().ContainsAny(setUp.FaultsAtControls);
-    }
+    public void Apply(int[] faults) => _together = faults;
 
     /// <inheritdoc/>
     public bool TryAddOverturning(int index, bool isCaught, bool thoroughly, List<int> faults)
     {
-        if (_isUnknown)
-            return false;
-        _low.Apply(_faults, setUp.Table.Low.Controls);
-        _high.Apply(_faults, setUp.Table.High.Controls);
+        _low.Take(_together, setUp.Table.Low);
+        _high.Take(_together, setUp.Table.High);
         var (check, limits) = (setUp.Table.Candidates[index], setUp.LimitsOf(index));
         faults.AddRange(setUp.FaultsAtControls);
         return isCaught
@@ -34,11 +28,31 @@ internal sealed class VerdictGuards(PairSetUp setUp, PairRoom room) : IPairGuard
         limits.SurelyTooLow > 0 && _high.TryAddPath(check, limits.SurelyTooLow, faults);
 
     // Where junctions or insulation could bring the reading down, they cannot while they lie off the one piece that a lead is on.
-    private bool TryAddToTooHigh(CandidateCheck check, CheckLimits limits, bool thoroughly, List<int> faults) =>
-        double.IsFinite(limits.SurelyTooHigh)
-        && (setUp.Strays.LeastOhms(double.PositiveInfinity) >= limits.SurelyTooHigh
+    private bool TryAddToTooHigh(CandidateCheck check, CheckLimits limits, bool thoroughly, List<int> faults)
+    {
+        if (double.IsPositiveInfinity(limits.SurelyTooHigh))
+            return false;
+        if (setUp.Strays.LeastOhms(double.PositiveInfinity) >= limits.SurelyTooHigh
             ? _low.TryAddCut(check, setUp.Strays.MostSiemensFor(limits.SurelyTooHigh), thoroughly, faults)
-            : _low.TryAddOpen(check, isInside => setUp.Strays.LeastOpenOhms(isInside) >= limits.SurelyTooHigh, faults));
+            : _low.TryAddOpen(check, isInside => setUp.Strays.LeastOpenOhms(isInside) >= limits.SurelyTooHigh, faults))
+            return true;
+        return thoroughly && TryAddToTooHighWithin(check, limits, faults);
+    }
+
+    // Junctions and insulation that touch the one piece on which both leads are; what is joined to it may bring more.
+    private bool TryAddToTooHighWithin(CandidateCheck check, CheckLimits limits, List<int> faults)
+    {
+        var network = _low.Network;
+        var piece = network.PieceOf(check.A);
+        if (piece != network.PieceOf(check.B) || check.Mode is InsulationMode)
+            return false;
+        var strays = network.HasPiecesAsBefore ? setUp.Table.Strays : room.StraysOf(setUp.Table.Rest.StrayEnds).Of(network.Pieces);
+        var mostSiemens = ((1 - Rounding) / limits.SurelyTooHigh) - (strays.LeakageOf(piece) * (1 + Rounding));
+        if (strays.LeastVoltsOf(piece) / ElementBand.TestCurrentAmperes < limits.SurelyTooHigh || !_low.TryAddCut(check, mostSiemens, thoroughly: true, faults))
+            return false;
+        _low.AddJoining(piece, faults);
+        return true;
+    }
 
     private bool TryAddToNotTooHigh(CandidateCheck check, CheckLimits limits, List<int> faults) =>
         double.IsPositiveInfinity(limits.NotTooHigh) || _low.TryAddPath(check, limits.NotTooHigh, faults);

@@ -7,7 +7,7 @@ public sealed class WiringInteractions : IFaultInteractions
 {
     private readonly PairTables _tables;
     private readonly WiringSimulator _simulator;
-    private readonly PairRoom _room = new();
+    private readonly PairRoom _room;
     private readonly IPairGuards?[] _guards;
     private readonly bool[] _isGuarding;
     private readonly List<int> _found = [];
@@ -23,6 +23,7 @@ public sealed class WiringInteractions : IFaultInteractions
     private WiringInteractions(PairTables tables)
     {
         _tables = tables;
+        _room = new PairRoom(tables.Faults);
         _simulator = new WiringSimulator(tables, _room);
         _guards = new IPairGuards?[tables.Tables.Length];
         _isGuarding = new bool[tables.Tables.Length];

@@ -13,7 +13,12 @@ public sealed class WiringSimulator : IFaultSimulator
 
     /// <summary>Makes a simulator of a campaign's faults and checks.</summary>
     public WiringSimulator(WiringCampaign campaign)
-        : this(new PairTables(campaign), new PairRoom())
+        : this(new PairTables(campaign))
+    {
+    }
+
+    private WiringSimulator(PairTables tables)
+        : this(tables, new PairRoom(tables.Faults))
     {
     }
 
@@ -25,7 +30,7 @@ public sealed class WiringSimulator : IFaultSimulator
     }
 
     /// <summary>The same for another thread.</summary>
-    public WiringSimulator ForAnotherThread() => new(_tables, new PairRoom());
+    public WiringSimulator ForAnotherThread() => new(_tables);
 
     /// <inheritdoc/>
     public ReadingInterval? Shown(ReadOnlySpan<int> faults, int check) =>

@@ -14,12 +14,12 @@ public sealed class PotentialGuardTests
         var (random, tried, mattering) = (new Random(20261129), 0, 0L);
         foreach (var setUp in tables.Tables.OfType<PairSetUp>().Where(setUp => !setUp.Table.Low.HasControls))
         {
-            var (alone, together) = (new PairLimitWorker(setUp.High, null, setUp.Faults), new PairLimitWorker(setUp.High, null, setUp.Faults));
+            var (alone, together) = (new PairLimitWorker(setUp.High, setUp.Faults), new PairLimitWorker(setUp.High, setUp.Faults));
             var guard = new PotentialGuard(setUp.High, alone.Network);
             for (var turn = 0; turn < 300; turn++)
             {
                 var (fault, check) = (random.Next(setUp.Faults.Count), setUp.Table.Candidates[random.Next(setUp.Table.Candidates.Length)]);
-                alone.Apply([fault]);
+                alone.Take([fault], ports: null);
                 var most = (1 + Math.Pow(10, (random.NextDouble() * 3) - 2)) / alone.Network.Ohms(check.A, check.B);
                 if (!guard.TryFind(check.A, check.B, most))
                     continue;
@@ -32,7 +32,7 @@ public sealed class PotentialGuardTests
                 foreach (var pair in others.Chunk(2))
                     if (!tables.Contradictions.Among([fault, .. pair]) && !pair.Contains(fault) && pair.Distinct().Count() == pair.Length)
                     {
-                        together.Apply([fault, .. pair]);
+                        together.Take([fault, .. pair], ports: null);
                         Assert.True(1 / together.Network.Ohms(check.A, check.B) <= most * (1 + 1e-9), $"{setUp.Faults[fault].Fault.Id} with {string.Join(" and ", pair.Select(other => setUp.Faults[other].Fault.Id))} at {check.Check.Id}");
                         tried++;
                     }

@@ -22,8 +22,8 @@ internal sealed class FlowGuard
     public FlowGuard(GuardGraph graph)
     {
         _graph = graph;
-        // A resistor that carries n shares takes (n+1)² - n² times its ohms more with another. What faults add has no number to count shares by.
-        _way = new LeastWay(graph, (edge, siemens) => edge < 0 ? double.PositiveInfinity : ((2 * _shares.GetValueOrDefault(edge)) + 1) / siemens);
+        // A resistor that carries n shares takes (n+1)² - n² times its ohms more with another.
+        _way = new LeastWay(graph, (edge, siemens) => ((2 * _shares.GetValueOrDefault(edge)) + 1) / siemens);
     }
 
     /// <summary>Finds ways that together have at most so many ohms; false when there are none of some.</summary>
@@ -51,7 +51,7 @@ internal sealed class FlowGuard
     /// <param name="together">Number of faults that may be made together at most.</param>
     public void AddRaising(List<int> faults, int together)
     {
-        foreach (var (edge, shares) in _shares)
+        foreach (var (edge, shares) in _shares.Where(item => !_graph.IsAdded(item.Key)))
             foreach (var (fault, added) in _graph.Limit.RaisesOf(edge))
                 if (added * shares * shares / (_count * _count) * together * _graph.Limit.ChangesOf(fault).Length > _slackOhms)
                     faults.Add(fault);

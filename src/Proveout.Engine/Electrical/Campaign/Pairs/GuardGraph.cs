@@ -38,7 +38,10 @@ internal sealed class GuardGraph
             Add(change);
     }
 
-    /// <summary>The resistors at a node that carry current; the index is -1 where a change added one. Valid until the next call.</summary>
+    /// <summary>True for a resistor that a change added; those have the numbers after the network's own.</summary>
+    public bool IsAdded(int edge) => edge >= _network.EdgeCount;
+
+    /// <summary>The resistors at a node that carry current. Valid until the next call.</summary>
     public List<(int Edge, int Other, double Siemens)> StepsFrom(int node)
     {
         _steps.Clear();
@@ -49,9 +52,9 @@ internal sealed class GuardGraph
         }
 
         if (_hasAdded[node])
-            foreach (var edge in _added)
+            foreach (var (index, edge) in _added.Index())
                 if (edge.A == node || edge.B == node)
-                    _steps.Add((-1, edge.A == node ? edge.B : edge.A, edge.Conductance));
+                    _steps.Add((_network.EdgeCount + index, edge.A == node ? edge.B : edge.A, edge.Conductance));
         return _steps;
     }
 

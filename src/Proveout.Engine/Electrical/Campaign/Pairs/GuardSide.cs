@@ -7,6 +7,7 @@ namespace Proveout.Engine.Electrical;
 internal sealed class GuardSide(PairLimit limit, IReadOnlyList<WiringFault> faults)
 {
     private const int FewNodes = 60;
+    private const double AnyOhms = 1e15;
 
     // Guards of pairs and of single faults serve triples too, where two others are made.
     private const int OthersTogether = 2;
@@ -52,6 +53,15 @@ internal sealed class GuardSide(PairLimit limit, IReadOnlyList<WiringFault> faul
             Flow.AddRaising(overturning, OthersTogether);
         else
             return false;
+        return true;
+    }
+
+    /// <summary>Adds the faults that may part two nodes that hang together.</summary>
+    public bool TryAddWay(int one, int other, List<int> overturning)
+    {
+        if (!Path.TryFind(one, other, AnyOhms))
+            return false;
+        Path.AddRaising(overturning, OthersTogether);
         return true;
     }
 

@@ -3,7 +3,7 @@ namespace Proveout.Engine.Electrical;
 /// <summary>Finds the way of least resistance between two nodes, or of least of whatever resistors are counted as. One thread's own.</summary>
 /// <remarks>Dijkstra, Numerische Mathematik 1 (1959) 269-271.</remarks>
 /// <param name="graph">The graph.</param>
-/// <param name="ohmsOf">What a resistor counts as, by its number, below zero where a fault adds it, and its conductance in siemens; infinite where it is not to be passed.</param>
+/// <param name="ohmsOf">What a resistor counts as, by its number and its conductance in siemens; infinite where it is not to be passed.</param>
 internal sealed class LeastWay(GuardGraph graph, Func<int, double, double> ohmsOf)
 {
     private readonly int[] _stamp = new int[graph.Limit.Network.NodeCount];

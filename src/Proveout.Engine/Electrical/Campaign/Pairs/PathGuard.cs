@@ -50,7 +50,7 @@ internal sealed class PathGuard
     public void AddRaising(List<int> faults, int together)
     {
         foreach (var (edge, pathOhms) in _edges)
-            if (edge >= 0)
+            if (!_graph.IsAdded(edge))
                 foreach (var (fault, added) in _graph.Limit.RaisesOf(edge))
                     if (((1 / pathOhms) - (1 / (pathOhms + added))) * together * _graph.Limit.ChangesOf(fault).Length > _slackSiemens)
                         faults.Add(fault);
@@ -59,17 +59,17 @@ internal sealed class PathGuard
     // A way that was the best under other changes is as good as any while it is short enough.
     private bool TryFindFirst(int from, int to, double mostOhms, out double ohms)
     {
-        if (_knownWays.TryGetValue((from, to), out var known) && OhmsOf(known) * (1 + Rounding) <= mostOhms)
+        if (_knownWays.TryGetValue((from, to), out var known) && OhmsOf(known) is var knownOhms && double.IsFinite(knownOhms) && knownOhms * (1 + Rounding) <= mostOhms)
         {
             _found.Clear();
             _found.AddRange(known);
-            ohms = OhmsOf(known);
+            ohms = knownOhms;
             return true;
         }
 
         if (!_way.TryFind(from, to, mostOhms, _found, out ohms) && !_way.TryFind(from, to, MostPaths * mostOhms, _found, out ohms))
             return false;
-        if (known is null && _found.TrueForAll(edge => edge >= 0))
+        if (known is null && !_found.Exists(_graph.IsAdded))
             _knownWays[(from, to)] = [.. _found];
         return true;
     }

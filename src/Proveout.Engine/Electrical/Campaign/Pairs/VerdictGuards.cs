@@ -55,7 +55,25 @@ internal sealed class VerdictGuards(PairSetUp setUp, PairRoom room) : IPairGuard
     }
 
     private bool TryAddToNotTooHigh(CandidateCheck check, CheckLimits limits, List<int> faults) =>
-        double.IsPositiveInfinity(limits.NotTooHigh) || _low.TryAddPath(check, limits.NotTooHigh, faults);
+        double.IsPositiveInfinity(limits.NotTooHigh) || _low.TryAddPath(check, limits.NotTooHigh, faults) || TryAddToNotTooHighByJunction(check, limits, faults);
+
+    // While both leads and a junction are on one piece the meter may show no more than the junction holds.
+    private bool TryAddToNotTooHighByJunction(CandidateCheck check, CheckLimits limits, List<int> faults)
+    {
+        var (network, most) = (_low.Network, limits.NotTooHigh * ElementBand.TestCurrentAmperes);
+        if (limits.NotTooHigh < StrayPieces.NegligibleOhms || check.Mode is InsulationMode || network.PieceOf(check.A) != network.PieceOf(check.B))
+            return false;
+        int[] touching =
+        [
+            .. setUp.Table.Rest.StrayPaths.Junctions
+                .Where(junction => junction.ForwardVolts <= most)
+                .SelectMany(junction => new[] { junction.Anode, junction.Cathode })
+                .Where(node => network.PieceOf(node) == network.PieceOf(check.A)),
+        ];
+        return touching.Length > 0
+            && _low.TryAddWay(check.A, check.B, faults)
+            && _low.TryAddWay(check.A, touching.MinBy(node => network.Ohms(check.A, node)), faults);
+    }
 
     private bool TryAddToNotTooLow(CandidateCheck check, CheckLimits limits, bool thoroughly, List<int> faults) =>
         limits.NotTooLow <= 0 || _high.TryAddCut(check, 1 / limits.NotTooLow, thoroughly, faults);

@@ -64,6 +64,9 @@ internal sealed class Bridges
     /// <remarks>A block is a bridge, or resistors of which any two lie on a loop that passes no node twice; blocks of an island have single nodes in common.</remarks>
     public int BlockOf(int node) => _block[node];
 
+    /// <summary>The block that a resistor is in.</summary>
+    public int BlockOfEdge(int edge) => _network.EdgeOf(edge) is var ends && _number[ends.A] > _number[ends.B] ? _block[ends.A] : _block[ends.B];
+
     /// <summary>The node of a block that the search reached first.</summary>
     public int TopOf(int block) => _above[block];
 

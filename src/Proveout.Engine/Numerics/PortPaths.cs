@@ -84,27 +84,5 @@ internal sealed class PortPaths
         return true;
     }
 
-    private WayUp Way(int one, int other) => new(_bridges, one, other);
-
-    // Of two nodes the one found later in the search does not lie above the other: it is left by the block that it shares with the node above it.
-    private struct WayUp(Bridges bridges, int one, int other)
-    {
-        private int _one = one;
-        private int _other = other;
-
-        public int Current { get; private set; }
-
-        public readonly WayUp GetEnumerator() => this;
-
-        public bool MoveNext()
-        {
-            if (_one == _other)
-                return false;
-            if (bridges.NumberOf(_one) < bridges.NumberOf(_other))
-                (_one, _other) = (_other, _one);
-            Current = bridges.BlockOf(_one);
-            _one = bridges.BlockOf(_other) == Current ? _other : bridges.TopOf(Current);
-            return true;
-        }
-    }
+    private BlockWay Way(int one, int other) => new(_bridges, one, other);
 }

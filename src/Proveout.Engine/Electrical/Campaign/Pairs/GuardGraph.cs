@@ -10,6 +10,10 @@ internal sealed class GuardGraph
     private readonly List<int> _changedEdges = [];
     private readonly List<Edge> _added = [];
     private readonly bool[] _hasAdded;
+    private readonly int[] _onWay;
+    private readonly List<int> _firstOfIsland = [];
+    private (int From, int To)? _way;
+    private int _wayTurn;
     private readonly List<(int Edge, int Other, double Siemens)> _steps = [];
 
     /// <summary>Starts from the network of a limit.</summary>
@@ -20,6 +24,7 @@ internal sealed class GuardGraph
         _changedTo = new double[_network.EdgeCount];
         Array.Fill(_changedTo, double.NaN);
         _hasAdded = new bool[_network.NodeCount];
+        _onWay = new int[_network.NodeCount];
     }
 
     /// <summary>The limit.</summary>
@@ -32,6 +37,7 @@ internal sealed class GuardGraph
             _changedTo[edge] = double.NaN;
         foreach (var edge in _added)
             _hasAdded[edge.A] = _hasAdded[edge.B] = false;
+        _way = null;
         _changedEdges.Clear();
         _added.Clear();
         foreach (var change in changes)
@@ -60,6 +66,43 @@ internal sealed class GuardGraph
 
     /// <summary>Conductance of a resistor of the network in siemens; zero when a change took it away.</summary>
     public double SiemensOf(int edge) => double.IsNaN(_changedTo[edge]) ? _network.EdgeOf(edge).Conductance : _changedTo[edge];
+
+    /// <summary>Takes two nodes for <see cref="IsOnWay"/>.</summary>
+    /// <remarks>
+    /// A way that passes no node twice keeps, between what changes added, to the blocks on the way in the tree of blocks: so nothing that hangs beside them need be walked.
+    /// </remarks>
+    public void TakeWay(int from, int to)
+    {
+        if (_way == (from, to))
+            return;
+        _way = (from, to);
+        _wayTurn++;
+        _firstOfIsland.Clear();
+        Mark(from);
+        Mark(to);
+        foreach (var edge in _added)
+        {
+            Mark(edge.A);
+            Mark(edge.B);
+        }
+    }
+
+    /// <summary>True when a way between the nodes taken last may pass a resistor.</summary>
+    public bool IsOnWay(int edge) => IsAdded(edge) || _onWay[_network.Bridges.BlockOfEdge(edge)] == _wayTurn;
+
+    // The ways from one node of an island to each of the others cover the ways between any two of them.
+    private void Mark(int node)
+    {
+        foreach (var first in _firstOfIsland)
+            if (_network.Islands.Of(first) == _network.Islands.Of(node))
+            {
+                foreach (var block in new BlockWay(_network.Bridges, first, node))
+                    _onWay[block] = _wayTurn;
+                return;
+            }
+
+        _firstOfIsland.Add(node);
+    }
 
     private void Add(in EdgeChange change)
     {

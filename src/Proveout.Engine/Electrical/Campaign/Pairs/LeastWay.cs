@@ -23,6 +23,7 @@ internal sealed class LeastWay(GuardGraph graph, Func<int, double, double> ohmsO
         _turn++;
         _queue.Clear();
         edges.Clear();
+        graph.TakeWay(from, to);
         Reach(from, 0, (-1, -1));
         while (_queue.TryDequeue(out var node, out ohms))
         {
@@ -36,7 +37,7 @@ internal sealed class LeastWay(GuardGraph graph, Func<int, double, double> ohmsO
             if (ohms > _ohms[node])
                 continue;
             foreach (var (edge, other, siemens) in graph.StepsFrom(node))
-                if (ohms + ohmsOf(edge, siemens) is var next && next <= mostOhms && (_stamp[other] != _turn || next < _ohms[other]))
+                if (graph.IsOnWay(edge) && ohms + ohmsOf(edge, siemens) is var next && next <= mostOhms && (_stamp[other] != _turn || next < _ohms[other]))
                     Reach(other, next, (edge, node));
         }
 

@@ -31,14 +31,13 @@ internal static class PairComparison
         WiringInteractions interactions = null!;
         Row(output, "tables", ProcessorTime.Of(turns, () => interactions = new WiringInteractions(campaign)));
         var threads = new FaultThreads(interactions);
-        PairScreen screen = null!;
+        var left = 0L;
         PairReport report = null!;
-        Row(output, "guards", ProcessorTime.Of(turns, () => screen = new PairScreen(dictionary, plan.Checks, threads, CancellationToken.None)));
+        Row(output, "guards", ProcessorTime.Of(turns, () => left = Left(new PairScreen(dictionary, plan.Checks, threads, CancellationToken.None), plan)));
         if (withTriples)
             Row(output, "all pairs on the plan, guards included: first time", ProcessorTime.Of(1, Pairs));
         var pairs = ProcessorTime.Of(turns, Pairs);
         Row(output, withTriples ? "the same, once compiled" : "all pairs on the plan, guards included", pairs);
-        var left = Left(screen, plan);
         Line(output, $"  {report.Simulated:N0} pairs, {report.Simulated / pairs.Processor:N0} a processor second; {left:N0} ({(double)left / report.Simulated:0.0000%}) not decided by guards; {report.Contradictory:N0} contradictory left out");
         Line(output, $"  masked: both caught alone {report.BothCaught.Masked:N0}, one {report.OneCaught.Masked:N0}, none {report.NoneCaught.Masked:N0}; {report.Masked.Count(pair => pair.IsIndistinguishable):N0} indistinguishable");
         Rival(output, campaign, pairs.Processor / report.Simulated);

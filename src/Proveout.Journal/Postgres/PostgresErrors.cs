@@ -34,7 +34,7 @@ internal static class PostgresErrors
         PostgresException refusal => OfServer(name, refusal),
         NpgsqlException when cause.Message.StartsWith("No password", StringComparison.Ordinal) => NotLetIn(name, cause),
         _ => new JournalUnavailableException(
-            $"The database {name} cannot be reached. Nothing was recorded; see that its server runs and that the address is right, then try again.", cause),
+            $"The database {name} cannot be reached: nothing was read or recorded. See that its server runs and that the address is right, then try again.", cause),
     };
 
     /// <summary>The connection broke when everything was sent and the word that it is on the disk had not come.</summary>

@@ -14,7 +14,7 @@ public sealed class PostgresUnavailableTests(SharedServer shared)
         var refusal = await RefusalAsync("postgresql://workshop@localhost:1/journal");
 
         Assert.Equal(
-            "The database postgresql://localhost:1/journal cannot be reached. Nothing was recorded; see that its server runs and that the address is right, then try again.",
+            "The database postgresql://localhost:1/journal cannot be reached: nothing was read or recorded. See that its server runs and that the address is right, then try again.",
             refusal.Message);
         Assert.DoesNotContain(PostgresServer.Password, refusal.ToString(), StringComparison.Ordinal);
     }

@@ -10,7 +10,7 @@ internal static class PlanCommand
     {
         var network = new Option<bool>("--network") { Description = "With --json: the network, every check that was considered, and the fault dictionary too." };
         var greedy = new Option<bool>("--greedy") { Description = "Choose the checks one by one instead of proving that there is no quicker plan." };
-        var triples = new Option<bool>("--triples") { Description = "Three mistakes at once too, each of which can hurt or destroy; takes some seconds more." };
+        var triples = new Option<bool>("--triples") { Description = "Three mistakes at once too, each of which can hurt or destroy; takes a little longer." };
         var command = new ExampleCommand(
             "plan",
             "Show the checks to do on a machine before power, what they catch, and what is left to the eye.",

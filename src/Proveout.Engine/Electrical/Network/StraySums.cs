@@ -103,16 +103,23 @@ internal sealed class StraySums(StrayEnds rest)
     private void TakeAwayWithin(int run)
     {
         var (start, end, piece) = _changed.Runs[run];
-        var isMost = _mostEnds[piece - 1] == run;
-        if (_insulation[run].Number == 0 || (isMost && rest.IslandAt(start) is var island && rest.Between(island, island).Number == 0))
+        if (_insulation[run].Number == 0)
             return;
+        if (_mostEnds[piece - 1] == run)
+        {
+            foreach (var stray in rest.InsulationWithin(rest.IslandAt(start)))
+                if (PieceRun.Holding(_changed.Runs, stray.Place) == run && PieceRun.Holding(_changed.Runs, stray.Other) == run)
+                    _ofPiece[piece - 1] -= new StrayTotal(1, stray.Siemens);
+            return;
+        }
+
         foreach (var stray in rest.EndsIn(start, end))
         {
             if (!stray.IsInsulation || PieceRun.Holding(_changed.Runs, stray.Place) != run)
                 continue;
             var at = PieceRun.Holding(_changed.Runs, stray.Other);
             // From a run that is looked through too it is met at both ends.
-            if (at >= 0 && _changed.Runs[at].Piece == piece && (isMost ? at == run && stray.IsFirst : at == _mostEnds[piece - 1] || stray.IsFirst))
+            if (at >= 0 && _changed.Runs[at].Piece == piece && (stray.IsFirst || at == _mostEnds[piece - 1]))
                 _ofPiece[piece - 1] -= new StrayTotal(1, stray.Siemens);
         }
     }

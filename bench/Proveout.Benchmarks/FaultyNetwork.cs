@@ -11,7 +11,7 @@ internal static class FaultyNetwork
         var network = (atHigh ? state.High : state.Low).Network;
         var edges = Enumerable.Range(0, network.EdgeCount).Select(network.EdgeOf).ToList();
         var changes = new List<EdgeChange>();
-        new FaultChanges(wiring, state, atHigh).Add(fault, changes);
+        new FaultChanges(state, atHigh).Add(fault, changes);
         foreach (var change in changes)
             if (change.Edge < 0)
                 edges.Add(new Edge(change.A, change.B, (double)change.DeltaConductance));

@@ -31,7 +31,7 @@ internal static class RefactoredRival
         SparseSolver<double> Factor(WiringFault fault)
         {
             var changes = new List<EdgeChange>();
-            new FaultChanges(wiring, state, atHigh).Add(fault, changes);
+            new FaultChanges(state, atHigh).Add(fault, changes);
             var siemens = Array.ConvertAll(edges, edge => edge.Conductance);
             foreach (var change in changes.Where(change => change.Edge >= 0))
                 siemens[change.Edge] = Math.Max(0, (double)(siemens[change.Edge] + change.DeltaConductance));

@@ -10,6 +10,7 @@ namespace Proveout.Engine.Electrical;
 internal sealed class LimitPorts
 {
     private readonly bool[] _holdsIsland;
+    private readonly ElementSwitches _switches;
     private readonly Lazy<PortMasks> _masks;
     private readonly Lazy<LoadPorts> _loads;
     private readonly Lazy<PortPaths> _paths;
@@ -31,14 +32,15 @@ internal sealed class LimitPorts
         bool everyIsland = false)
     {
         HasStrays = !atHigh;
-        Changes = atHigh ? rest.ChangesAtHigh : rest.ChangesAtLow;
+        Changes = new FaultChanges(rest, atHigh);
+        _switches = atHigh ? rest.SwitchesAtHigh : rest.SwitchesAtLow;
         Ports = new Ports((atHigh ? rest.High : rest.Low).Network, pairs);
         _masks = new(() => new PortMasks(Ports));
         _loads = new(() => new LoadPorts(Ports));
         _paths = new(() => new PortPaths(Ports.Network, pairs));
         _closedPaths = new(() => new PortPaths(atHigh ? rest.ClosedHigh : rest.ClosedLow, pairs));
         Anchored = [.. pairs.SelectMany(pair => new[] { pair.A, pair.B }).Concat(operated.SelectMany(element => new[] { element.A, element.B })).Distinct()];
-        Operated = [.. operated.Select(element => (element, Changes.Operate(element))).Where(item => item.Item2.DeltaConductance.High != 0)];
+        Operated = [.. operated.Select(element => (element, _switches.Operate(element))).Where(item => item.Item2.DeltaConductance.High != 0)];
         Tied = tied is var (one, two) ? [EdgeChange.Add(one, two, 1 / JointBands.Joint.High)] : [];
         Controls = [.. Operated.Select(item => item.Change), .. Tied];
         _holdsIsland = new bool[Ports.Network.Islands.Count];
@@ -119,7 +121,7 @@ internal sealed class LimitPorts
             var found = faulty.FirstOrDefault(candidate => candidate is Cut or Invert && candidate.ChangedElement == element.Index);
             if (found is null)
                 changes.Add(change);
-            else if (found is Invert && changes.Remove(change) && Changes.Touch(element) is { } touch)
+            else if (found is Invert && changes.Remove(change) && _switches.Touch(element) is { } touch)
                 changes.Add(touch);
         }
     }

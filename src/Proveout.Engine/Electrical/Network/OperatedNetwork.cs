@@ -17,8 +17,8 @@ internal sealed class OperatedNetwork : IStateReadings
     {
         _rest = rest;
         _operated = [.. operated.Select(element => element.Index)];
-        _low = Changed(rest.Low.Network, rest.ChangesAtLow, operated);
-        _high = Changed(rest.High.Network, rest.ChangesAtHigh, operated);
+        _low = Changed(rest.Low.Network, rest.SwitchesAtLow, operated);
+        _high = Changed(rest.High.Network, rest.SwitchesAtHigh, operated);
         Strays = _low.HasPiecesAsBefore ? rest.Strays : new ChangedStrays(rest.StrayEnds).Of(_low.Pieces);
     }
 
@@ -48,10 +48,10 @@ internal sealed class OperatedNetwork : IStateReadings
     /// <inheritdoc/>
     public int PieceOf(int node) => _low.PieceOf(node);
 
-    private static ChangedNetwork Changed(ResistorNetwork network, FaultChanges changes, IReadOnlyList<NetworkElement> operated)
+    private static ChangedNetwork Changed(ResistorNetwork network, ElementSwitches switches, IReadOnlyList<NetworkElement> operated)
     {
         var changed = new ChangedNetwork(network);
-        changed.Apply([.. operated.Select(changes.Operate).Where(change => change.DeltaConductance.High != 0)]);
+        changed.Apply([.. operated.Select(switches.Operate).Where(change => change.DeltaConductance.High != 0)]);
         return changed;
     }
 }

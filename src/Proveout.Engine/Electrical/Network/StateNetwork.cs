@@ -13,8 +13,8 @@ internal sealed class StateNetwork : IStateReadings
 {
     private readonly bool[] _conducts;
     private readonly Lazy<StrayEnds> _strayEnds;
-    private readonly Lazy<FaultChanges> _changesAtLow;
-    private readonly Lazy<FaultChanges> _changesAtHigh;
+    private readonly Lazy<ElementSwitches> _switchesAtLow;
+    private readonly Lazy<ElementSwitches> _switchesAtHigh;
     private readonly Lazy<ResistorNetwork> _closedLow;
     private readonly Lazy<ResistorNetwork> _closedHigh;
     private readonly ConcurrentStack<JunctionWays> _idleWays = [];
@@ -25,7 +25,7 @@ internal sealed class StateNetwork : IStateReadings
     /// <param name="strays">Junctions and insulation of the wiring, where they are listed already.</param>
     public StateNetwork(WiringNetwork wiring, MachineState state, StrayPaths? strays = null)
     {
-        State = state;
+        (Wiring, State) = (wiring, state);
         StrayPaths = strays ?? new StrayPaths(wiring);
         _conducts = [.. wiring.Elements.Select(element => Conducts(wiring, state, element))];
         Low = new LimitNetwork(wiring, element => Conducts(element) ? 1 / element.LowOhms : 0);
@@ -33,11 +33,15 @@ internal sealed class StateNetwork : IStateReadings
         _closedLow = new(() => new LimitNetwork(wiring, element => ConductsWhenClosed(element) ? 1 / element.LowOhms : 0).Network);
         _closedHigh = new(() => new LimitNetwork(wiring, element => ConductsWhenClosed(element) ? 1 / element.HighOhms : 0).Network);
         Strays = StrayPaths.Of(Low.Network.Islands, LeastVolts);
-        _changesAtLow = new(() => new FaultChanges(wiring, this, atHigh: false));
-        _changesAtHigh = new(() => new FaultChanges(wiring, this, atHigh: true));
+        _switchesAtLow = new(() => new ElementSwitches(wiring, this, atHigh: false));
+        _switchesAtHigh = new(() => new ElementSwitches(wiring, this, atHigh: true));
         _strayEnds = new(() => new StrayEnds(StrayPaths, Low.Network, Strays));
     }
 
+    /// <summary>The wiring.</summary>
+    public WiringNetwork Wiring { get; }
+
+    /// <summary>Plugs and controls.</summary>
     public MachineState State { get; }
 
     /// <inheritdoc/>
@@ -55,11 +59,11 @@ internal sealed class StateNetwork : IStateReadings
     /// <summary>Every resistance at its high limit; junctions open.</summary>
     public LimitNetwork High { get; }
 
-    /// <summary>What faults change of <see cref="Low"/>.</summary>
-    public FaultChanges ChangesAtLow => _changesAtLow.Value;
+    /// <summary>Changes <see cref="Low"/> by elements.</summary>
+    public ElementSwitches SwitchesAtLow => _switchesAtLow.Value;
 
-    /// <summary>What faults change of <see cref="High"/>.</summary>
-    public FaultChanges ChangesAtHigh => _changesAtHigh.Value;
+    /// <summary>Changes <see cref="High"/> by elements.</summary>
+    public ElementSwitches SwitchesAtHigh => _switchesAtHigh.Value;
 
     /// <summary>The graph of <see cref="Low"/> with every contact closed, which holds the graph of every control operated.</summary>
     public ResistorNetwork ClosedLow => _closedLow.Value;

@@ -17,7 +17,7 @@ public sealed class ChangedStraysTests
     {
         var wiring = WiringNetworkBuilder.Build(Repository.Design("pennywort"));
         var state = new StateNetwork(wiring, new MachineState(plugsApart, []));
-        var changes = new FaultChanges(wiring, state, atHigh: false);
+        var changes = new FaultChanges(state, atHigh: false);
         var (found, moved, regrouped) = (new ChangedStrays(state.StrayEnds), 0, 0);
         var nodes = StrayNodes(state);
         foreach (var fault in WiringFaultRules.Generate(new WiringContext(wiring)))

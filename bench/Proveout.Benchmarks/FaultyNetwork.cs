@@ -6,7 +6,7 @@ namespace Proveout.Benchmarks;
 /// <summary>The resistors that a fault leaves in one state of the machine, at one limit.</summary>
 internal static class FaultyNetwork
 {
-    public static Edge[] Edges(WiringNetwork wiring, StateNetwork state, WiringFault fault, bool atHigh)
+    public static Edge[] Edges(StateNetwork state, WiringFault fault, bool atHigh)
     {
         var network = (atHigh ? state.High : state.Low).Network;
         var edges = Enumerable.Range(0, network.EdgeCount).Select(network.EdgeOf).ToList();

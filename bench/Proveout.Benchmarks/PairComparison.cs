@@ -73,7 +73,7 @@ internal static class PairComparison
             {
                 var one = campaign.Faults[random.Next(campaign.Faults.Count)];
                 var two = campaign.Faults[random.Next(campaign.Faults.Count)];
-                var edges = FaultyNetwork.Edges(wiring, state, new WiringFault(one.Fault, [.. one.Changes.Concat(two.Changes).Distinct()]), atHigh: false);
+                var edges = FaultyNetwork.Edges(state, new WiringFault(one.Fault, [.. one.Changes.Concat(two.Changes).Distinct()]), atHigh: false);
                 _ = new ResistorNetwork(wiring.Nodes.Count, edges).Resistance(tables[^1].Candidates[0].A, tables[^1].Candidates[0].B);
             }
         });

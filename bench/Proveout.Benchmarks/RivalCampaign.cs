@@ -11,7 +11,7 @@ internal static class RivalCampaign
 {
     /// <summary>A rival that is given nothing but the resistors that a fault leaves.</summary>
     public static Func<WiringNetwork, StateNetwork, bool, RivalReadings> Unprepared(Func<int, Edge[], CandidateCheck[], double[]> readingsOf) =>
-        (wiring, state, atHigh) => (fault, ports) => readingsOf(wiring.Nodes.Count, FaultyNetwork.Edges(wiring, state, fault, atHigh), ports);
+        (wiring, state, atHigh) => (fault, ports) => readingsOf(wiring.Nodes.Count, FaultyNetwork.Edges(state, fault, atHigh), ports);
 
     /// <summary>Processor and elapsed seconds for a sample of faults spread over all, and processor seconds for one reading at one limit.</summary>
     public static ((double Processor, double Elapsed) Time, double SecondsAReading) Measure(

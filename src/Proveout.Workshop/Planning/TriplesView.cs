@@ -20,7 +20,7 @@ public sealed record TriplesView(long Simulated, long Caught, long Contradictory
         $"{Simulated:N0} threes of mistakes that can hurt or destroy can be made together; the plan surely catches {Caught:N0} of them. ")
         + (Masked == 0
             ? "It misses none."
-            : FormattableString.Invariant($"In {Masked:N0} it does not: the three are left to the eye each for itself, or two of them hide the third. What the eye is told to look for holds for these too."));
+            : FormattableString.Invariant($"{Masked:N0} it does not: the three are left to the eye each for itself, or some of them hide the others. No reading of the plan surely tells those: look, tug, compare each conductor with the drawing, and keep the precautions of the order of energising."));
 
     /// <summary>Evaluates all of them. Takes some seconds.</summary>
     /// <param name="planned">The machine with its plan.</param>

@@ -37,5 +37,9 @@ public sealed class ChangedPiecesTests
         Assert.True(parted > 50, $"{parted} of 200 changes took resistors out of loops that part them: the trial says little.");
     }
 
-    private static Edge RandomEdge(Random random, int nodes) => random.Next(nodes) is var a ? new Edge(a, (a + 1 + random.Next(nodes - 1)) % nodes, 1) : default;
+    private static Edge RandomEdge(Random random, int nodes)
+    {
+        var a = random.Next(nodes);
+        return new Edge(a, (a + 1 + random.Next(nodes - 1)) % nodes, 1);
+    }
 }

@@ -48,7 +48,11 @@ public sealed class JunctionWaysTests
             {{string.Join('\n', Enumerable.Range(1, 8).Select(number => $"    r{number}: {{kind: resistor, between: [{Pair(random)}], value: 10 ohm +-1 %}}"))}}
             """);
 
-    private static string Pair(Random random) => random.Next(1, Terminals + 1) is var one ? $"T{one}, T{((one + random.Next(Terminals - 1)) % Terminals) + 1}" : "";
+    private static string Pair(Random random)
+    {
+        var one = random.Next(1, Terminals + 1);
+        return $"T{one}, T{((one + random.Next(Terminals - 1)) % Terminals) + 1}";
+    }
 
     private static double[] Relaxed(StateNetwork state, int from)
     {

@@ -7,4 +7,4 @@ namespace Proveout.Engine.Numerics;
 /// <param name="Top">The top of that block, which is its ground.</param>
 /// <param name="OfEntry">Transfer resistances of the entry to each node of the block by its place; null when it is the top.</param>
 /// <param name="OfExit">The same of the exit.</param>
-internal readonly record struct BlockFlow(int Entry, int Exit, int Block, int Top, DoubleDouble[]? OfEntry, DoubleDouble[]? OfExit);
+internal readonly record struct BlockFlow(int Entry, int Exit, int Block, int Top, BlockColumn? OfEntry, BlockColumn? OfExit);

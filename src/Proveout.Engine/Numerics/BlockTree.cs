@@ -10,8 +10,6 @@ internal sealed class BlockTree
 {
     private readonly Bridges _bridges;
     private readonly LoopBlock?[] _blocks;
-    private readonly int[] _place;
-    private readonly int[] _depth;
     private readonly int[] _head;
     private readonly int[] _heavy;
     // From each node to the anchor of its island.
@@ -21,14 +19,14 @@ internal sealed class BlockTree
     public BlockTree(ResistorNetwork network)
     {
         _bridges = network.Bridges;
-        (_blocks, _place) = (new LoopBlock?[network.NodeCount], new int[network.NodeCount]);
-        (_depth, _head, _heavy) = (new int[network.NodeCount], new int[network.NodeCount], new int[network.NodeCount]);
+        _blocks = new LoopBlock?[network.NodeCount];
+        (_head, _heavy) = (new int[network.NodeCount], new int[network.NodeCount]);
         _ohms = new DoubleDouble[network.NodeCount];
         FindHeavyPaths();
         var toTop = Factor(network);
         foreach (var node in _bridges.InOrder)
             if (AboveOf(node) is >= 0 and var above)
-                _ohms[node] = _ohms[above] + (BlockAt(node)?.Self(_place[node]) ?? ((DoubleDouble)1 / toTop[node]));
+                _ohms[node] = _ohms[above] + (BlockAt(node)?.Self(PlaceOf(node)) ?? ((DoubleDouble)1 / toTop[node]));
     }
 
     /// <summary>Volts of one node for one ampere fed into another of the same island and taken from its anchor.</summary>
@@ -36,7 +34,7 @@ internal sealed class BlockTree
     {
         var (top, belowToOne, belowToOther) = Meeting(one, other);
         return belowToOne >= 0 && belowToOther >= 0 && _bridges.BlockOf(belowToOne) == _bridges.BlockOf(belowToOther)
-            ? _ohms[top] + BlockAt(belowToOne)!.Transfer(_place[belowToOne], _place[belowToOther])
+            ? _ohms[top] + BlockAt(belowToOne)!.Transfer(PlaceOf(belowToOne), PlaceOf(belowToOther))
             : _ohms[top];
     }
 
@@ -66,16 +64,29 @@ internal sealed class BlockTree
         var below = BelowOn(flow.Top, node);
         if (below < 0 || _bridges.BlockOf(below) != flow.Block)
             return DoubleDouble.Zero;
-        var place = _place[below];
+        var place = PlaceOf(below);
         return flow.OfEntry is not { } ofEntry ? -flow.OfExit![place] : flow.OfExit is { } ofExit ? ofEntry[place] - ofExit[place] : ofEntry[place];
+    }
+
+    /// <summary>Volts of the nodes of one block while one ampere flows in at one of them and out at another.</summary>
+    public void Volts(int block, int entry, int exit, BlockVolts volts)
+    {
+        var top = _bridges.TopOf(block);
+        if (_blocks[block] is { } loops)
+            volts.Take(entry == top ? null : loops.Column(PlaceOf(entry)), exit == top ? null : loops.Column(PlaceOf(exit)));
+        else
+            volts.Take(entry == top ? _ohms[top] - _ohms[block] : _ohms[block] - _ohms[top]);
     }
 
     private BlockFlow FlowIn(int block, int entry, int exit) =>
         new(entry, exit, block, _bridges.TopOf(block), ColumnIn(block, entry), ColumnIn(block, exit));
 
     // The top of a block is its ground.
-    private DoubleDouble[]? ColumnIn(int block, int node) =>
-        _bridges.BlockOf(node) != block ? null : _blocks[block] is { } loops ? loops.Column(_place[node]) : [_ohms[node] - _ohms[_bridges.TopOf(block)]];
+    private BlockColumn? ColumnIn(int block, int node) =>
+        _bridges.BlockOf(node) != block ? null : _blocks[block] is { } loops ? loops.Column(PlaceOf(node)) : new BlockColumn([_ohms[node] - _ohms[_bridges.TopOf(block)]]);
+
+    // In the block below whose top it lies.
+    private int PlaceOf(int node) => _bridges.PlaceIn(_bridges.BlockOf(node), node);
 
     // A block of two nodes has none: all there is to know of it are the ohms of its lower node.
     private LoopBlock? BlockAt(int node) => _blocks[_bridges.BlockOf(node)];
@@ -86,10 +97,7 @@ internal sealed class BlockTree
     // Conductance from each node to the top of its block, by which the blocks of two nodes are known, in siemens.
     private DoubleDouble[] Factor(ResistorNetwork network)
     {
-        var (toTop, sizes) = (new DoubleDouble[network.NodeCount], new int[network.NodeCount]);
-        foreach (var node in _bridges.InOrder)
-            if (_bridges.BlockOf(node) is >= 0 and var block)
-                _place[node] = sizes[block]++;
+        var toTop = new DoubleDouble[network.NodeCount];
         var edges = new List<Edge>?[network.NodeCount];
         for (var index = 0; index < network.EdgeCount; index++)
         {
@@ -98,15 +106,15 @@ internal sealed class BlockTree
             if (AboveOf(lower) == upper)
                 toTop[lower] += siemens;
             else
-                (edges[_bridges.BlockOf(lower)] ??= []).Add(new Edge(_place[upper], _place[lower], siemens));
+                (edges[_bridges.BlockOf(lower)] ??= []).Add(new Edge(PlaceOf(upper) - 1, PlaceOf(lower) - 1, siemens));
         }
 
         var members = new DoubleDouble[network.NodeCount][];
         foreach (var node in _bridges.InOrder)
-            if (_bridges.BlockOf(node) is >= 0 and var block && sizes[block] > 1)
-                (members[block] ??= new DoubleDouble[sizes[block]])[_place[node]] = toTop[node];
-        for (var block = 0; block < sizes.Length; block++)
-            if (sizes[block] > 1)
+            if (_bridges.BlockOf(node) is >= 0 and var block && _bridges.SizeOf(block) > 1)
+                (members[block] ??= new DoubleDouble[_bridges.SizeOf(block)])[PlaceOf(node) - 1] = toTop[node];
+        for (var block = 0; block < members.Length; block++)
+            if (members[block] is not null)
                 _blocks[block] = new LoopBlock(edges[block] ?? [], members[block]);
         return toTop;
     }
@@ -129,7 +137,6 @@ internal sealed class BlockTree
         foreach (var node in _bridges.InOrder)
         {
             var above = AboveOf(node);
-            _depth[node] = above < 0 ? 0 : _depth[above] + 1;
             _head[node] = above >= 0 && _heavy[above] == node ? _head[above] : node;
         }
     }
@@ -139,13 +146,13 @@ internal sealed class BlockTree
     {
         var (belowToOne, belowToOther) = (-1, -1);
         while (_head[one] != _head[other])
-            if (_depth[_head[one]] >= _depth[_head[other]])
+            if (_bridges.DepthOf(_head[one]) >= _bridges.DepthOf(_head[other]))
                 one = AboveOf(belowToOne = _head[one]);
             else
                 other = AboveOf(belowToOther = _head[other]);
-        if (_depth[one] > _depth[other])
+        if (_bridges.DepthOf(one) > _bridges.DepthOf(other))
             return (other, _heavy[other], belowToOther);
-        return (one, belowToOne, _depth[one] < _depth[other] ? _heavy[one] : belowToOther);
+        return (one, belowToOne, _bridges.DepthOf(one) < _bridges.DepthOf(other) ? _heavy[one] : belowToOther);
     }
 
     // The node before a node on the way to it from another; -1 or a node of another block when it is not on that way.
@@ -154,9 +161,9 @@ internal sealed class BlockTree
         var number = _bridges.NumberOf(node);
         if (number <= _bridges.NumberOf(top) || number >= _bridges.EndOf(top))
             return -1;
-        var depth = _depth[top] + 1;
-        while (_depth[_head[node]] > depth)
+        var depth = _bridges.DepthOf(top) + 1;
+        while (_bridges.DepthOf(_head[node]) > depth)
             node = AboveOf(_head[node]);
-        return _depth[_head[node]] == depth ? _head[node] : _head[node] == _head[top] ? _heavy[top] : -1;
+        return _bridges.DepthOf(_head[node]) == depth ? _head[node] : _head[node] == _head[top] ? _heavy[top] : -1;
     }
 }

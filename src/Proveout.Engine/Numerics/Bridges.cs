@@ -18,6 +18,9 @@ internal sealed class Bridges
     private readonly int[] _above;
     private readonly int[] _edgeAbove;
     private readonly int[] _block;
+    private readonly int[] _place;
+    private readonly int[] _depth;
+    private readonly int[] _sizes;
 
     /// <summary>Searches a network.</summary>
     public Bridges(ResistorNetwork network)
@@ -35,7 +38,8 @@ internal sealed class Bridges
         _edgeAbove = new int[network.NodeCount];
         for (var island = 0; island < network.Islands.Count; island++)
             Search(network.AnchorOf(island), ref next);
-        _block = new int[network.NodeCount];
+        (_block, _place) = (new int[network.NodeCount], new int[network.NodeCount]);
+        (_depth, _sizes) = (new int[network.NodeCount], new int[network.NodeCount]);
         FindBlocks();
     }
 
@@ -70,11 +74,24 @@ internal sealed class Bridges
     /// <summary>The node of a block that the search reached first.</summary>
     public int TopOf(int block) => _above[block];
 
+    /// <summary>Number of blocks on the way from a node to the anchor of its island.</summary>
+    public int DepthOf(int node) => _depth[node];
+
+    /// <summary>Number of nodes of a block beside its top.</summary>
+    public int SizeOf(int block) => _sizes[block];
+
+    /// <summary>Place of a node among those of a block that it is in, from 1 in the order of the search; 0 for the top.</summary>
+    public int PlaceIn(int block, int node) => _block[node] == block ? _place[node] : 0;
+
     // From no node of a block but its top a loop leads above the top.
     private void FindBlocks()
     {
         foreach (var node in _nodeAt)
+        {
             _block[node] = _above[node] < 0 ? -1 : _lowest[node] >= _number[_above[node]] ? node : _block[_above[node]];
+            if (_block[node] >= 0)
+                (_place[node], _depth[node]) = (++_sizes[_block[node]], _depth[_above[_block[node]]] + 1);
+        }
     }
 
     private void Search(int root, ref int next)

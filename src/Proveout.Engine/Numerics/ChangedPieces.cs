@@ -49,6 +49,16 @@ internal sealed class ChangedPieces
     /// <summary>Resistors that join sections as a forest.</summary>
     public ReadOnlySpan<Joint> Joints => CollectionsMarshal.AsSpan(_joints);
 
+    /// <summary>The joint that a bridge is which the change alters; -1 when it is cut, or lies beside a joint.</summary>
+    /// <param name="edge">Index of the bridge.</param>
+    public int JointOf(int edge)
+    {
+        for (var joint = 0; joint < _joints.Count; joint++)
+            if (_joints[joint].Edge == edge)
+                return joint;
+        return -1;
+    }
+
     /// <summary>What is left of the change once sections are joined.</summary>
     public ReadOnlySpan<NetworkUpdate> Updates => CollectionsMarshal.AsSpan(_updates);
 
@@ -86,11 +96,11 @@ internal sealed class ChangedPieces
         AreAsBefore = true;
         foreach (var change in changes)
             if (change.Edge < 0)
-                Join(change.A, change.B, change.DeltaConductance);
+                Join(change, change.DeltaConductance);
             else if (_network.Bridges.Below(change.Edge) < 0)
                 _updates.Add(new NetworkUpdate(change.A, change.B, change.DeltaConductance));
             else if (!change.TakesAway)
-                Join(change.A, change.B, change.DeltaConductance + _network.EdgeOf(change.Edge).Conductance);
+                Join(change, change.DeltaConductance + _network.EdgeOf(change.Edge).Conductance);
             else
                 AreAsBefore = false;
         PieceRun.Number(_sections, _joined, _network.Bridges, _firstOfSections);
@@ -119,8 +129,9 @@ internal sealed class ChangedPieces
 
     private void AddSection(int node) => _sections.Add(new PieceRun(_network.Bridges.NumberOf(node), _network.Bridges.EndOf(node), 0));
 
-    private void Join(int a, int b, DoubleDouble siemens)
+    private void Join(EdgeChange change, DoubleDouble siemens)
     {
+        var (a, b) = (change.A, change.B);
         var (one, other) = (SectionOf(a), SectionOf(b));
         if (!_joined.Join(one, other))
         {
@@ -129,7 +140,7 @@ internal sealed class ChangedPieces
         }
 
         AreAsBefore &= _network.Islands.Of(a) == _network.Islands.Of(b);
-        _joints.Add(new Joint(a, b, one, other, (DoubleDouble)1 / siemens));
+        _joints.Add(new Joint(a, b, one, other, (DoubleDouble)1 / siemens, change.Edge));
     }
 
     private void FindParts(List<EdgeChange> changes)

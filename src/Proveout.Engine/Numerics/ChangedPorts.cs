@@ -5,7 +5,8 @@ internal sealed class ChangedPorts
 {
     private readonly Ports _ports;
     private readonly ChangedNetwork _network;
-    private readonly PortTransfers _transfers;
+    private readonly PortPieces _pieces;
+    private readonly AlteredPorts _altered;
 
     /// <summary>Prepares to change the network of some ports.</summary>
     /// <param name="ports">The ports.</param>
@@ -14,7 +15,8 @@ internal sealed class ChangedPorts
     {
         _ports = ports;
         _network = likewise?._network ?? new ChangedNetwork(ports.Network);
-        _transfers = new PortTransfers(ports, _network);
+        _pieces = new PortPieces(ports, _network);
+        _altered = new AlteredPorts(ports, _network, _pieces);
     }
 
     /// <summary>True when the change neither parts nor joins pieces.</summary>
@@ -31,21 +33,18 @@ internal sealed class ChangedPorts
     public void Apply(List<EdgeChange> changes)
     {
         _network.Apply(changes);
-        _transfers.Take();
+        _pieces.Take();
+        _altered.Take();
     }
 
-    /// <summary>Sets the bits of the ports within one island that the change may alter.</summary>
-    public void AddTouched(PortPaths paths, Span<ulong> mask) => paths.Add(_network.Pieces, _network.Flows, mask);
+    /// <summary>Sets the bits of the ports within one island that the change alters.</summary>
+    public void AddTouched(Span<ulong> mask) => _altered.AddTo(mask);
 
     /// <summary>Numbers of the pieces that a port's nodes are now in.</summary>
-    public (int OfA, int OfB) PiecesOf(int port)
-    {
-        var (a, b) = _ports.Pairs[port];
-        return (PieceOf(a), PieceOf(b));
-    }
+    public (int OfA, int OfB) PiecesOf(int port) => (_pieces.NumberAt(_ports.Pairs[port].A), _pieces.NumberAt(_ports.Pairs[port].B));
 
     /// <summary>True when the change touches the island of a node of a port.</summary>
-    public bool Touches(int port) => (_transfers.PieceAt(_ports.Pairs[port].A) | _transfers.PieceAt(_ports.Pairs[port].B)) != 0;
+    public bool Touches(int port) => (_pieces.At(_ports.Pairs[port].A) | _pieces.At(_ports.Pairs[port].B)) != 0;
 
     /// <summary>True when the change may alter a port; false when it surely leaves it as it was, to ten digits.</summary>
     /// <param name="port">Number of the port.</param>
@@ -53,29 +52,9 @@ internal sealed class ChangedPorts
     public bool Alters(int port, out double ohms)
     {
         ohms = double.PositiveInfinity;
-        var (a, b) = _ports.Pairs[port];
-        var piece = _transfers.PieceAt(a);
-        if (piece != _transfers.PieceAt(b))
-            return _ports.IsOneIsland(port);
-        if (piece == 0)
-            return false;
-        if (_transfers.AreInOneSection(a, b))
-        {
-            if (_transfers.IsUntouched(a, b, _ports.RootOfOhms(port)))
-                return false;
-            ohms = _ports.Ohms(port);
-        }
-        else
-        {
-            ohms = (double)_network.Flows.Ohms(_ports.Nodes[a], _ports.Nodes[b]);
-        }
-
-        ohms = _transfers.Correct(a, b, ohms);
-        if (double.IsNaN(ohms))
-            ohms = _network.Ohms(_ports.Nodes[a], _ports.Nodes[b]);
-        return true;
+        var isAltered = _ports.IsOneIsland(port) ? _altered.Alters(port, out ohms) : _pieces.IsOnePiece(port);
+        if (isAltered && !double.IsFinite(ohms))
+            ohms = _pieces.IsOnePiece(port) ? _network.Ohms(_ports.Nodes[_ports.Pairs[port].A], _ports.Nodes[_ports.Pairs[port].B]) : double.PositiveInfinity;
+        return isAltered;
     }
-
-    // While all pieces are as before, they keep the numbers of their islands.
-    private int PieceOf(int place) => _transfers.PieceAt(place) is > 0 and var piece && !HasPiecesAsBefore ? _ports.Network.Islands.Count + piece - 1 : _ports.Islands[place];
 }

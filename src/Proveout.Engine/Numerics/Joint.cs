@@ -6,4 +6,5 @@ namespace Proveout.Engine.Numerics;
 /// <param name="SectionOfA">The one section.</param>
 /// <param name="SectionOfB">The other.</param>
 /// <param name="Ohms">Its resistance, above zero.</param>
-internal readonly record struct Joint(int A, int B, int SectionOfA, int SectionOfB, DoubleDouble Ohms);
+/// <param name="Edge">Index of the resistor that stood there before with another resistance; -1 when it was added.</param>
+internal readonly record struct Joint(int A, int B, int SectionOfA, int SectionOfB, DoubleDouble Ohms, int Edge);

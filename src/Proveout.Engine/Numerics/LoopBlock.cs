@@ -7,29 +7,31 @@ internal sealed class LoopBlock
     private const long MostKeptValues = 1 << 22;
 
     private readonly LaplacianFactor _factor;
-    private readonly DoubleDouble[]?[]? _columns;
+    private readonly BlockColumn?[]? _columns;
 
     /// <summary>Factors a block.</summary>
-    /// <param name="edges">Its resistors beside those that end at its top, by the places of its nodes.</param>
-    /// <param name="toTop">Conductance in siemens between each node and the top.</param>
+    /// <param name="edges">Its resistors beside those that end at its top, by the places of its nodes less one.</param>
+    /// <param name="toTop">Conductance in siemens between each node and the top, in the order of the places.</param>
     public LoopBlock(IReadOnlyList<Edge> edges, DoubleDouble[] toTop)
     {
         _factor = new LaplacianFactor(toTop.Length, edges, toTop);
-        _columns = (long)toTop.Length * toTop.Length <= MostKeptValues ? new DoubleDouble[]?[toTop.Length] : null;
+        _columns = (long)toTop.Length * toTop.Length <= MostKeptValues ? new BlockColumn?[toTop.Length + 1] : null;
     }
 
     /// <summary>Resistance in ohms between the node at a place and the top.</summary>
-    public DoubleDouble Self(int place) => _factor.Self(place);
+    public DoubleDouble Self(int place) => _factor.Self(place - 1);
 
     /// <summary>Volts of one node for one ampere fed into another and taken from the top.</summary>
     public DoubleDouble Transfer(int one, int other) =>
-        _columns?[one] is { } ofOne ? ofOne[other] : _columns?[other] is { } ofOther ? ofOther[one] : _factor.Transfer(one, other);
+        _columns?[one] is { } ofOne ? ofOne[other] : _columns?[other] is { } ofOther ? ofOther[one] : _factor.Transfer(one - 1, other - 1);
 
     /// <summary>The same for all nodes, by their places.</summary>
-    public DoubleDouble[] Column(int place)
+    public BlockColumn Column(int place)
     {
         if (_columns is null)
-            return _factor.Column(place);
-        return _columns[place] ?? Interlocked.CompareExchange(ref _columns[place], _factor.Column(place), null) ?? _columns[place]!;
+            return Solve(place);
+        return _columns[place] ?? Interlocked.CompareExchange(ref _columns[place], Solve(place), null) ?? _columns[place]!;
     }
+
+    private BlockColumn Solve(int place) => new(_factor.Column(place - 1));
 }

@@ -4,8 +4,8 @@ namespace Proveout.Engine.Numerics;
 internal sealed class Ports
 {
     private readonly double[] _ohms;
-    private readonly double[] _rootOfOhms;
     private readonly bool[] _isOneIsland;
+    private readonly Lazy<PortPassages> _passages;
 
     /// <summary>Lists the ports of a network.</summary>
     public Ports(ResistorNetwork network, IReadOnlyList<(int A, int B)> pairs)
@@ -24,7 +24,7 @@ internal sealed class Ports
         }
 
         Nodes = [.. placeOf.OrderBy(pair => pair.Value).Select(pair => pair.Key)];
-        _rootOfOhms = Array.ConvertAll(_ohms, Math.Sqrt);
+        _passages = new(() => new PortPassages(network, pairs));
         Islands = Array.ConvertAll(Nodes, network.Islands.Of);
 
         int Place(int node) => placeOf.TryGetValue(node, out var place) ? place : placeOf[node] = placeOf.Count;
@@ -42,8 +42,8 @@ internal sealed class Ports
     /// <summary>The places of each port's two nodes in <see cref="Nodes"/>.</summary>
     public (int A, int B)[] Pairs { get; }
 
-    /// <summary>Square root of <see cref="Ohms"/>.</summary>
-    public double RootOfOhms(int port) => _rootOfOhms[port];
+    /// <summary>The blocks on the way of each port.</summary>
+    public PortPassages Passages => _passages.Value;
 
     /// <summary>Resistance of a port in ohms; infinite when its two nodes do not hang together.</summary>
     public double Ohms(int port) => _ohms[port];

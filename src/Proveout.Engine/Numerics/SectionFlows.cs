@@ -31,6 +31,18 @@ internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network
     /// <summary>Where the current of an update enters and leaves a section: below zero when it does not pass it.</summary>
     public (int Entry, int Exit) EndsIn(int update, int section) => (StretchOf(update, section).Entry, StretchOf(update, section).Exit);
 
+    /// <summary>Amperes that run through a joint from its node on one side.</summary>
+    /// <param name="node">That node.</param>
+    /// <param name="update">The update whose ampere runs.</param>
+    /// <param name="joint">Index of the joint.</param>
+    public double AmperesFrom(int node, int update, int joint)
+    {
+        var (ofA, ofB) = (pieces.Joints[joint].SectionOfA, pieces.Joints[joint].SectionOfB);
+        var below = _sections[ofA].Joint == joint ? ofA : ofB;
+        var up = StretchOf(update, below).AmperesUp;
+        return _sections[below].Gate == node ? up : -up;
+    }
+
     /// <summary>Volts of a node in a section while one ampere enters at the one end of an update and leaves at the other, to a constant of the section.</summary>
     public DoubleDouble Volts(int update, int section, int node) => network.Blocks.Volts(StretchOf(update, section).Flow, node);
 
@@ -84,7 +96,7 @@ internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network
     private void FindTrees()
     {
         for (var section = 0; section < _count; section++)
-            _sections[section] = new Section(-1, -1, -1, DoubleDouble.Zero, -1);
+            _sections[section] = new Section(-1, -1, -1, DoubleDouble.Zero, -1, -1);
         var end = 0;
         for (var section = 0; section < _count; section++)
         {
@@ -93,19 +105,20 @@ internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network
             _sections[section] = _sections[section] with { Depth = 0 };
             _order[end++] = section;
             for (var next = end - 1; next < end; next++)
-                foreach (var joint in pieces.Joints)
+                for (var joint = 0; joint < pieces.Joints.Length; joint++)
                 {
-                    Hang(joint.SectionOfA, joint.A, joint.SectionOfB, joint.B, joint.Ohms, _order[next], ref end);
-                    Hang(joint.SectionOfB, joint.B, joint.SectionOfA, joint.A, joint.Ohms, _order[next], ref end);
+                    var (a, b, ofA, ofB, ohms, _) = pieces.Joints[joint];
+                    Hang(ofB, new Section(ofA, b, a, ohms, joint, -1), _order[next], ref end);
+                    Hang(ofA, new Section(ofB, a, b, ohms, joint, -1), _order[next], ref end);
                 }
         }
     }
 
-    private void Hang(int above, int gateAbove, int below, int gate, DoubleDouble ohms, int from, ref int end)
+    private void Hang(int below, Section section, int from, ref int end)
     {
-        if (above != from || _sections[below].Depth >= 0)
+        if (section.Above != from || _sections[below].Depth >= 0)
             return;
-        _sections[below] = new Section(above, gate, gateAbove, ohms, _sections[above].Depth + 1);
+        _sections[below] = section with { Depth = _sections[from].Depth + 1 };
         _order[end++] = below;
     }
 
@@ -143,8 +156,8 @@ internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network
             }
     }
 
-    // The section above in its tree, the joint to it by the nodes where it ends, and how many are above.
-    private readonly record struct Section(int Above, int Gate, int GateAbove, DoubleDouble Ohms, int Depth);
+    // The section above in its tree, the joint to it with the nodes where it ends, and how many are above.
+    private readonly record struct Section(int Above, int Gate, int GateAbove, DoubleDouble Ohms, int Joint, int Depth);
 
     // Where the current of an update enters and leaves a section, how much of it runs to the section above, and what is added to its volts.
     private struct Stretch

@@ -13,7 +13,6 @@ internal sealed class LimitPorts
     private readonly ElementSwitches _switches;
     private readonly Lazy<PortMasks> _masks;
     private readonly Lazy<LoadPorts> _loads;
-    private readonly Lazy<PortPaths> _paths;
     private readonly Lazy<PortPaths> _closedPaths;
 
     /// <summary>Lists the ports.</summary>
@@ -37,7 +36,6 @@ internal sealed class LimitPorts
         Ports = new Ports((atHigh ? rest.High : rest.Low).Network, pairs);
         _masks = new(() => new PortMasks(Ports));
         _loads = new(() => new LoadPorts(Ports));
-        _paths = new(() => new PortPaths(Ports.Network, pairs));
         _closedPaths = new(() => new PortPaths(atHigh ? rest.ClosedHigh : rest.ClosedLow, pairs));
         Anchored = [.. pairs.SelectMany(pair => new[] { pair.A, pair.B }).Concat(operated.SelectMany(element => new[] { element.A, element.B })).Distinct()];
         Operated = [.. operated.Select(element => (element, _switches.Operate(element))).Where(item => item.Item2.DeltaConductance.High != 0)];
@@ -63,9 +61,6 @@ internal sealed class LimitPorts
 
     /// <summary>The ports that junctions and insulation can alter, and those that are open.</summary>
     public LoadPorts Loads => _loads.Value;
-
-    /// <summary>The ports that a change within an island alters.</summary>
-    public PortPaths Paths => _paths.Value;
 
     /// <summary>The ports that a change may alter wherever the controls stand.</summary>
     public PortPaths ClosedPaths => _closedPaths.Value;

@@ -56,7 +56,7 @@ internal sealed class LimitWorker(LimitPorts ports, LimitWorker? likewise = null
             return;
         }
 
-        Network.AddTouched(ports.Paths, mask);
+        Network.AddTouched(mask);
     }
 
     /// <summary>True when the fault joins the two pieces that the leads of an open port are on.</summary>

@@ -1,0 +1,226 @@
+using System.Runtime.Intrinsics;
+
+namespace Proveout.Engine.Numerics;
+
+/// <summary>The ports within one island that a change of the network alters, and what it leaves of them. Reused from change to change by one thread.</summary>
+/// <remarks>
+/// Block by block on the ways of the updates: the volts that an update sets up in a block between the nodes where a port passes it add up along the port's way to those at the port. All of
+/// them have one sign, for beyond a node that the two ways share both go on alike, and what a current to that node sets up is nowhere negative; so nothing is lost by adding. Bridges that
+/// are altered add what they have more. The corrections by the inverse of the updates (<see cref="ChangedNetwork"/>) are then taken of four ports at a time. A port whose way passes a bridge
+/// that is cut, one whose nodes are in different pieces, and one that doubles cannot tell, is not a number here.
+/// </remarks>
+internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPieces pieces)
+{
+    private static readonly int Lanes = Vector256<double>.Count;
+
+    // Each product of the sum is right to a few units in the last place of a double, 1.1e-16; so the result is right to 1e-10 or better.
+    private const double LeastShare = 1e-5;
+    private const double Negligible = 1e-10;
+
+    private readonly BlockVolts _volts = new();
+    private readonly (int Turn, int Row)[] _rowOf = new (int, int)[ports.Pairs.Length];
+    private int _turn;
+    private int _count;
+    private int _updates;
+
+    // By rows of ports that the change concerns, in groups of as many as one register takes; in each group the volts of the first update, then those of the next.
+    private int[] _port = [];
+    private double[] _before = [];
+    private double[] _ohms = [];
+    private double[] _atPort = [];
+    private double[] _inverse = [];
+
+    /// <summary>Takes the change that the network has now.</summary>
+    public void Take()
+    {
+        (_count, _updates) = (0, network.Pieces.Updates.Length);
+        _turn++;
+        AddBridges();
+        if (_updates > 0 && !IsOneFlow())
+        {
+            AddFlows();
+            Correct();
+        }
+
+        if (!network.Pieces.AreSections)
+            LeaveOutParted();
+    }
+
+    /// <summary>True when a port is altered, or is not a number here.</summary>
+    /// <param name="port">Number of the port.</param>
+    /// <param name="ohms">What the change leaves of it.</param>
+    public bool Alters(int port, out double ohms)
+    {
+        var (turn, row) = _rowOf[port];
+        ohms = turn == _turn ? _ohms[row] : 0;
+        return turn == _turn && IsAltered(row);
+    }
+
+    /// <summary>Sets the bits of those that are altered, or are not a number here.</summary>
+    public void AddTo(Span<ulong> mask)
+    {
+        for (var row = 0; row < _count; row++)
+            if (IsAltered(row))
+                mask[_port[row] / 64] |= 1UL << (_port[row] % 64);
+    }
+
+    private bool IsAltered(int row) => !(Math.Abs(_ohms[row] - _before[row]) <= Negligible * _before[row]);
+
+    private void AddBridges()
+    {
+        var bridges = ports.Network.Bridges;
+        foreach (var run in network.Pieces.Sections)
+            if (bridges.NodeAt(run.Start) is var below && bridges.EdgeAbove(below) is >= 0 and var edge)
+                AddBridge(below, edge);
+    }
+
+    private void AddBridge(int below, int edge)
+    {
+        var joint = network.Pieces.JointOf(edge);
+        var more = joint < 0 ? double.NaN : DoubleDouble.Difference(network.Pieces.Joints[joint].Ohms, (DoubleDouble)1 / ports.Network.EdgeOf(edge).Conductance);
+        var passages = ports.Passages.Of(below);
+        foreach (var passage in passages)
+        {
+            ref var ohms = ref OhmsOf(passage.Port);
+            ohms = ohms + more is var left && left >= LeastShare * ports.Ohms(passage.Port) ? left : double.NaN;
+        }
+
+        for (var update = 0; joint >= 0 && update < _updates; update++)
+            if (network.Flows.AmperesFrom(below, update, joint) is not 0 and var amperes)
+            {
+                _volts.Take(network.Pieces.Joints[joint].Ohms * amperes);
+                Add(update, passages);
+            }
+    }
+
+    // One update in one block, as most are: ports that it leaves alone are passed over at once.
+    private bool IsOneFlow()
+    {
+        if (_updates != 1 || network.Pieces.Sections.Count != 1)
+            return false;
+        var (entry, exit) = network.Flows.EndsIn(0, 0);
+        var way = new BlockWay(ports.Network.Bridges, entry, exit);
+        if (!way.MoveNext() || way.First != entry || way.Last != exit)
+            return false;
+        var passages = ports.Passages.Of(way.Current);
+        if (passages.Length > 0)
+            ports.Network.Blocks.Volts(way.Current, entry, exit, _volts);
+        var siemens = (double)network.Inverse[0, 0];
+        var least = Math.Abs(siemens) / Negligible;
+        foreach (var (port, fromA, toB) in passages)
+            if (_volts.Between(fromA, toB) is var volts && ports.Ohms(port) is var ohms && !(least * volts * volts <= ohms))
+                OhmsOf(port) = ohms - (siemens * volts * volts) is var left && left >= LeastShare * (ohms + (Math.Abs(siemens) * volts * volts)) ? left : double.NaN;
+        return true;
+    }
+
+    private void AddFlows()
+    {
+        for (var update = 0; update < _updates; update++)
+            for (var section = 0; section < network.Pieces.Sections.Count; section++)
+                if (network.Flows.EndsIn(update, section) is var (entry, exit) && entry != exit)
+                    AddFlow(update, entry, exit);
+    }
+
+    private void AddFlow(int update, int entry, int exit)
+    {
+        var way = new BlockWay(ports.Network.Bridges, entry, exit);
+        while (way.MoveNext())
+            if (ports.Passages.Of(way.Current) is { Length: > 0 } passages)
+            {
+                ports.Network.Blocks.Volts(way.Current, way.First, way.Last, _volts);
+                Add(update, passages);
+            }
+    }
+
+    private void Add(int update, ReadOnlySpan<Passage> passages)
+    {
+        foreach (var (port, fromA, toB) in passages)
+        {
+            var row = RowOf(port);
+            _atPort[(((row / Lanes * _updates) + update) * Lanes) + (row % Lanes)] += _volts.Between(fromA, toB);
+        }
+    }
+
+    // A new row may move the rows, so it comes first.
+    private ref double OhmsOf(int port)
+    {
+        var row = RowOf(port);
+        return ref _ohms[row];
+    }
+
+    private int RowOf(int port)
+    {
+        ref var found = ref _rowOf[port];
+        if (found.Turn != _turn)
+        {
+            if (_count % Lanes == 0)
+                AddGroup();
+            found = (_turn, _count++);
+            (_port[found.Row], _before[found.Row], _ohms[found.Row]) = (port, ports.Ohms(port), ports.Ohms(port));
+        }
+
+        return found.Row;
+    }
+
+    private void AddGroup()
+    {
+        if (_port.Length < _count + Lanes)
+        {
+            Array.Resize(ref _port, 2 * (_count + Lanes));
+            Array.Resize(ref _before, _port.Length);
+            Array.Resize(ref _ohms, _port.Length);
+        }
+
+        if (_atPort.Length < (_count + Lanes) * _updates)
+            Array.Resize(ref _atPort, 2 * (_count + Lanes) * _updates);
+        Array.Clear(_atPort, _count * _updates, Lanes * _updates);
+    }
+
+    private void Correct()
+    {
+        TakeInverse();
+        for (var first = 0; first < _count; first += Lanes)
+        {
+            var (before, ohms) = (Vector256.LoadUnsafe(ref _before[first]), Vector256.LoadUnsafe(ref _ohms[first]));
+            var (sum, magnitude) = SumOf(ref _atPort[first * _updates]);
+            var left = ohms - sum;
+            var isTold = Vector256.GreaterThanOrEqual(left, LeastShare * (Vector256.Max(before, ohms) + magnitude));
+            Vector256.ConditionalSelect(isTold, left, Vector256.Create(double.NaN)).StoreUnsafe(ref _ohms[first]);
+        }
+    }
+
+    // What the updates take from four ports, and the sum of its terms without their signs.
+    private (Vector256<double> Sum, Vector256<double> Magnitude) SumOf(ref double atPort)
+    {
+        var (sum, magnitude) = (Vector256<double>.Zero, Vector256<double>.Zero);
+        for (var row = 0; row < _updates; row++)
+        {
+            var volts = Vector256.LoadUnsafe(ref atPort, (nuint)(row * Lanes));
+            for (var column = 0; column <= row; column++)
+            {
+                var term = volts * Vector256.LoadUnsafe(ref atPort, (nuint)(column * Lanes)) * _inverse[(row * _updates) + column];
+                sum += term;
+                magnitude += Vector256.Abs(term);
+            }
+        }
+
+        return (sum, magnitude);
+    }
+
+    private void LeaveOutParted()
+    {
+        for (var row = 0; row < _count; row++)
+            if (!pieces.IsOnePiece(_port[row]))
+                _ohms[row] = double.NaN;
+    }
+
+    // The matrix is symmetric: each entry beside its diagonal stands for two.
+    private void TakeInverse()
+    {
+        if (_inverse.Length < _updates * _updates)
+            _inverse = new double[_updates * _updates];
+        for (var row = 0; row < _updates; row++)
+            for (var column = 0; column <= row; column++)
+                _inverse[(row * _updates) + column] = (column < row ? 2 : 1) * (double)network.Inverse[row, column];
+    }
+}

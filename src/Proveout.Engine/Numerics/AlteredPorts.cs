@@ -136,8 +136,8 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
     {
         foreach (var (port, fromA, toB) in passages)
         {
-            var row = RowOf(port);
-            _atPort[(((row / Lanes * _updates) + update) * Lanes) + (row % Lanes)] += _volts.Between(fromA, toB);
+            var row = (uint)RowOf(port);
+            _atPort[(((row / (uint)Lanes * (uint)_updates) + (uint)update) * (uint)Lanes) + (row % (uint)Lanes)] += _volts.Between(fromA, toB);
         }
     }
 
@@ -173,7 +173,7 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
 
         if (_atPort.Length < (_count + Lanes) * _updates)
             Array.Resize(ref _atPort, 2 * (_count + Lanes) * _updates);
-        Array.Clear(_atPort, _count * _updates, Lanes * _updates);
+        _atPort.AsSpan(_count * _updates, Lanes * _updates).Clear();
     }
 
     private void Correct()

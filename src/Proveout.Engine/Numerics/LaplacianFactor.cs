@@ -117,6 +117,16 @@ internal sealed class LaplacianFactor
     public DoubleDouble[] Column(int source)
     {
         var potential = new DoubleDouble[_order.Length];
+        Solve(source, potential);
+        return potential;
+    }
+
+    /// <summary>The same in room that the caller has.</summary>
+    /// <param name="source">The node.</param>
+    /// <param name="potential">Takes the potentials of all nodes, in volts.</param>
+    public void Solve(int source, Span<DoubleDouble> potential)
+    {
+        potential.Clear();
         potential[source] = 1;
         for (var position = _position[source]; position < _order.Length; position++)
         {
@@ -140,8 +150,6 @@ internal sealed class LaplacianFactor
                 value += multipliers[index] * potential[later[index]];
             potential[node] = value;
         }
-
-        return potential;
     }
 
     // The multipliers hold minus the off-diagonal entries first, that is conductances.

@@ -1,3 +1,5 @@
+using System.Buffers;
+
 namespace Proveout.Engine.Numerics;
 
 /// <summary>Transfer resistances of a block of a network with more than two nodes, which is grounded at its top. Safe for use from several threads.</summary>
@@ -7,6 +9,7 @@ internal sealed class LoopBlock
     private const long MostKeptValues = 1 << 22;
 
     private readonly LaplacianFactor _factor;
+    private readonly int _size;
     private readonly BlockColumn?[]? _columns;
 
     /// <summary>Factors a block.</summary>
@@ -14,7 +17,7 @@ internal sealed class LoopBlock
     /// <param name="toTop">Conductance in siemens between each node and the top, in the order of the places.</param>
     public LoopBlock(IReadOnlyList<Edge> edges, DoubleDouble[] toTop)
     {
-        _factor = new LaplacianFactor(toTop.Length, edges, toTop);
+        (_size, _factor) = (toTop.Length, new LaplacianFactor(toTop.Length, edges, toTop));
         _columns = (long)toTop.Length * toTop.Length <= MostKeptValues ? new BlockColumn?[toTop.Length + 1] : null;
     }
 
@@ -33,5 +36,13 @@ internal sealed class LoopBlock
         return _columns[place] ?? Interlocked.CompareExchange(ref _columns[place], Solve(place), null) ?? _columns[place]!;
     }
 
-    private BlockColumn Solve(int place) => new(_factor.Column(place - 1));
+    private BlockColumn Solve(int place)
+    {
+        var room = ArrayPool<DoubleDouble>.Shared.Rent(_size);
+        var volts = room.AsSpan(0, _size);
+        _factor.Solve(place - 1, volts);
+        var column = new BlockColumn(volts);
+        ArrayPool<DoubleDouble>.Shared.Return(room);
+        return column;
+    }
 }

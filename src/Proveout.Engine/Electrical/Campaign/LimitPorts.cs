@@ -113,12 +113,20 @@ internal sealed class LimitPorts
         changes.AddRange(Tied);
         foreach (var (element, change) in Operated)
         {
-            var found = faulty.FirstOrDefault(candidate => candidate is Cut or Invert && candidate.ChangedElement == element.Index);
+            var found = MovedBy(faulty, element.Index);
             if (found is null)
                 changes.Add(change);
             else if (found is Invert && changes.Remove(change) && _switches.Touch(element) is { } touch)
                 changes.Add(touch);
         }
+    }
+
+    private static ElementChange? MovedBy(IReadOnlyList<ElementChange> faulty, int element)
+    {
+        for (var index = 0; index < faulty.Count; index++)
+            if (faulty[index] is Cut or Invert && faulty[index].ChangedElement == element)
+                return faulty[index];
+        return null;
     }
 
     /// <summary>True when a change can alter a port.</summary>

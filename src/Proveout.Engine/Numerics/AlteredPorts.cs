@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Runtime.Intrinsics;
 
 namespace Proveout.Engine.Numerics;
@@ -24,9 +25,9 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
     private int _updates;
 
     // By rows of ports that the change concerns, in groups of as many as one register takes; in each group the volts of the first update, then those of the next.
-    private int[] _port = [];
-    private double[] _before = [];
-    private double[] _ohms = [];
+    private readonly int[] _port = new int[RowsFor(ports)];
+    private readonly double[] _before = new double[RowsFor(ports)];
+    private readonly double[] _ohms = new double[RowsFor(ports)];
     private double[] _atPort = [];
     private double[] _inverse = [];
 
@@ -35,6 +36,7 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
     {
         (_count, _updates) = (0, network.Pieces.Updates.Length);
         _turn++;
+        _atPort = ArrayPool<double>.Shared.Rent(_port.Length * _updates);
         AddBridges();
         if (_updates > 0 && !IsOneFlow())
         {
@@ -42,6 +44,7 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
             Correct();
         }
 
+        ArrayPool<double>.Shared.Return(_atPort);
         if (!network.Pieces.AreSections)
             LeaveOutParted();
     }
@@ -81,7 +84,7 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
         var passages = ports.Passages.Of(below);
         foreach (var passage in passages)
         {
-            ref var ohms = ref OhmsOf(passage.Port);
+            ref var ohms = ref _ohms[RowOf(passage.Port)];
             ohms = ohms + more is var left && left >= LeastShare * ports.Ohms(passage.Port) ? left : double.NaN;
         }
 
@@ -109,7 +112,7 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
         var least = Math.Abs(siemens) / Negligible;
         foreach (var (port, fromA, toB) in passages)
             if (_volts.Between(fromA, toB) is var volts && ports.Ohms(port) is var ohms && !(least * volts * volts <= ohms))
-                OhmsOf(port) = ohms - (siemens * volts * volts) is var left && left >= LeastShare * (ohms + (Math.Abs(siemens) * volts * volts)) ? left : double.NaN;
+                _ohms[RowOf(port)] = ohms - (siemens * volts * volts) is var left && left >= LeastShare * (ohms + (Math.Abs(siemens) * volts * volts)) ? left : double.NaN;
         return true;
     }
 
@@ -124,12 +127,48 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
     private void AddFlow(int update, int entry, int exit)
     {
         var way = new BlockWay(ports.Network.Bridges, entry, exit);
+        // Bridges in a row are passed one after the other, on the way from either end.
+        var (one, other) = (default(BridgeRow), default(BridgeRow));
         while (way.MoveNext())
-            if (ports.Passages.Of(way.Current) is { Length: > 0 } passages)
+        {
+            var row = ports.Passages.RowOf(way.Current);
+            if (row.Count == 0)
+                continue;
+            if (ports.Network.Bridges.SizeOf(way.Current) > 1)
             {
                 ports.Network.Blocks.Volts(way.Current, way.First, way.Last, _volts);
-                Add(update, passages);
+                Add(update, ports.Passages.Of(row));
+                continue;
             }
+
+            var ohms = ports.Network.Blocks.BridgeOhms(way.Current);
+            if (way.First != way.Current)
+                ohms = -ohms;
+            if (row == one.Row)
+            {
+                one.Ohms += ohms;
+            }
+            else if (row == other.Row)
+            {
+                other.Ohms += ohms;
+            }
+            else
+            {
+                Add(update, one);
+                (one, other) = (other, new BridgeRow { Row = row, Ohms = ohms });
+            }
+        }
+
+        Add(update, one);
+        Add(update, other);
+    }
+
+    private void Add(int update, BridgeRow bridges)
+    {
+        if (bridges.Row.Count == 0)
+            return;
+        _volts.Take(bridges.Ohms);
+        Add(update, ports.Passages.Of(bridges.Row));
     }
 
     private void Add(int update, ReadOnlySpan<Passage> passages)
@@ -141,20 +180,13 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
         }
     }
 
-    // A new row may move the rows, so it comes first.
-    private ref double OhmsOf(int port)
-    {
-        var row = RowOf(port);
-        return ref _ohms[row];
-    }
-
     private int RowOf(int port)
     {
         ref var found = ref _rowOf[port];
         if (found.Turn != _turn)
         {
             if (_count % Lanes == 0)
-                AddGroup();
+                _atPort.AsSpan(_count * _updates, Lanes * _updates).Clear();
             found = (_turn, _count++);
             (_port[found.Row], _before[found.Row], _ohms[found.Row]) = (port, ports.Ohms(port), ports.Ohms(port));
         }
@@ -162,19 +194,7 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
         return found.Row;
     }
 
-    private void AddGroup()
-    {
-        if (_port.Length < _count + Lanes)
-        {
-            Array.Resize(ref _port, 2 * (_count + Lanes));
-            Array.Resize(ref _before, _port.Length);
-            Array.Resize(ref _ohms, _port.Length);
-        }
-
-        if (_atPort.Length < (_count + Lanes) * _updates)
-            Array.Resize(ref _atPort, 2 * (_count + Lanes) * _updates);
-        _atPort.AsSpan(_count * _updates, Lanes * _updates).Clear();
-    }
+    private static int RowsFor(Ports ports) => (ports.Pairs.Length + Lanes - 1) / Lanes * Lanes;
 
     private void Correct()
     {
@@ -212,6 +232,13 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
         for (var row = 0; row < _count; row++)
             if (!pieces.IsOnePiece(_port[row]))
                 _ohms[row] = double.NaN;
+    }
+
+    // What the way of a current passes of bridges that the same ports pass, below zero from the upper end to the lower.
+    private struct BridgeRow
+    {
+        public (int Start, int Count) Row;
+        public DoubleDouble Ohms;
     }
 
     // The matrix is symmetric: each entry beside its diagonal stands for two.

@@ -75,8 +75,11 @@ internal sealed class BlockTree
         if (_blocks[block] is { } loops)
             volts.Take(entry == top ? null : loops.Column(PlaceOf(entry)), exit == top ? null : loops.Column(PlaceOf(exit)));
         else
-            volts.Take(entry == top ? _ohms[top] - _ohms[block] : _ohms[block] - _ohms[top]);
+            volts.Take(entry == top ? -BridgeOhms(block) : BridgeOhms(block));
     }
+
+    /// <summary>Resistance in ohms of a block of two nodes.</summary>
+    public DoubleDouble BridgeOhms(int block) => _ohms[block] - _ohms[_bridges.TopOf(block)];
 
     private BlockFlow FlowIn(int block, int entry, int exit) =>
         new(entry, exit, block, _bridges.TopOf(block), ColumnIn(block, entry), ColumnIn(block, exit));

@@ -8,7 +8,10 @@ internal sealed class Ports
     private readonly Lazy<PortPassages> _passages;
 
     /// <summary>Lists the ports of a network.</summary>
-    public Ports(ResistorNetwork network, IReadOnlyList<(int A, int B)> pairs)
+    /// <param name="network">The network.</param>
+    /// <param name="pairs">The nodes of each port.</param>
+    /// <param name="likewise">The same ports of another network; where its graph is the same, their ways are taken from it.</param>
+    public Ports(ResistorNetwork network, IReadOnlyList<(int A, int B)> pairs, Ports? likewise = null)
     {
         Network = network;
         var placeOf = new Dictionary<int, int>();
@@ -24,7 +27,7 @@ internal sealed class Ports
         }
 
         Nodes = [.. placeOf.OrderBy(pair => pair.Value).Select(pair => pair.Key)];
-        _passages = new(() => new PortPassages(network, pairs));
+        _passages = likewise is not null && network.HasGraphOf(likewise.Network) ? likewise._passages : new(() => new PortPassages(network, pairs));
         Islands = Array.ConvertAll(Nodes, network.Islands.Of);
 
         int Place(int node) => placeOf.TryGetValue(node, out var place) ? place : placeOf[node] = placeOf.Count;

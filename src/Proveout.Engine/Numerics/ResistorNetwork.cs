@@ -14,14 +14,21 @@ internal sealed class ResistorNetwork
     /// <summary>Makes a network.</summary>
     /// <param name="nodeCount">Number of nodes.</param>
     /// <param name="edges">Its resistors, each with a conductance above zero.</param>
-    public ResistorNetwork(int nodeCount, Edge[] edges)
+    /// <param name="likewise">Another network; where its resistors lie between the same nodes in the same order, what depends on that alone is taken from it.</param>
+    public ResistorNetwork(int nodeCount, Edge[] edges, ResistorNetwork? likewise = null)
     {
         NodeCount = nodeCount;
         _edges = edges;
+        _blocks = new Lazy<BlockTree>(() => new BlockTree(this));
+        if (likewise is not null && HasGraphOf(likewise))
+        {
+            (_islands, _steps, _bridges, _cutLabels) = (likewise._islands, likewise._steps, likewise._bridges, likewise._cutLabels);
+            return;
+        }
+
         _islands = new Islands(nodeCount, edges.Select(edge => (edge.A, edge.B)));
         _steps = Steps(nodeCount, edges);
         _bridges = new Lazy<Bridges>(() => new Bridges(this));
-        _blocks = new Lazy<BlockTree>(() => new BlockTree(this));
         _cutLabels = new Lazy<CutLabels>(() => new CutLabels(this));
     }
 
@@ -51,6 +58,17 @@ internal sealed class ResistorNetwork
 
     /// <summary>The node where an island is grounded.</summary>
     public int AnchorOf(int island) => _islands.Members(island)[0];
+
+    /// <summary>True when the resistors of two networks lie between the same nodes in the same order, whatever they are.</summary>
+    public bool HasGraphOf(ResistorNetwork other)
+    {
+        if (NodeCount != other.NodeCount || EdgeCount != other.EdgeCount)
+            return false;
+        for (var edge = 0; edge < _edges.Length; edge++)
+            if (_edges[edge].A != other._edges[edge].A || _edges[edge].B != other._edges[edge].B)
+                return false;
+        return true;
+    }
 
     /// <summary>Resistance between two nodes in ohms; infinite when they do not hang together.</summary>
     public double Resistance(int a, int b) =>

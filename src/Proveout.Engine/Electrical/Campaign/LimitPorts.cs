@@ -17,26 +17,27 @@ internal sealed class LimitPorts
 
     /// <summary>Lists the ports.</summary>
     /// <param name="rest">The network with all controls at rest.</param>
-    /// <param name="atHigh">True for the limit of high resistances.</param>
     /// <param name="pairs">The ports.</param>
     /// <param name="operated">Elements that the operated control switches.</param>
     /// <param name="tied">Two nodes that a person joins by a short lead for these checks; null when none.</param>
     /// <param name="everyIsland">True when a change of an island without ports matters too, as junctions lead there.</param>
+    /// <param name="low">The same ports at the limit of low resistances; null for that limit.</param>
     public LimitPorts(
         StateNetwork rest,
-        bool atHigh,
         (int A, int B)[] pairs,
         NetworkElement[] operated,
         (int A, int B)? tied = null,
-        bool everyIsland = false)
+        bool everyIsland = false,
+        LimitPorts? low = null)
     {
+        var atHigh = low is not null;
         HasStrays = !atHigh;
         Changes = new FaultChanges(rest, atHigh);
         _switches = atHigh ? rest.SwitchesAtHigh : rest.SwitchesAtLow;
-        Ports = new Ports((atHigh ? rest.High : rest.Low).Network, pairs);
+        Ports = new Ports((atHigh ? rest.High : rest.Low).Network, pairs, low?.Ports);
         _masks = new(() => new PortMasks(Ports));
         _loads = new(() => new LoadPorts(Ports));
-        _closedPaths = new(() => new PortPaths(atHigh ? rest.ClosedHigh : rest.ClosedLow, pairs));
+        _closedPaths = low?._closedPaths ?? new(() => new PortPaths(rest.Closed, pairs));
         Anchored = [.. pairs.SelectMany(pair => new[] { pair.A, pair.B }).Concat(operated.SelectMany(element => new[] { element.A, element.B })).Distinct()];
         Operated = [.. operated.Select(element => (element, _switches.Operate(element))).Where(item => item.Item2.DeltaConductance.High != 0)];
         Tied = tied is var (one, two) ? [EdgeChange.Add(one, two, 1 / JointBands.Joint.High)] : [];

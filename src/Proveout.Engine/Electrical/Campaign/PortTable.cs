@@ -24,8 +24,8 @@ internal sealed class PortTable : ICheckTable
         _hasInsulation = Array.Exists(candidates, candidate => candidate.Mode is InsulationMode);
         var pairs = Array.ConvertAll(candidates, candidate => (candidate.A, candidate.B));
         (int, int)[] ports = [.. pairs, .. (diodes ?? []).Select(diode => (diode.A, diode.B))];
-        Low = new LimitPorts(rest, atHigh: false, ports, operated, tied, diodes is { Length: > 0 });
-        High = new LimitPorts(rest, atHigh: true, ports, operated, tied);
+        Low = new LimitPorts(rest, ports, operated, tied, diodes is { Length: > 0 });
+        High = new LimitPorts(rest, ports, operated, tied, low: Low);
         Good = Array.ConvertAll(pairs, pair => rest.Resistance(pair.A, pair.B));
         if (Low.HasControls)
             Good = new PortWorker(this).LimitsAtRest();

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Proveout.Engine.Faults;
 
 namespace Proveout.Engine.Electrical;
@@ -10,7 +11,7 @@ namespace Proveout.Engine.Electrical;
 /// <param name="LeadHighOhms">Most that the leads and the touch of their tips add, in ohms.</param>
 /// <param name="Seconds">Time that one reading takes once the set-up stands.</param>
 public sealed record ResistanceMode(
-    string Kind, string Setting, IReadOnlyList<MeterRange> Ranges, double LeadLowOhms, double LeadHighOhms, double Seconds)
+    string Kind, string Setting, ImmutableArray<MeterRange> Ranges, double LeadLowOhms, double LeadHighOhms, double Seconds)
     : MeterMode(Kind, Setting, "Ω", Seconds)
 {
     // A value just above one range may still be shown on it, and one just below may already be shown on the next.
@@ -48,7 +49,7 @@ public sealed record ResistanceMode(
         SecondsAFourWire);
 
     /// <inheritdoc/>
-    public override IEnumerable<double> Steps => Ranges.Take(Ranges.Count - 1).Select(range => (range.FullScale * (1 - RangeOverlap)) - LeadHighOhms);
+    public override IEnumerable<double> Steps => Ranges.Take(Ranges.Length - 1).Select(range => (range.FullScale * (1 - RangeOverlap)) - LeadHighOhms);
 
     /// <inheritdoc/>
     public override ReadingInterval Shown(double low, double high)
@@ -57,7 +58,7 @@ public sealed record ResistanceMode(
         high += LeadHighOhms;
         var shown = new ReadingInterval(double.PositiveInfinity, double.NegativeInfinity);
         var bottom = double.NegativeInfinity;
-        for (var index = 0; index < Ranges.Count; index++)
+        for (var index = 0; index < Ranges.Length; index++)
         {
             var range = Ranges[index];
             var top = range.FullScale * (1 + RangeOverlap);

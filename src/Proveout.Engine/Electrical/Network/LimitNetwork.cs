@@ -8,7 +8,10 @@ internal sealed class LimitNetwork
     private readonly int[] _edgeOf;
 
     /// <summary>Makes the network of the elements with a conductance above zero.</summary>
-    public LimitNetwork(WiringNetwork wiring, Func<NetworkElement, double> conductanceSiemens)
+    /// <param name="wiring">The wiring.</param>
+    /// <param name="conductanceSiemens">Conductance of each element.</param>
+    /// <param name="likewise">The same at another limit, where it is made already.</param>
+    public LimitNetwork(WiringNetwork wiring, Func<NetworkElement, double> conductanceSiemens, LimitNetwork? likewise = null)
     {
         _edgeOf = new int[wiring.Elements.Count];
         var edges = new List<Edge>(wiring.Elements.Count);
@@ -20,7 +23,7 @@ internal sealed class LimitNetwork
                 edges.Add(new Edge(element.A, element.B, conductance));
         }
 
-        Network = new ResistorNetwork(wiring.Nodes.Count, [.. edges]);
+        Network = new ResistorNetwork(wiring.Nodes.Count, [.. edges], likewise?.Network);
     }
 
     /// <summary>The network of resistors.</summary>

@@ -15,8 +15,7 @@ internal sealed class StateNetwork : IStateReadings
     private readonly Lazy<StrayEnds> _strayEnds;
     private readonly Lazy<ElementSwitches> _switchesAtLow;
     private readonly Lazy<ElementSwitches> _switchesAtHigh;
-    private readonly Lazy<ResistorNetwork> _closedLow;
-    private readonly Lazy<ResistorNetwork> _closedHigh;
+    private readonly Lazy<ResistorNetwork> _closed;
     private readonly ConcurrentStack<JunctionWays> _idleWays = [];
 
     /// <summary>Makes the network of a state.</summary>
@@ -29,9 +28,8 @@ internal sealed class StateNetwork : IStateReadings
         StrayPaths = strays ?? new StrayPaths(wiring);
         _conducts = [.. wiring.Elements.Select(element => Conducts(wiring, state, element))];
         Low = new LimitNetwork(wiring, element => Conducts(element) ? 1 / element.LowOhms : 0);
-        High = new LimitNetwork(wiring, element => Conducts(element) ? 1 / element.HighOhms : 0);
-        _closedLow = new(() => new LimitNetwork(wiring, element => ConductsWhenClosed(element) ? 1 / element.LowOhms : 0).Network);
-        _closedHigh = new(() => new LimitNetwork(wiring, element => ConductsWhenClosed(element) ? 1 / element.HighOhms : 0).Network);
+        High = new LimitNetwork(wiring, element => Conducts(element) ? 1 / element.HighOhms : 0, Low);
+        _closed = new(() => new LimitNetwork(wiring, element => ConductsWhenClosed(element) ? 1 / element.LowOhms : 0).Network);
         Strays = StrayPaths.Of(Low.Network.Islands, LeastVolts);
         _switchesAtLow = new(() => new ElementSwitches(wiring, this, atHigh: false));
         _switchesAtHigh = new(() => new ElementSwitches(wiring, this, atHigh: true));
@@ -65,11 +63,8 @@ internal sealed class StateNetwork : IStateReadings
     /// <summary>Changes <see cref="High"/> by elements.</summary>
     public ElementSwitches SwitchesAtHigh => _switchesAtHigh.Value;
 
-    /// <summary>The graph of <see cref="Low"/> with every contact closed, which holds the graph of every control operated.</summary>
-    public ResistorNetwork ClosedLow => _closedLow.Value;
-
-    /// <summary>The same of <see cref="High"/>.</summary>
-    public ResistorNetwork ClosedHigh => _closedHigh.Value;
+    /// <summary>The graph of <see cref="Low"/> with every contact closed, which holds the graphs of both limits with every control operated.</summary>
+    public ResistorNetwork Closed => _closed.Value;
 
     /// <inheritdoc/>
     public bool Conducts(NetworkElement element) => _conducts[element.Index];

@@ -30,6 +30,9 @@ internal sealed class ChangedWay(PathVolts paths)
         return _meeting < 0 ? double.PositiveInfinity : Sum();
     }
 
+    /// <summary>The way in the machine as designed; its volts are infinite when there is none below what shows as over range.</summary>
+    public VoltWay Designed(int red, int black) => Volts(red, black, []) is var volts && double.IsFinite(volts) ? new VoltWay(volts, Elements()) : VoltWay.None;
+
     // A fault is asked for many ports in turn, and at each for many elements.
     private void Take(IReadOnlyList<ElementChange> changes)
     {
@@ -56,16 +59,16 @@ internal sealed class ChangedWay(PathVolts paths)
         if (!side.TryTake(out var node))
             return;
         foreach (var (element, next, own) in paths.StepsAt(node, isBackward))
-            Reach(side, other, node, next, _isChanged[element] ? paths.VoltsOf(element, own, _changes) : own);
+            Reach(side, other, node, next, element, _isChanged[element] ? paths.VoltsOf(element, own, _changes) : own);
         foreach (var join in _joins)
             if (join.A == node || join.B == node)
-                Reach(side, other, node, join.A == node ? join.B : join.A, paths.VoltsOf(join));
+                Reach(side, other, node, join.A == node ? join.B : join.A, -1, paths.VoltsOf(join));
     }
 
-    private void Reach(Side side, Side other, int from, int to, double own)
+    private void Reach(Side side, Side other, int from, int to, int element, double own)
     {
         var onward = side.VoltsAt(from) + own;
-        if (onward >= paths.OpenVolts || !side.Reach(to, onward, from, own))
+        if (onward >= paths.OpenVolts || !side.Reach(to, onward, new Origin(from, element, own)))
             return;
         if (onward + other.VoltsAt(to) is var whole && whole < _best)
             (_best, _meeting) = (whole, to);
@@ -74,23 +77,35 @@ internal sealed class ChangedWay(PathVolts paths)
     private double Sum()
     {
         var volts = _fromRed.VoltsAt(_meeting);
-        for (var node = _meeting; _toBlack.Next(node) is var (next, own) && next >= 0; node = next)
-            volts += own;
+        for (var node = _meeting; _toBlack.OriginOf(node) is { Node: >= 0 } origin; node = origin.Node)
+            volts += origin.Volts;
         return volts >= paths.OpenVolts ? double.PositiveInfinity : volts;
     }
+
+    private int[] Elements()
+    {
+        var elements = new List<int>();
+        foreach (var side in new[] { _fromRed, _toBlack })
+            for (var node = _meeting; side.OriginOf(node) is { Node: >= 0 } origin; node = origin.Node)
+                elements.Add(origin.Element);
+        return [.. elements];
+    }
+
+    // From where a node is reached, and along what; an element below zero stands for a contact that a fault makes.
+    private readonly record struct Origin(int Node, int Element, double Volts);
 
     // What is reached from one lead.
     private sealed class Side
     {
         private readonly double[] _volts;
-        private readonly (int Node, double Volts)[] _next;
+        private readonly Origin[] _origins;
         private readonly List<int> _reached = [];
         private readonly PriorityQueue<int, double> _queue = new();
 
         public Side(int nodeCount)
         {
             _volts = new double[nodeCount];
-            _next = new (int, double)[nodeCount];
+            _origins = new Origin[nodeCount];
             Array.Fill(_volts, double.PositiveInfinity);
         }
 
@@ -101,7 +116,7 @@ internal sealed class ChangedWay(PathVolts paths)
 
         public double VoltsAt(int node) => _volts[node];
 
-        public (int Node, double Volts) Next(int node) => _next[node];
+        public Origin OriginOf(int node) => _origins[node];
 
         public void Start(int node)
         {
@@ -109,7 +124,7 @@ internal sealed class ChangedWay(PathVolts paths)
                 _volts[reached] = double.PositiveInfinity;
             _reached.Clear();
             _queue.Clear();
-            Reach(node, 0, -1, 0);
+            Reach(node, 0, new Origin(-1, -1, 0));
         }
 
         public bool TryTake(out int node)
@@ -120,13 +135,13 @@ internal sealed class ChangedWay(PathVolts paths)
             return false;
         }
 
-        public bool Reach(int node, double volts, int from, double own)
+        public bool Reach(int node, double volts, Origin origin)
         {
             if (_volts[node] <= volts)
                 return false;
             if (double.IsPositiveInfinity(_volts[node]))
                 _reached.Add(node);
-            (_volts[node], _next[node]) = (volts, (from, own));
+            (_volts[node], _origins[node]) = (volts, origin);
             _queue.Enqueue(node, volts);
             return true;
         }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Proveout.Engine.Machine;
 
 namespace Proveout.Engine.Electrical;
@@ -15,6 +16,7 @@ internal sealed class PathVolts
     private readonly bool _plugsApart;
     private readonly (int Element, int Other, double Volts)[][] _steps;
     private readonly (int Element, int Other, double Volts)[][] _stepsTo;
+    private readonly ConcurrentStack<ChangedWay> _idle = [];
 
     /// <summary>Prepares the ways of one state of the machine.</summary>
     public PathVolts(WiringNetwork wiring, StateNetwork state, DiodeTestMode mode)
@@ -56,23 +58,10 @@ internal sealed class PathVolts
     /// <summary>The best way in the machine as designed; its volts are infinite when there is none below what shows as over range.</summary>
     public VoltWay Best(int red, int black)
     {
-        var reached = new Dictionary<int, (double Volts, int Element, int From)> { [red] = (0, -1, -1) };
-        var queue = new PriorityQueue<int, double>([(red, 0)]);
-        while (queue.TryDequeue(out var node, out var volts))
-        {
-            if (node == black)
-                return new VoltWay(volts, Trace(reached, black));
-            if (volts > reached[node].Volts)
-                continue;
-            foreach (var (element, other, own) in _steps[node])
-                if (volts + own is var onward && onward < _mode.LeastOpenVolts && !(reached.TryGetValue(other, out var known) && known.Volts <= onward))
-                {
-                    reached[other] = (onward, element, node);
-                    queue.Enqueue(other, onward);
-                }
-        }
-
-        return VoltWay.None;
+        var way = _idle.TryPop(out var idle) ? idle : new ChangedWay(this);
+        var best = way.Designed(red, black);
+        _idle.Push(way);
+        return best;
     }
 
     /// <summary>The steps from a node, along the current or against it, under a fault.</summary>
@@ -105,13 +94,4 @@ internal sealed class PathVolts
     public double VoltsOf(Join join) => join.ByPlug && _plugsApart ? double.PositiveInfinity : Volts(join.HighOhms);
 
     private double Volts(double ohms) => ohms * _mode.MostAmperes;
-
-    private static int[] Trace(Dictionary<int, (double Volts, int Element, int From)> reached, int black)
-    {
-        var elements = new List<int>();
-        for (var node = black; reached[node].From >= 0; node = reached[node].From)
-            if (reached[node].Element >= 0)
-                elements.Add(reached[node].Element);
-        return [.. elements];
-    }
 }

@@ -32,6 +32,45 @@ public sealed class ChangedWayTests
         Assert.True(closed > 500 && open > 500, $"{closed} ways and {open} that are none: the trial says little.");
     }
 
+    [Fact]
+    public void Elements_of_the_best_way_in_the_machine_as_designed_lead_from_red_to_black_at_its_volts()
+    {
+        var wiring = WiringNetworkBuilder.Build(Repository.Design("pennywort"));
+        var paths = new PathVolts(wiring, new StateNetwork(wiring, new MachineState(false, [])), MeterMode.DiodeTest);
+        var found = 0;
+        for (var red = 0; red < paths.NodeCount; red += 29)
+        {
+            var plain = Plain(paths, red, []);
+            for (var black = 0; black < paths.NodeCount; black += 7)
+            {
+                if (black == red)
+                    continue;
+                var way = paths.Best(red, black);
+                Assert.True(way.Volts.Equals(plain[black]) || Math.Abs((way.Volts / plain[black]) - 1) < 1e-12, $"{way.Volts} for {plain[black]}");
+                if (double.IsFinite(way.Volts))
+                    Assert.Equal(way.Volts, Along(paths, red, black, way.Elements), way.Volts * 1e-12);
+                found += way.Elements.Length > 1 ? 1 : 0;
+            }
+        }
+
+        Assert.True(found > 200, $"{found} ways of several elements: the trial says little.");
+    }
+
+    // Volts from red to black along some elements alone, each passed once.
+    private static double Along(PathVolts paths, int red, int black, int[] elements)
+    {
+        var (volts, node, left) = (0.0, red, elements.ToHashSet());
+        while (node != black)
+        {
+            var step = Assert.Single(paths.StepsAt(node, isBackward: false).ToArray(), candidate => left.Contains(candidate.Element));
+            left.Remove(step.Element);
+            (volts, node) = (volts + step.Volts, step.Other);
+        }
+
+        Assert.Empty(left);
+        return volts;
+    }
+
     private static int NodeNear(WiringFault fault, WiringNetwork wiring, Random random) =>
         fault.Changes.SelectMany(change => change.NodesIn(wiring)).OrderBy(_ => random.Next()).First();
 

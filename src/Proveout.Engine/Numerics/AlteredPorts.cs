@@ -38,7 +38,7 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
         _turn++;
         _atPort = ArrayPool<double>.Shared.Rent(_port.Length * _updates);
         AddBridges();
-        if (_updates > 0 && !IsOneFlow())
+        if (_updates > 0 && !TookOneFlow())
         {
             AddFlows();
             Correct();
@@ -97,7 +97,7 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
     }
 
     // One update in one block, as most are: ports that it leaves alone are passed over at once.
-    private bool IsOneFlow()
+    private bool TookOneFlow()
     {
         if (_updates != 1 || network.Pieces.Sections.Count != 1)
             return false;
@@ -174,11 +174,10 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
     private void Add(int update, ReadOnlySpan<Passage> passages)
     {
         foreach (var (port, fromA, toB) in passages)
-        {
-            var row = (uint)RowOf(port);
-            _atPort[(((row / (uint)Lanes * (uint)_updates) + (uint)update) * (uint)Lanes) + (row % (uint)Lanes)] += _volts.Between(fromA, toB);
-        }
+            _atPort[PlaceOf(RowOf(port), update)] += _volts.Between(fromA, toB);
     }
+
+    private int PlaceOf(int row, int update) => (((row / Lanes * _updates) + update) * Lanes) + (row % Lanes);
 
     private int RowOf(int port)
     {

@@ -130,6 +130,15 @@ internal sealed class LimitPorts
         return null;
     }
 
+    /// <summary>True when a port, or an element that the operated control switches, ends on one of some islands.</summary>
+    public bool EndsOnAny(List<int> islands)
+    {
+        foreach (var island in islands)
+            if (_holdsIsland[island])
+                return true;
+        return false;
+    }
+
     /// <summary>True when a change can alter a port.</summary>
     public bool IsReachedBy(List<EdgeChange> changes)
     {

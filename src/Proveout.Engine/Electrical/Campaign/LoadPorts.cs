@@ -36,6 +36,14 @@ internal sealed class LoadPorts
                 Add(changed.Runs, run, mask);
     }
 
+    /// <summary>Sets the bits of those that end on some islands.</summary>
+    public void Add(List<int> islands, Span<ulong> mask)
+    {
+        foreach (var island in islands)
+            foreach (var (_, port) in _ends.AsSpan(_firstAt[_bridges.NumberOf(_islands.Members(island)[0])].._firstAt[_bridges.EndOf(_islands.Members(island)[0])]))
+                mask[port / 64] |= 1UL << (port % 64);
+    }
+
     // A port that a change closes ends on two islands: it is enough to ask those of the smaller.
     private bool IsAsked(ChangedPieces changed, ChangedStrays strays, int run) =>
         IslandOf(changed.Runs[run]) is var island && (!strays.Keeps(island, changed.Runs[run].Piece) || LargestIn(changed, changed.Runs[run].Piece) != island);

@@ -28,7 +28,11 @@ internal sealed class PortTable : ICheckTable
         High = new LimitPorts(rest, ports, operated, tied, low: Low);
         Good = Array.ConvertAll(pairs, pair => rest.Resistance(pair.A, pair.B));
         if (Low.HasControls)
-            Good = new PortWorker(this).LimitsAtRest();
+        {
+            var worker = new PortWorker(this);
+            Good = worker.LimitsAtRest();
+            PartsStrays = worker.MovesPieces && worker.ChangedStrays.PartsGroups();
+        }
     }
 
     /// <inheritdoc/>
@@ -45,6 +49,9 @@ internal sealed class PortTable : ICheckTable
 
     /// <summary>The network with all controls at rest.</summary>
     public StateNetwork Rest { get; }
+
+    /// <summary>True when the operated control parts what junctions and insulation join, so that a fault may join it otherwise than with all controls at rest.</summary>
+    public bool PartsStrays { get; }
 
     /// <summary>The candidates.</summary>
     public CandidateCheck[] Candidates { get; }

@@ -61,12 +61,25 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
         Array.Clear(_beside);
         _low.AddTouched(_touched);
         _high.AddTouched(_touched);
-        if (MovesPieces && !table.Low.HasControls)
-            table.Low.Loads.Add(_low.Network.Pieces, ChangedStrays, _beside);
+        if (MovesPieces)
+            AddBeside();
         for (var word = 0; word < _touched.Length; word++)
             for (var left = _touched[word] | _beside[word]; left != 0; left &= left - 1)
                 if (BitOperations.TrailingZeroCount(left) is var bit && (word * 64) + bit is var index && index < table.Candidates.Length)
                     AddResponse(index, (_touched[word] >> bit & 1) != 0, checks, intervals);
+    }
+
+    private void AddBeside()
+    {
+        var moved = ChangedStrays.MovedIslands;
+        if (table.Low.HasControls)
+        {
+            table.Low.Masks.Add(moved, _touched);
+            return;
+        }
+
+        table.Low.Loads.Add(_low.Network.Pieces, ChangedStrays, _beside);
+        table.Low.Loads.Add(moved, _beside);
     }
 
     // A fault that concerns no port, whether contacts are open or closed, and leaves the junctions and the insulation of their pieces and of the contacts
@@ -79,6 +92,8 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
             return true;
         if (!atRest.MovesPieces)
             return false;
+        if (table.PartsStrays || table.Low.EndsOnAny(atRest.ChangedStrays.MovedIslands))
+            return true;
         var (pieces, islands) = (atRest.Low.Network.Pieces, table.Rest.Low.Network.Islands);
         foreach (var node in table.Low.Anchored)
             if (pieces.Of(node) is > 0 and var piece && !atRest.ChangedStrays.Keeps(islands.Of(node), piece))

@@ -36,9 +36,29 @@ internal sealed class ChangedStrays
     /// <summary>True when junctions and insulation may join what they did not join before, or no longer join what they joined.</summary>
     public bool IsRegrouped { get; private set; }
 
+    /// <summary>Islands that the change does not touch, but that junctions and insulation now join to others than before.</summary>
+    public List<int> MovedIslands => _moved;
+
     /// <summary>True when a piece is touched by the very junctions and insulation that touched a touched island.</summary>
     public bool Keeps(int island, int piece) =>
         !IsRegrouped && (_heirs[_changed!.TouchedIslands.IndexOf(island)] is > 0 and var heir ? heir == piece : !_heirs.Contains(piece));
+
+    /// <summary>True when junctions and insulation no longer join all that they joined.</summary>
+    public bool PartsGroups()
+    {
+        var rootAfter = new Dictionary<int, int>();
+        for (var run = 0; IsRegrouped && run < _changed!.Runs.Count; run++)
+        {
+            if (_sums.EndsOn(run) == 0)
+                continue;
+            var before = _rest.Pieces.RootOf(_rest.IslandAt(_changed.Runs[run].Start));
+            var after = _rootOf[NumberOf(_changed.Runs[run].Piece)];
+            if (!rootAfter.TryAdd(before, after) && rootAfter[before] != after)
+                return true;
+        }
+
+        return false;
+    }
 
     /// <summary>Sums up what touches the pieces of a change that parts or joins some; good until the next call.</summary>
     /// <param name="changed">The pieces.</param>

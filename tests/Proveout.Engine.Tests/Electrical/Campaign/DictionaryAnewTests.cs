@@ -13,7 +13,7 @@ public sealed class DictionaryAnewTests
     [Theory]
     [InlineData("pennywort", 3)]
     [InlineData("quarrymoor", 15)]
-    [InlineData("alderbrook", 45)]
+    [InlineData("alderbrook", 9)]
     public void Every_resistance_in_every_set_up_is_that_of_a_network_built_anew(string sample, int step)
     {
         var campaign = new WiringCampaign(Repository.Design(sample));

@@ -86,7 +86,7 @@ internal sealed class BlockTree
 
     // The top of a block is its ground.
     private BlockColumn? ColumnIn(int block, int node) =>
-        _bridges.BlockOf(node) != block ? null : _blocks[block] is { } loops ? loops.Column(PlaceOf(node)) : new BlockColumn([_ohms[node] - _ohms[_bridges.TopOf(block)]]);
+        _bridges.BlockOf(node) != block ? null : _blocks[block] is { } loops ? loops.Column(PlaceOf(node)) : new BlockColumn([BridgeOhms(block)]);
 
     // In the block below whose top it lies.
     private int PlaceOf(int node) => _bridges.PlaceIn(_bridges.BlockOf(node), node);

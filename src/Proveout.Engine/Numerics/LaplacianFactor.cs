@@ -113,15 +113,7 @@ internal sealed class LaplacianFactor
         return selves;
     }
 
-    /// <summary>Potentials of all nodes, in volts, for one ampere fed into a node and taken from ground.</summary>
-    public DoubleDouble[] Column(int source)
-    {
-        var potential = new DoubleDouble[_order.Length];
-        Solve(source, potential);
-        return potential;
-    }
-
-    /// <summary>The same in room that the caller has.</summary>
+    /// <summary>Potentials of all nodes for one ampere fed into a node and taken from ground.</summary>
     /// <param name="source">The node.</param>
     /// <param name="potential">Takes the potentials of all nodes, in volts.</param>
     public void Solve(int source, Span<DoubleDouble> potential)

@@ -43,12 +43,6 @@ internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network
         return _sections[below].Gate == node ? up : -up;
     }
 
-    /// <summary>Volts of a node in a section while one ampere enters at the one end of an update and leaves at the other, to a constant of the section.</summary>
-    public DoubleDouble Volts(int update, int section, int node) => network.Blocks.Volts(StretchOf(update, section).Flow, node);
-
-    /// <summary>Volts that are added to those of the current's way within a section to make potentials of all sections comparable.</summary>
-    public DoubleDouble LevelOf(int update, int section) => StretchOf(update, section).Level;
-
     /// <summary>Potential of a node in volts, to a constant of its tree, while one ampere enters at the one end of an update and leaves at the other.</summary>
     public DoubleDouble At(int update, int node) => At(StretchOf(update, pieces.SectionOf(node)), node);
 

@@ -76,7 +76,8 @@ public sealed class SingleResistanceTests
                 edges.Add(new Edge(a, b, edge.Conductance));
             else
                 toAnchor[Math.Max(a, b)] += edge.Conductance;
-        var column = new LaplacianFactor(members.Length, edges, toAnchor).Column(Array.IndexOf(members, fed));
+        var column = new DoubleDouble[members.Length];
+        new LaplacianFactor(members.Length, edges, toAnchor).Solve(Array.IndexOf(members, fed), column);
         return node => node == network.AnchorOf(island) ? DoubleDouble.Zero : column[Array.IndexOf(members, node)];
     }
 

@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace Proveout.Engine.Numerics;
@@ -12,7 +13,7 @@ namespace Proveout.Engine.Numerics;
 /// </remarks>
 internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPieces pieces)
 {
-    private static readonly int Lanes = Vector256<double>.Count;
+    private static int Lanes => Vector256<double>.Count;
 
     // Each product of the sum is right to a few units in the last place of a double, 1.1e-16; so the result is right to 1e-10 or better.
     private const double LeastShare = 1e-5;
@@ -177,20 +178,24 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
             _atPort[PlaceOf(RowOf(port), update)] += _volts.Between(fromA, toB);
     }
 
-    private int PlaceOf(int row, int update) => (((row / Lanes * _updates) + update) * Lanes) + (row % Lanes);
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private int PlaceOf(int row, int update) => ((row & -Lanes) * _updates) + (update * Lanes) + (row & (Lanes - 1));
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private int RowOf(int port)
     {
-        ref var found = ref _rowOf[port];
-        if (found.Turn != _turn)
-        {
-            if (_count % Lanes == 0)
-                _atPort.AsSpan(_count * _updates, Lanes * _updates).Clear();
-            found = (_turn, _count++);
-            (_port[found.Row], _before[found.Row], _ohms[found.Row]) = (port, ports.Ohms(port), ports.Ohms(port));
-        }
+        var (turn, row) = _rowOf[port];
+        return turn == _turn ? row : NewRow(port);
+    }
 
-        return found.Row;
+    private int NewRow(int port)
+    {
+        var row = _count++;
+        if ((row & (Lanes - 1)) == 0)
+            _atPort.AsSpan(row * _updates, Lanes * _updates).Clear();
+        _rowOf[port] = (_turn, row);
+        (_port[row], _before[row], _ohms[row]) = (port, ports.Ohms(port), ports.Ohms(port));
+        return row;
     }
 
     private static int RowsFor(Ports ports) => (ports.Pairs.Length + Lanes - 1) / Lanes * Lanes;

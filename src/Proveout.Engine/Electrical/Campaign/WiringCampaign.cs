@@ -14,6 +14,7 @@ public sealed class WiringCampaign
     private readonly CandidateCheck[] _candidates;
     private readonly Lazy<ReadingReason>[] _reasons;
     private readonly Lazy<ICheckTable[]> _tables;
+    private readonly SeriesElements _series;
 
     /// <summary>Prepares the campaign: network, set-ups, candidate checks with their expectations, faults.</summary>
     /// <param name="design">The machine; every reference in it resolves.</param>
@@ -29,6 +30,7 @@ public sealed class WiringCampaign
         _reasons = [.. _setUps.Select(setUp => new Lazy<ReadingReason>(() => new ReadingReason(Context.Wiring, setUp.State)))];
         _candidates = [.. CandidateChecks.Of(Context, _setUps, RestOf)];
         _tables = new Lazy<ICheckTable[]>(MakeTables);
+        _series = SeriesAt(_candidates);
         Faults = [.. WiringFaultRules.Generate(Context)];
     }
 
@@ -67,6 +69,7 @@ public sealed class WiringCampaign
     {
         var tables = Tables();
         var responses = new FaultResponse[Faults.Count];
+        var first = _series.FirstAlike(Faults);
         var idle = new ConcurrentStack<FaultResponder>();
         var done = 0;
         Parallel.For(
@@ -76,7 +79,8 @@ public sealed class WiringCampaign
             () => idle.TryPop(out var ready) ? ready : new FaultResponder(tables),
             (fault, _, responder) =>
             {
-                responses[fault] = responder.Respond(Faults[fault]);
+                if (first[fault] == fault)
+                    responses[fault] = responder.Respond(Faults[fault]);
                 if (Interlocked.Increment(ref done) is var count && (count % FaultsAReport == 0 || count == Faults.Count))
                     progress?.Report((double)count / Faults.Count);
                 return responder;
@@ -86,7 +90,7 @@ public sealed class WiringCampaign
             [.. _setUps.Select(setUp => setUp.Text)],
             [.. _candidates.Select(candidate => candidate.Check)],
             [.. Faults.Select(fault => fault.Fault)],
-            responses);
+            Array.ConvertAll(first, like => responses[like]));
     }
 
     /// <summary>What every candidate check may show when several faults are made at once; of a sound machine when none is.</summary>
@@ -132,6 +136,14 @@ public sealed class WiringCampaign
         }
 
         return [.. tables];
+    }
+
+    // Junctions and insulation are elements too: where one ends, the two that stand in series are not alone.
+    private SeriesElements SeriesAt(CandidateCheck[] candidates)
+    {
+        var looked = candidates.SelectMany(candidate => new[] { candidate.A, candidate.B, candidate.TiedTo ?? candidate.A }).ToHashSet();
+        var ends = Context.Wiring.Elements.SelectMany(element => new[] { (element.A, element.Index), (element.B, element.Index) });
+        return new SeriesElements(Context.Wiring, ends, (node, _, _) => !looked.Contains(node.Index));
     }
 
     private static bool AreSimulatedTogether(MeterMode one, MeterMode other) =>

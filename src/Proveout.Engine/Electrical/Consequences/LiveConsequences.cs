@@ -93,26 +93,23 @@ public sealed class LiveConsequences
         : changes.All(change => change is Cut) && changes.Count > 0 ? new(Severity.Hidden, "Nothing shows: another path carries the current, or nothing hangs on it.")
         : Nothing;
 
-    // For each fault the first that is electrically the same.
-    private int[] FirstAlike(IReadOnlyList<WiringFault> faults)
-    {
-        var series = new SeriesElements(_model);
-        var known = new Dictionary<ElementChange, int>();
-        var first = new int[faults.Count];
-        for (var at = 0; at < faults.Count; at++)
-            first[at] = faults[at].Changes is not [var only] || known.TryAdd(series.AtFirst(only), at) ? at : known[series.AtFirst(only)];
-        return first;
-    }
-
     /// <summary>The worst that each of many faults does, in their order; those that are electrically the same are simulated once.</summary>
     public Consequence[] OfAll(IReadOnlyList<WiringFault> faults, CancellationToken cancellation)
     {
         var consequences = new Consequence[faults.Count];
-        var first = FirstAlike(faults);
+        var first = SeriesIn(_model).FirstAlike(faults);
         int[] different = [.. Enumerable.Range(0, faults.Count).Where(at => first[at] == at)];
         Parallel.ForEach(different, new ParallelOptions { CancellationToken = cancellation }, at => consequences[at] = Of(faults[at].Changes));
         for (var at = 0; at < faults.Count; at++)
             consequences[at] = consequences[first[at]];
         return consequences;
     }
+
+    /// <summary>The elements between which nothing hangs in the energised machine, and nobody touches or protects one alone.</summary>
+    internal static SeriesElements SeriesIn(LiveModel model) => new(
+        model.Context.Wiring,
+        model.Circuit.Branches.SelectMany(branch => new[] { (branch.A, branch.Index), (branch.B, branch.Index) })
+            .Where(end => end.Item1 >= 0 && end.Item1 < model.Context.Wiring.Nodes.Count),
+        (node, one, two) => node.Kind is NodeKind.ConductorEnd or NodeKind.PlugContact
+            && MissingProtection.IsProtective(model, one) == MissingProtection.IsProtective(model, two));
 }

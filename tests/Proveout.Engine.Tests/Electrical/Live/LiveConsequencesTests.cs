@@ -59,7 +59,7 @@ public sealed class LiveConsequencesTests
     public void A_joint_the_copper_and_the_plug_contact_of_one_conductor_stand_in_series()
     {
         var model = LiveSamples.Model("alderbrook");
-        var series = new SeriesElements(model);
+        var series = LiveConsequences.SeriesIn(model);
         var cuts = new[] { "contact-pushed-back:A2.HEAT+", "conductor-missing:W401" }
             .Select(fault => series.AtFirst(Assert.Single(LiveSamples.Fault("alderbrook", fault).Changes)));
 
@@ -71,7 +71,7 @@ public sealed class LiveConsequencesTests
     {
         var bridge = Assert.Single(LiveSamples.Fault("alderbrook", "bridge:F2.1:F2.2").Changes);
 
-        Assert.Same(bridge, new SeriesElements(LiveSamples.Model("alderbrook")).AtFirst(bridge));
+        Assert.Same(bridge, LiveConsequences.SeriesIn(LiveSamples.Model("alderbrook")).AtFirst(bridge));
     }
 
     [Theory]

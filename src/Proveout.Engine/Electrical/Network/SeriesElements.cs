@@ -8,18 +8,15 @@ internal sealed class SeriesElements
 {
     private readonly int[] _first;
 
-    public SeriesElements(LiveModel model)
+    /// <summary>Finds them.</summary>
+    /// <param name="wiring">The wiring.</param>
+    /// <param name="ends">The nodes where branches end, with the branch; one that is an element of the wiring has its number.</param>
+    /// <param name="areAlike">True when nobody looks between two branches, joined at a node where no other ends.</param>
+    public SeriesElements(WiringNetwork wiring, IEnumerable<(int Node, int Branch)> ends, Func<NetworkNode, int, int, bool> areAlike)
     {
-        var wiring = model.Context.Wiring;
         _first = [.. Enumerable.Range(0, wiring.Elements.Count)];
-        var branches = new List<int>[wiring.Nodes.Count];
-        foreach (var branch in model.Circuit.Branches)
-            foreach (var node in (ReadOnlySpan<int>)[branch.A, branch.B])
-                if (node >= 0 && node < branches.Length)
-                    (branches[node] ??= []).Add(branch.Index);
-        foreach (var node in wiring.Nodes)
-            if (node.Kind is NodeKind.ConductorEnd or NodeKind.PlugContact && branches[node.Index] is [var one, var two]
-                && IsMetal(wiring, one) && IsMetal(wiring, two) && MissingProtection.IsProtective(model, one) == MissingProtection.IsProtective(model, two))
+        foreach (var at in ends.ToLookup(end => end.Node, end => end.Branch))
+            if (at.ToArray() is [var one, var two] && IsMetal(wiring, one) && IsMetal(wiring, two) && areAlike(wiring.Nodes[at.Key], one, two))
                 _first[Math.Max(Of(one), Of(two))] = Math.Min(Of(one), Of(two));
     }
 
@@ -30,6 +27,16 @@ internal sealed class SeriesElements
         AddInSeries added => added with { Element = Of(added.Element) },
         _ => change,
     };
+
+    /// <summary>For each fault the first that is electrically the same; those that change more than one element stand for themselves.</summary>
+    public int[] FirstAlike(IReadOnlyList<WiringFault> faults)
+    {
+        var known = new Dictionary<ElementChange, int>();
+        var first = new int[faults.Count];
+        for (var at = 0; at < faults.Count; at++)
+            first[at] = faults[at].Changes is not [var only] || known.TryAdd(AtFirst(only), at) ? at : known[AtFirst(only)];
+        return first;
+    }
 
     private static bool IsMetal(WiringNetwork wiring, int branch) =>
         branch < wiring.Elements.Count && wiring.Elements[branch].Kind is ElementKind.Joint or ElementKind.Mating or ElementKind.Copper;

@@ -5,7 +5,7 @@ namespace Proveout.Engine.Faults;
 public sealed class FaultDictionary
 {
     private readonly FaultResponse[] _responses;
-    private readonly Dictionary<string, int> _checkIndex;
+    private readonly Lazy<Dictionary<string, int>> _checkIndex;
     private readonly Lazy<ShownTable> _shown;
 
     /// <summary>Makes a dictionary.</summary>
@@ -17,7 +17,7 @@ public sealed class FaultDictionary
     {
         ArgumentOutOfRangeException.ThrowIfNotEqual(responses.Length, faults.Count);
         (SetUps, Checks, Faults, _responses) = (setUps, checks, faults, responses);
-        _checkIndex = Enumerable.Range(0, checks.Count).ToDictionary(index => checks[index].Id, StringComparer.Ordinal);
+        _checkIndex = new(() => Enumerable.Range(0, checks.Count).ToDictionary(index => checks[index].Id, StringComparer.Ordinal));
         _shown = new(() => ShownTable.Of(checks, responses));
     }
 
@@ -64,7 +64,7 @@ public sealed class FaultDictionary
     }
 
     /// <summary>Index of the check with an identifier, or null.</summary>
-    public int? IndexOfCheck(string id) => _checkIndex.TryGetValue(id, out var index) ? index : null;
+    public int? IndexOfCheck(string id) => _checkIndex.Value.TryGetValue(id, out var index) ? index : null;
 
     /// <summary>What a fault changes.</summary>
     public FaultResponse ResponseOf(int fault) => _responses[fault];

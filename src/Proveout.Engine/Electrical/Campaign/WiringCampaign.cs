@@ -122,20 +122,39 @@ public sealed class WiringCampaign
     /// <summary>Every check, in the order of the checks.</summary>
     internal ICheckTable[] Tables() => _tables.Value;
 
+    // Diode tests are simulated on the resistances of their set-up, which are made first.
     private ICheckTable[] MakeTables()
     {
-        var tables = new List<ICheckTable>();
-        for (var first = 0; first < _candidates.Length;)
+        var ranges = Ranges();
+        var tables = new ICheckTable[ranges.Count];
+        Parallel.For(0, tables.Length, index =>
+        {
+            if (!IsDiodeTest(ranges[index]))
+                tables[index] = PortTableOf(ranges[index]);
+        });
+        Parallel.For(0, tables.Length, index =>
+        {
+            if (IsDiodeTest(ranges[index]))
+                tables[index] = DiodeTableOf(ranges[index], ranges, tables);
+        });
+        return tables;
+    }
+
+    private bool IsDiodeTest(Range range) => _candidates[range.Start].Mode is DiodeTestMode;
+
+    private List<Range> Ranges()
+    {
+        var ranges = new List<Range>();
+        for (var first = 0; first < _candidates.Length; first = ranges[^1].End.Value)
         {
             var (mode, setUp) = (_candidates[first].Mode, _candidates[first].SetUp);
             var end = first + 1;
             while (end < _candidates.Length && _candidates[end].SetUp == setUp && AreSimulatedTogether(mode, _candidates[end].Mode))
                 end++;
-            tables.Add(TableOf(setUp, _candidates[first..end], first, tables));
-            first = end;
+            ranges.Add(first..end);
         }
 
-        return [.. tables];
+        return ranges;
     }
 
     // Junctions and insulation are elements too: where one ends, the two that stand in series are not alone.
@@ -149,18 +168,21 @@ public sealed class WiringCampaign
     private static bool AreSimulatedTogether(MeterMode one, MeterMode other) =>
         (one is ResistanceMode && other is ResistanceMode) || (one is DiodeTestMode && other is DiodeTestMode);
 
-    private ICheckTable TableOf(int setUp, CandidateCheck[] candidates, int first, List<ICheckTable> before)
+    private DiodeTable DiodeTableOf(Range range, List<Range> ranges, ICheckTable[] tables)
     {
-        if (candidates[0].Mode is DiodeTestMode)
-        {
-            var ports = before.FindIndex(table => table is PortTable { Candidates: [var port, ..] } && port.SetUp == setUp);
-            return new DiodeTable((PortTable)before[ports], ports, _restStates[setUp], Context.Wiring, candidates, first);
-        }
+        var setUp = _candidates[range.Start].SetUp;
+        var ports = ranges.FindIndex(other => _candidates[other.Start].SetUp == setUp && !IsDiodeTest(other));
+        return new DiodeTable((PortTable)tables[ports], ports, _restStates[setUp], Context.Wiring, _candidates[range], range.Start.Value);
+    }
 
+    private PortTable PortTableOf(Range range)
+    {
+        var candidates = _candidates[range];
+        var setUp = candidates[0].SetUp;
         (int, int)? tied = candidates[0].TiedTo is { } node ? (candidates[0].A, node) : null;
         CandidateCheck[] diodes = tied is null ? [.. _candidates.Where(other => other.SetUp == setUp && other.Mode is DiodeTestMode)] : [];
         var rest = RestOf(setUp);
-        return new PortTable(rest, OperatedNetwork.SwitchedBy(Context.Wiring, rest, _setUps[setUp]), candidates, first, tied, diodes);
+        return new PortTable(rest, OperatedNetwork.SwitchedBy(Context.Wiring, rest, _setUps[setUp]), candidates, range.Start.Value, tied, diodes);
     }
 
     internal static ICheckWorker[] Workers(ICheckTable[] tables)

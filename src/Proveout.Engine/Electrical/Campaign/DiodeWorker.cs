@@ -62,7 +62,7 @@ internal sealed class DiodeWorker(DiodeTable table, PortWorker ports) : ICheckWo
         var least = ports.Strays.LeastVolts(lowOhms, pieces.OfA, pieces.OfB, DiodeTable.Mode.LeastAmperes);
         var most = highOhms * DiodeTable.Mode.MostAmperes;
         if (most > least)
-            most = Math.Min(most, table.Ways[index].IsTouchedBy(fault) ? _way.Volts(table.Candidates[index].A, table.Candidates[index].B, fault.Changes) : table.Ways[index].Volts);
+            most = Math.Min(most, table.Ways[index].IsTouchedBy(fault) ? _way.Volts(table.Candidates[index].A, table.Candidates[index].B, fault.Changes, below: most) : table.Ways[index].Volts);
         return (least, Math.Max(least, most));
     }
 }

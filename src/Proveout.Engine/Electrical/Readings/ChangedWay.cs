@@ -15,14 +15,18 @@ internal sealed class ChangedWay(PathVolts paths)
     private double _best;
     private int _meeting;
 
-    /// <summary>The most volts along the best way; infinite when there is none below what shows as over range.</summary>
-    public double Volts(int red, int black, IReadOnlyList<ElementChange> changes)
+    /// <summary>The most volts along the best way; infinite when there is none below what shows as over range, or below another limit.</summary>
+    /// <param name="red">Node of the red lead.</param>
+    /// <param name="black">Node of the black lead.</param>
+    /// <param name="changes">What the fault does.</param>
+    /// <param name="below">Volts from which on a way does not matter.</param>
+    public double Volts(int red, int black, IReadOnlyList<ElementChange> changes, double below = double.PositiveInfinity)
     {
         Take(changes);
-        (_best, _meeting) = (double.PositiveInfinity, -1);
+        (_best, _meeting) = (Math.Min(below, paths.OpenVolts), -1);
         _fromRed.Start(red);
         _toBlack.Start(black);
-        while (_fromRed.LeastAhead + _toBlack.LeastAhead is var least && least < paths.OpenVolts && least < _best)
+        while (_fromRed.LeastAhead + _toBlack.LeastAhead < _best)
             if (_fromRed.Count <= _toBlack.Count)
                 Step(_fromRed, _toBlack, isBackward: false);
             else
@@ -68,7 +72,7 @@ internal sealed class ChangedWay(PathVolts paths)
     private void Reach(Side side, Side other, int from, int to, int element, double own)
     {
         var onward = side.VoltsAt(from) + own;
-        if (onward >= paths.OpenVolts || !side.Reach(to, onward, new Origin(from, element, own)))
+        if (onward >= _best || !side.Reach(to, onward, new Origin(from, element, own)))
             return;
         if (onward + other.VoltsAt(to) is var whole && whole < _best)
             (_best, _meeting) = (whole, to);

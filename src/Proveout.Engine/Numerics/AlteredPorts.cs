@@ -17,7 +17,6 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
 
     // Each product of the sum is right to a few units in the last place of a double, 1.1e-16; so the result is right to 1e-10 or better.
     private const double LeastShare = 1e-5;
-    private const double Negligible = 1e-10;
 
     private readonly BlockVolts _volts = new();
     private readonly (int Turn, int Row)[] _rowOf = new (int, int)[ports.Pairs.Length];
@@ -68,7 +67,7 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
                 mask[_port[row] / 64] |= 1UL << (_port[row] % 64);
     }
 
-    private bool IsAltered(int row) => !(Math.Abs(_ohms[row] - _before[row]) <= Negligible * _before[row]);
+    private bool IsAltered(int row) => !(Math.Abs(_ohms[row] - _before[row]) <= Ports.Unseen * _before[row]);
 
     private void AddBridges()
     {
@@ -110,7 +109,7 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
         if (passages.Length > 0)
             ports.Network.Blocks.Volts(way.Current, entry, exit, _volts);
         var siemens = (double)network.Inverse[0, 0];
-        var least = Math.Abs(siemens) / Negligible;
+        var least = Math.Abs(siemens) / Ports.Unseen;
         foreach (var (port, fromA, toB) in passages)
             if (_volts.Between(fromA, toB) is var volts && ports.Ohms(port) is var ohms && !(least * volts * volts <= ohms))
                 _ohms[RowOf(port)] = ohms - (siemens * volts * volts) is var left && left >= LeastShare * (ohms + (Math.Abs(siemens) * volts * volts)) ? left : double.NaN;

@@ -3,6 +3,9 @@ namespace Proveout.Engine.Numerics;
 /// <summary>Pairs of nodes of a network that are measured again and again.</summary>
 internal sealed class Ports
 {
+    /// <summary>Share of a reading below which a change is none: a hand-held meter tells one part in some thousands, a bench meter one in a million.</summary>
+    public const double Unseen = 1e-7;
+
     private readonly double[] _ohms;
     private readonly bool[] _isOneIsland;
     private readonly Lazy<PortPassages> _passages;

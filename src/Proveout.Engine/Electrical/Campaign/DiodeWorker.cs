@@ -1,5 +1,4 @@
 using System.Numerics;
-using Proveout.Engine.Faults;
 
 namespace Proveout.Engine.Electrical;
 
@@ -10,23 +9,21 @@ internal sealed class DiodeWorker(DiodeTable table, PortWorker ports) : ICheckWo
     private readonly ChangedWay _way = new(table.Paths);
 
     /// <inheritdoc/>
-    public void AddResponses(WiringFault fault, List<int> checks, List<ReadingInterval> intervals)
+    public void AddResponses(WiringFault fault, AlteredReadings readings)
     {
         if (!ports.IsApplied)
             return;
         Ask(fault);
         for (var word = 0; word < _asked.Length; word++)
             for (var left = _asked[word]; left != 0; left &= left - 1)
-                AddResponse((word * 64) + BitOperations.TrailingZeroCount(left), fault, checks, intervals);
+                AddResponse((word * 64) + BitOperations.TrailingZeroCount(left), fault, readings);
     }
 
-    private void AddResponse(int index, WiringFault fault, List<int> checks, List<ReadingInterval> intervals)
+    private void AddResponse(int index, WiringFault fault, AlteredReadings readings)
     {
         var (low, high) = VoltsOf(index, fault);
-        if (PortWorker.Same(low, table.Good[index].LowVolts) && PortWorker.Same(high, table.Good[index].HighVolts))
-            return;
-        checks.Add(table.FirstCheck + index);
-        intervals.Add(DiodeTable.Mode.Shown(low, high));
+        if (!PortWorker.Same(low, table.Good[index].LowVolts) || !PortWorker.Same(high, table.Good[index].HighVolts))
+            readings.Add(table.FirstCheck + index, table.Candidates[index].Check, DiodeTable.Mode.Shown(low, high));
     }
 
     // The candidates that the fault may alter: by resistance, by an element of their way, or by junctions on pieces that part or join.

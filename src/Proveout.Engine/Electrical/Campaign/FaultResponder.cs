@@ -6,16 +6,14 @@ namespace Proveout.Engine.Electrical;
 internal sealed class FaultResponder(ICheckTable[] tables)
 {
     private readonly ICheckWorker[] _workers = WiringCampaign.Workers(tables);
-    private readonly List<int> _checks = [];
-    private readonly List<ReadingInterval> _intervals = [];
+    private readonly AlteredReadings _readings = new();
 
     /// <summary>What a fault changes.</summary>
     public FaultResponse Respond(WiringFault fault)
     {
-        _checks.Clear();
-        _intervals.Clear();
+        _readings.Clear();
         foreach (var worker in _workers)
-            worker.AddResponses(fault, _checks, _intervals);
-        return new FaultResponse([.. _checks], [.. _intervals]);
+            worker.AddResponses(fault, _readings);
+        return _readings.ToResponse();
     }
 }

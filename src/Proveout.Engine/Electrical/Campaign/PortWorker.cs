@@ -1,5 +1,5 @@
 using System.Numerics;
-using Proveout.Engine.Faults;
+using Proveout.Engine.Numerics;
 
 namespace Proveout.Engine.Electrical;
 
@@ -53,7 +53,7 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
     }
 
     /// <inheritdoc/>
-    public void AddResponses(WiringFault fault, List<int> checks, List<ReadingInterval> intervals)
+    public void AddResponses(WiringFault fault, AlteredReadings readings)
     {
         Array.Clear(_touched);
         if ((atRest is not null && !Concerns(fault, atRest)) || !Apply(fault))
@@ -66,7 +66,7 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
         for (var word = 0; word < _touched.Length; word++)
             for (var left = _touched[word] | _beside[word]; left != 0; left &= left - 1)
                 if (BitOperations.TrailingZeroCount(left) is var bit && (word * 64) + bit is var index && index < table.Candidates.Length)
-                    AddResponse(index, (_touched[word] >> bit & 1) != 0, checks, intervals);
+                    AddResponse(index, (_touched[word] >> bit & 1) != 0, readings);
     }
 
     private void AddBeside()
@@ -120,13 +120,11 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
     /// <summary>Limits of a port under the fault in ohms, whatever junctions and insulation do; infinite when over range.</summary>
     public (double LowOhms, double HighOhms) LimitsOf(int index) => AlteredLimits(index, out var low, out var high) ? (low, high) : table.Good[index];
 
-    private void AddResponse(int index, bool isTouched, List<int> checks, List<ReadingInterval> intervals)
+    private void AddResponse(int index, bool isTouched, AlteredReadings readings)
     {
         double low, high;
-        if (!(isTouched || _low.Joins(index) ? AlteredLimits(index, out low, out high) : HasOtherStrays(index, out low, out high)))
-            return;
-        checks.Add(table.FirstCheck + index);
-        intervals.Add(table.Candidates[index].Mode.Shown(low, Math.Max(low, high)));
+        if (isTouched || _low.Joins(index) ? AlteredLimits(index, out low, out high) : HasOtherStrays(index, out low, out high))
+            readings.Add(table.FirstCheck + index, table.Candidates[index].Check, table.Candidates[index].Mode.Shown(low, Math.Max(low, high)));
     }
 
     private bool AlteredLimits(int index, out double low, out double high)
@@ -156,7 +154,7 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
         return table.IsInsulation(index) && Strays.AreNearJunctions(pieceOfA, pieceOfB) ? 0 : Strays.LowerLimit(low, pieceOfA, pieceOfB);
     }
 
-    /// <summary>True when two values are the same to nine digits, or both infinite.</summary>
+    /// <summary>True when no meter tells two values from each other, or both are infinite.</summary>
     /// <remarks>Either may be infinite: the smaller of the two is the measure, so that an opened path never counts as the same.</remarks>
-    public static bool Same(double one, double two) => one.Equals(two) || Math.Abs(one - two) <= 1e-9 * Math.Min(one, two);
+    public static bool Same(double one, double two) => one.Equals(two) || Math.Abs(one - two) <= Ports.Unseen * Math.Min(one, two);
 }

@@ -30,10 +30,10 @@ public sealed class OperatedSetUpTests
         Assert.True(asked > 50 && alike > 50, $"{asked} responses and {alike} without: the trial says little.");
     }
 
-    private static (List<int> Checks, List<ReadingInterval> Intervals) Respond(ICheckWorker worker, WiringFault fault)
+    private static AlteredReadings Respond(ICheckWorker worker, WiringFault fault)
     {
-        var response = (Checks: new List<int>(), Intervals: new List<ReadingInterval>());
-        worker.AddResponses(fault, response.Checks, response.Intervals);
-        return response;
+        var readings = new AlteredReadings();
+        worker.AddResponses(fault, readings);
+        return readings;
     }
 }

@@ -51,13 +51,12 @@ public sealed class WiringInteractions : IFaultInteractions
     public TogetherShows ShowsTogether(ReadOnlySpan<int> faults)
     {
         var merged = TogetherSimulation.Merge(faults.ToArray().Select(fault => _tables.Faults[fault]));
-        List<int> checks = [];
-        List<ReadingInterval> shown = [];
+        var readings = new AlteredReadings();
         foreach (var worker in _workers ??= _tables.NewWorkers())
-            worker.AddResponses(merged, checks, shown);
+            worker.AddResponses(merged, readings);
         return new TogetherShows(
-            [.. checks.Where((check, place) => shown[place].IsDisjointFrom(_tables.ExpectationOf(check)))],
-            checks.Count == 0);
+            [.. readings.Checks.Where((check, place) => readings.Intervals[place].IsDisjointFrom(_tables.ExpectationOf(check)))],
+            readings.IsSameCircuit);
     }
 
     /// <inheritdoc/>

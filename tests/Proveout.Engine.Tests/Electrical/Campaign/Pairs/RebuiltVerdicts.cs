@@ -45,11 +45,10 @@ internal sealed class RebuiltVerdicts
                     catching.Add(_tables[table].FirstCheck + index);
         }
 
-        List<int> checks = [];
-        List<ReadingInterval> shown = [];
+        var readings = new AlteredReadings();
         foreach (var worker in _workers)
-            worker.AddResponses(together, checks, shown);
-        catching.AddRange(checks.Where((check, place) => !_isResistance[check] && shown[place].IsDisjointFrom(_expected[check])));
+            worker.AddResponses(together, readings);
+        catching.AddRange(readings.Checks.Where((check, place) => !_isResistance[check] && readings.Intervals[place].IsDisjointFrom(_expected[check])));
         return [.. catching.Order()];
     }
 

@@ -76,14 +76,19 @@ internal static class DictionaryFile
         for (var place = 0; place < response.Checks.Length; place++)
         {
             var check = dictionary.Checks[response.Checks[place]];
-            if (!kept.Remove(response.Checks[place], out var before))
-                difference.AddUnmatched($"{dictionary.Faults[fault].Id} at {check.Id}: only now, {response.Intervals[place]}, sound {check.Expectation}");
-            else if (!difference.Add(before, response.Intervals[place], check.Expectation))
-                difference.Note($"{dictionary.Faults[fault].Id} at {check.Id}: {before} before, {response.Intervals[place]} now");
+            var isKept = kept.Remove(response.Checks[place], out var before);
+            Compare(isKept ? before : check.Expectation, response.Intervals[place], check, isKept);
         }
 
         foreach (var (check, before) in kept)
-            difference.AddUnmatched($"{dictionary.Faults[fault].Id} at {dictionary.Checks[check].Id}: only before, {before}, sound {dictionary.Checks[check].Expectation}");
+            Compare(before, dictionary.Checks[check].Expectation, dictionary.Checks[check], isInBoth: false);
+
+        // What one of the two does not list reads there as the sound machine does.
+        void Compare(ReadingInterval before, ReadingInterval now, Check check, bool isInBoth)
+        {
+            if (!difference.Add(before, now, check.Expectation, isInBoth))
+                difference.Note($"{dictionary.Faults[fault].Id} at {check.Id}: {before} before, {now} now");
+        }
     }
 
     /// <summary>The flagship, or a generated machine of a number of terminals.</summary>
@@ -116,7 +121,7 @@ internal static class DictionaryFile
         private long _verdicts;
         private double _largest;
 
-        public bool IsNone => _unmatched == 0 && _unequal == 0;
+        public bool IsNone => _unequal == 0;
 
         public List<string> Notes { get; } = [];
 
@@ -126,16 +131,12 @@ internal static class DictionaryFile
                 Notes.Add(what);
         }
 
-        public void AddUnmatched(string what)
-        {
-            _unmatched++;
-            Note(what);
-        }
-
         // False when the two are not the same.
-        public bool Add(ReadingInterval before, ReadingInterval now, ReadingInterval? expectation = null)
+        public bool Add(ReadingInterval before, ReadingInterval now, ReadingInterval? expectation = null, bool isInBoth = true)
         {
             _count++;
+            if (!isInBoth)
+                _unmatched++;
             if (before.Equals(now))
                 return true;
             _unequal++;
@@ -149,7 +150,7 @@ internal static class DictionaryFile
             CultureInfo.InvariantCulture,
             $"""
             {_count:N0} intervals compared: {_unequal:N0} differ, by {_largest:0.0e0} of their value at most
-            {_verdicts} verdicts differ; {_unmatched:N0} intervals are in one dictionary only
+            {_verdicts} verdicts differ; {_unmatched:N0} intervals are listed in one dictionary only; in the other they are those of the sound machine
             """);
 
         private static double Relative(double before, double now) => before.Equals(now) ? 0 : Math.Abs(before - now) / Math.Max(Math.Abs(before), Math.Abs(now));

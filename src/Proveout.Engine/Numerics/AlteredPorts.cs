@@ -27,6 +27,7 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
     // By rows of ports that the change concerns, in groups of as many as one register takes; in each group the volts of the first update, then those of the next.
     private readonly int[] _port = new int[RowsFor(ports)];
     private readonly double[] _before = new double[RowsFor(ports)];
+    private readonly double[] _unseen = new double[RowsFor(ports)];
     private readonly double[] _ohms = new double[RowsFor(ports)];
     private double[] _atPort = [];
     private double[] _inverse = [];
@@ -67,7 +68,7 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
                 mask[_port[row] / 64] |= 1UL << (_port[row] % 64);
     }
 
-    private bool IsAltered(int row) => !(Math.Abs(_ohms[row] - _before[row]) <= Ports.Unseen * _before[row]);
+    private bool IsAltered(int row) => !(Math.Abs(_ohms[row] - _before[row]) <= _unseen[row]);
 
     private void AddBridges()
     {
@@ -109,9 +110,8 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
         if (passages.Length > 0)
             ports.Network.Blocks.Volts(way.Current, entry, exit, _volts);
         var siemens = (double)network.Inverse[0, 0];
-        var least = Math.Abs(siemens) / Ports.Unseen;
         foreach (var (port, fromA, toB) in passages)
-            if (_volts.Between(fromA, toB) is var volts && ports.Ohms(port) is var ohms && !(least * volts * volts <= ohms))
+            if (_volts.Between(fromA, toB) is var volts && ports.Ohms(port) is var ohms && !(Math.Abs(siemens) * volts * volts <= ports.UnseenOhms(port)))
                 _ohms[RowOf(port)] = ohms - (siemens * volts * volts) is var left && left >= LeastShare * (ohms + (Math.Abs(siemens) * volts * volts)) ? left : double.NaN;
         return true;
     }
@@ -193,7 +193,7 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
         if ((row & (Lanes - 1)) == 0)
             _atPort.AsSpan(row * _updates, Lanes * _updates).Clear();
         _rowOf[port] = (_turn, row);
-        (_port[row], _before[row], _ohms[row]) = (port, ports.Ohms(port), ports.Ohms(port));
+        (_port[row], _before[row], _unseen[row], _ohms[row]) = (port, ports.Ohms(port), ports.UnseenOhms(port), ports.Ohms(port));
         return row;
     }
 

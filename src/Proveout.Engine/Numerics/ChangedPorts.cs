@@ -46,7 +46,7 @@ internal sealed class ChangedPorts
     /// <summary>True when the change touches the island of a node of a port.</summary>
     public bool Touches(int port) => (_pieces.At(_ports.Pairs[port].A) | _pieces.At(_ports.Pairs[port].B)) != 0;
 
-    /// <summary>True when the change may alter a port; false when it surely leaves it as it was, to <see cref="Ports.Unseen"/>.</summary>
+    /// <summary>True when the change may alter a port; false when it surely leaves it as it was, to <see cref="Ports.UnseenOhms"/>.</summary>
     /// <param name="port">Number of the port.</param>
     /// <param name="ohms">Resistance after the change; infinite when the port's nodes do not hang together.</param>
     public bool Alters(int port, out double ohms)

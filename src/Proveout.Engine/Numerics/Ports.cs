@@ -3,10 +3,10 @@ namespace Proveout.Engine.Numerics;
 /// <summary>Pairs of nodes of a network that are measured again and again.</summary>
 internal sealed class Ports
 {
-    /// <summary>Share of a reading below which a change is none: a hand-held meter tells one part in some thousands, a bench meter one in a million.</summary>
-    public const double Unseen = 1e-7;
+    private const double UnseenShare = 1e-9;
 
     private readonly double[] _ohms;
+    private readonly double[] _unseenOhms;
     private readonly bool[] _isOneIsland;
     private readonly Lazy<PortPassages> _passages;
 
@@ -14,18 +14,21 @@ internal sealed class Ports
     /// <param name="network">The network.</param>
     /// <param name="pairs">The nodes of each port.</param>
     /// <param name="likewise">The same ports of another network; where its graph is the same, their ways are taken from it.</param>
-    public Ports(ResistorNetwork network, IReadOnlyList<(int A, int B)> pairs, Ports? likewise = null)
+    /// <param name="unseenShares">For each port the share of its resistance below which a change is none; 1e-9 for all when null.</param>
+    public Ports(ResistorNetwork network, IReadOnlyList<(int A, int B)> pairs, Ports? likewise = null, double[]? unseenShares = null)
     {
         Network = network;
         var placeOf = new Dictionary<int, int>();
         Pairs = new (int, int)[pairs.Count];
         _ohms = new double[pairs.Count];
+        _unseenOhms = new double[pairs.Count];
         _isOneIsland = new bool[pairs.Count];
         for (var port = 0; port < Pairs.Length; port++)
         {
             var (a, b) = pairs[port];
             Pairs[port] = (Place(a), Place(b));
             _ohms[port] = network.Resistance(a, b);
+            _unseenOhms[port] = _ohms[port] * (unseenShares?[port] ?? UnseenShare);
             _isOneIsland[port] = network.Islands.Of(a) == network.Islands.Of(b);
         }
 
@@ -53,6 +56,9 @@ internal sealed class Ports
 
     /// <summary>Resistance of a port in ohms; infinite when its two nodes do not hang together.</summary>
     public double Ohms(int port) => _ohms[port];
+
+    /// <summary>Ohms up to which a change of a port's resistance is none.</summary>
+    public double UnseenOhms(int port) => _unseenOhms[port];
 
     /// <summary>The islands of a port's two nodes.</summary>
     public (int OfA, int OfB) IslandsOf(int port) => (Islands[Pairs[port].A], Islands[Pairs[port].B]);

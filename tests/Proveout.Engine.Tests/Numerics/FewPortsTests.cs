@@ -47,6 +47,20 @@ public sealed class FewPortsTests
         });
     }));
 
+    [Theory]
+    [InlineData(1e-7, false)]
+    [InlineData(1e-9, true)]
+    public void A_change_below_the_share_that_a_port_is_given_leaves_it_unaltered(double share, bool isAltered)
+    {
+        Edge[] edges = [new(0, 1, 1), new(0, 1, 1)];
+        var network = new ResistorNetwork(2, edges);
+        var changed = new ChangedPorts(new Ports(network, [(0, 1)], unseenShares: [share]));
+
+        changed.Apply([EdgeChange.Set(0, edges[0], 1 + 2e-8)]);
+
+        Assert.Equal(isAltered, changed.Alters(0, out _));
+    }
+
     [Fact]
     public void Bridges_that_the_same_ports_pass_one_after_the_other_have_one_list()
     {

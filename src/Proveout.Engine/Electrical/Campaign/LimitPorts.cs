@@ -21,6 +21,7 @@ internal sealed class LimitPorts
     /// <param name="operated">Elements that the operated control switches.</param>
     /// <param name="tied">Two nodes that a person joins by a short lead for these checks; null when none.</param>
     /// <param name="everyIsland">True when a change of an island without ports matters too, as junctions lead there.</param>
+    /// <param name="unseenShares">For each port the share of its resistance below which a change is none.</param>
     /// <param name="low">The same ports at the limit of low resistances; null for that limit.</param>
     public LimitPorts(
         StateNetwork rest,
@@ -28,13 +29,14 @@ internal sealed class LimitPorts
         NetworkElement[] operated,
         (int A, int B)? tied = null,
         bool everyIsland = false,
+        double[]? unseenShares = null,
         LimitPorts? low = null)
     {
         var atHigh = low is not null;
         HasStrays = !atHigh;
         Changes = new FaultChanges(rest, atHigh);
         _switches = atHigh ? rest.SwitchesAtHigh : rest.SwitchesAtLow;
-        Ports = new Ports((atHigh ? rest.High : rest.Low).Network, pairs, low?.Ports);
+        Ports = new Ports((atHigh ? rest.High : rest.Low).Network, pairs, low?.Ports, unseenShares);
         _masks = new(() => new PortMasks(Ports));
         _loads = new(() => new LoadPorts(Ports));
         _closedPaths = low?._closedPaths ?? new(() => new PortPaths(rest.Closed, pairs));

@@ -3,7 +3,14 @@ namespace Proveout.Engine.Electrical;
 /// <summary>The ports that are measured in one set-up, with their resistances in the machine as designed.</summary>
 internal sealed class PortTable : ICheckTable
 {
+    // A hand-held meter tells one part in some thousands, a bench meter one in a million.
+    private const double NoMeterTells = 1e-7;
+
+    // Where junctions limit what the sound machine reads: by how much potentials move goes into a resistance with its square.
+    private const double NoJunctionTells = 1e-9;
+
     private readonly bool _hasInsulation;
+    private readonly double[] _unseenShares;
 
     /// <summary>Makes the table of the candidates of one set-up, which follow each other from an index on.</summary>
     /// <param name="rest">The network with all controls at rest and the same plugs apart.</param>
@@ -24,9 +31,10 @@ internal sealed class PortTable : ICheckTable
         _hasInsulation = Array.Exists(candidates, candidate => candidate.Mode is InsulationMode);
         var pairs = Array.ConvertAll(candidates, candidate => (candidate.A, candidate.B));
         (int, int)[] ports = [.. pairs, .. (diodes ?? []).Select(diode => (diode.A, diode.B))];
-        Low = new LimitPorts(rest, ports, operated, tied, diodes is { Length: > 0 });
-        High = new LimitPorts(rest, ports, operated, tied, low: Low);
         Good = Array.ConvertAll(pairs, pair => rest.Resistance(pair.A, pair.B));
+        _unseenShares = [.. ports.Select((_, port) => port < candidates.Length && (operated.Length > 0 || tied is not null || IsSharpened(port)) ? NoJunctionTells : NoMeterTells)];
+        Low = new LimitPorts(rest, ports, operated, tied, diodes is { Length: > 0 }, _unseenShares);
+        High = new LimitPorts(rest, ports, operated, tied, unseenShares: _unseenShares, low: Low);
         if (Low.HasControls)
         {
             var worker = new PortWorker(this);
@@ -59,6 +67,9 @@ internal sealed class PortTable : ICheckTable
     /// <summary>True when a candidate is an insulation test: at 500 V a junction may do anything.</summary>
     public bool IsInsulation(int index) => _hasInsulation && Candidates[index].Mode is InsulationMode;
 
+    /// <summary>True when no one could tell two limits of a port, in ohms, from each other, or both are infinite.</summary>
+    public bool IsSame(int index, double one, double other) => PortWorker.Same(one, other, _unseenShares[index]);
+
     /// <summary>Index of the first of them among all checks.</summary>
     public int FirstCheck { get; }
 
@@ -73,4 +84,8 @@ internal sealed class PortTable : ICheckTable
 
     /// <summary>Limits of each port in the machine as designed, in ohms.</summary>
     public (double LowOhms, double HighOhms)[] Good { get; }
+
+    // Junctions are looked at more closely in the sound machine than under a fault: JunctionBounds.
+    private bool IsSharpened(int index) =>
+        Candidates[index].Mode.Shown(Good[index].LowOhms, Math.Max(Good[index].LowOhms, Good[index].HighOhms)) != Candidates[index].Check.Expectation;
 }

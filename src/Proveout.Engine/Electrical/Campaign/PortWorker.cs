@@ -1,5 +1,4 @@
 using System.Numerics;
-using Proveout.Engine.Numerics;
 
 namespace Proveout.Engine.Electrical;
 
@@ -137,7 +136,7 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
         var (goodLow, goodHigh) = table.Good[index];
         low = !altersLow ? goodLow : low < StrayPieces.NegligibleOhms ? low : WithStrays(low, index);
         high = altersHigh ? high : goodHigh;
-        return !Same(low, goodLow) || !Same(high, goodHigh);
+        return !table.IsSame(index, low, goodLow) || !table.IsSame(index, high, goodHigh);
     }
 
     // The resistances of the port are as they were.
@@ -145,7 +144,7 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
     {
         var (goodLow, goodHigh) = table.Good[index];
         (low, high) = (WithStrays(table.Low.Ports.Ohms(index), index), goodHigh);
-        return !Same(low, goodLow);
+        return !table.IsSame(index, low, goodLow);
     }
 
     private double WithStrays(double low, int index)
@@ -154,7 +153,7 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
         return table.IsInsulation(index) && Strays.AreNearJunctions(pieceOfA, pieceOfB) ? 0 : Strays.LowerLimit(low, pieceOfA, pieceOfB);
     }
 
-    /// <summary>True when no meter tells two values from each other, or both are infinite.</summary>
+    /// <summary>True when two values are the same to a share of either, or both infinite.</summary>
     /// <remarks>Either may be infinite: the smaller of the two is the measure, so that an opened path never counts as the same.</remarks>
-    public static bool Same(double one, double two) => one.Equals(two) || Math.Abs(one - two) <= Ports.Unseen * Math.Min(one, two);
+    public static bool Same(double one, double two, double share = 1e-9) => one.Equals(two) || Math.Abs(one - two) <= share * Math.Min(one, two);
 }

@@ -1,5 +1,4 @@
 using Proveout.Engine.Electrical;
-using Proveout.Engine.Faults;
 using Proveout.Engine.Tests.Samples;
 
 namespace Proveout.Engine.Tests.Electrical.Campaign;

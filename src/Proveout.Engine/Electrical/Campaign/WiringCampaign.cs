@@ -29,7 +29,7 @@ public sealed class WiringCampaign
         _restStates = _setUps.Index().Where(item => item.Item.Operated is null).ToDictionary(item => item.Index, item => new StateNetwork(Context.Wiring, item.Item.State, strays));
         _reasons = [.. _setUps.Select(setUp => new Lazy<ReadingReason>(() => new ReadingReason(Context.Wiring, setUp.State)))];
         _candidates = [.. CandidateChecks.Of(Context, _setUps, RestOf)];
-        _tables = new Lazy<ICheckTable[]>(MakeTables);
+        _tables = new Lazy<ICheckTable[]>(new CheckTables(Context, _setUps, _candidates, RestOf).Make);
         _series = SeriesAt(_candidates);
         Faults = [.. WiringFaultRules.Generate(Context)];
     }
@@ -122,67 +122,12 @@ public sealed class WiringCampaign
     /// <summary>Every check, in the order of the checks.</summary>
     internal ICheckTable[] Tables() => _tables.Value;
 
-    // Diode tests are simulated on the resistances of their set-up, which are made first.
-    private ICheckTable[] MakeTables()
-    {
-        var ranges = Ranges();
-        var tables = new ICheckTable[ranges.Count];
-        Parallel.For(0, tables.Length, index =>
-        {
-            if (!IsDiodeTest(ranges[index]))
-                tables[index] = PortTableOf(ranges[index]);
-        });
-        Parallel.For(0, tables.Length, index =>
-        {
-            if (IsDiodeTest(ranges[index]))
-                tables[index] = DiodeTableOf(ranges[index], ranges, tables);
-        });
-        return tables;
-    }
-
-    private bool IsDiodeTest(Range range) => _candidates[range.Start].Mode is DiodeTestMode;
-
-    private List<Range> Ranges()
-    {
-        var ranges = new List<Range>();
-        for (var first = 0; first < _candidates.Length; first = ranges[^1].End.Value)
-        {
-            var (mode, setUp) = (_candidates[first].Mode, _candidates[first].SetUp);
-            var end = first + 1;
-            while (end < _candidates.Length && _candidates[end].SetUp == setUp && AreSimulatedTogether(mode, _candidates[end].Mode))
-                end++;
-            ranges.Add(first..end);
-        }
-
-        return ranges;
-    }
-
     // Junctions and insulation are elements too: where one ends, the two that stand in series are not alone.
     private SeriesElements SeriesAt(CandidateCheck[] candidates)
     {
         var looked = candidates.SelectMany(candidate => new[] { candidate.A, candidate.B, candidate.TiedTo ?? candidate.A }).ToHashSet();
         var ends = Context.Wiring.Elements.SelectMany(element => new[] { (element.A, element.Index), (element.B, element.Index) });
         return new SeriesElements(Context.Wiring, ends, (node, _, _) => !looked.Contains(node.Index));
-    }
-
-    private static bool AreSimulatedTogether(MeterMode one, MeterMode other) =>
-        (one is ResistanceMode && other is ResistanceMode) || (one is DiodeTestMode && other is DiodeTestMode);
-
-    private DiodeTable DiodeTableOf(Range range, List<Range> ranges, ICheckTable[] tables)
-    {
-        var setUp = _candidates[range.Start].SetUp;
-        var ports = ranges.FindIndex(other => _candidates[other.Start].SetUp == setUp && !IsDiodeTest(other));
-        return new DiodeTable((PortTable)tables[ports], ports, _restStates[setUp], Context.Wiring, _candidates[range], range.Start.Value);
-    }
-
-    private PortTable PortTableOf(Range range)
-    {
-        var candidates = _candidates[range];
-        var setUp = candidates[0].SetUp;
-        (int, int)? tied = candidates[0].TiedTo is { } node ? (candidates[0].A, node) : null;
-        CandidateCheck[] diodes = tied is null ? [.. _candidates.Where(other => other.SetUp == setUp && other.Mode is DiodeTestMode)] : [];
-        var rest = RestOf(setUp);
-        return new PortTable(rest, OperatedNetwork.SwitchedBy(Context.Wiring, rest, _setUps[setUp]), candidates, range.Start.Value, tied, diodes);
     }
 
     internal static ICheckWorker[] Workers(ICheckTable[] tables)

@@ -3,10 +3,10 @@ namespace Proveout.Engine.Electrical;
 /// <summary>The ports that are measured in one set-up, with their resistances in the machine as designed.</summary>
 internal sealed class PortTable : ICheckTable
 {
-    // A hand-held meter tells one part in some thousands, a bench meter one in a million.
+    // A hand-held meter tells one part in some thousands, a bench meter one in a million: common practice.
     private const double NoMeterTells = 1e-7;
 
-    // Where junctions limit what the sound machine reads: by how much potentials move goes into a resistance with its square.
+    // Where junctions limit what the sound machine reads: by how much potentials move goes into a resistance with its square (docs/methods/network-and-intervals.md).
     private const double NoJunctionTells = 1e-9;
 
     private readonly bool _hasInsulation;

@@ -56,6 +56,24 @@ public sealed class ChangedWayTests
         Assert.True(found > 200, $"{found} ways of several elements: the trial says little.");
     }
 
+    [Fact]
+    public void A_way_is_found_below_a_limit_that_it_keeps_and_none_below_one_that_it_does_not()
+    {
+        var wiring = WiringNetworkBuilder.Build(Repository.Design("pennywort"));
+        var paths = new PathVolts(wiring, new StateNetwork(wiring, new MachineState(false, [])), MeterMode.DiodeTest);
+        var way = new ChangedWay(paths);
+        var found = 0;
+        for (var black = 1; black < paths.NodeCount; black++)
+            if (way.Volts(0, black, []) is var volts && double.IsFinite(volts))
+            {
+                Assert.Equal(volts, way.Volts(0, black, [], below: volts * 1.001), volts * 1e-12);
+                Assert.Equal(double.PositiveInfinity, way.Volts(0, black, [], below: volts * 0.999));
+                found++;
+            }
+
+        Assert.True(found > 20, $"{found} ways: the trial says little.");
+    }
+
     // Volts from red to black along some elements alone, each passed once.
     private static double Along(PathVolts paths, int red, int black, int[] elements)
     {

@@ -12,7 +12,6 @@ internal sealed class LimitPorts
     private readonly bool[] _holdsIsland;
     private readonly ElementSwitches _switches;
     private readonly Lazy<PortMasks> _masks;
-    private readonly Lazy<LoadPorts> _loads;
     private readonly Lazy<PortPaths> _closedPaths;
 
     /// <summary>Lists the ports.</summary>
@@ -38,7 +37,6 @@ internal sealed class LimitPorts
         _switches = atHigh ? rest.SwitchesAtHigh : rest.SwitchesAtLow;
         Ports = new Ports((atHigh ? rest.High : rest.Low).Network, pairs, low?.Ports, unseenShares);
         _masks = new(() => new PortMasks(Ports));
-        _loads = new(() => new LoadPorts(Ports));
         _closedPaths = low?._closedPaths ?? new(() => new PortPaths(rest.Closed, pairs));
         Anchored = [.. pairs.SelectMany(pair => new[] { pair.A, pair.B }).Concat(operated.SelectMany(element => new[] { element.A, element.B })).Distinct()];
         Operated = [.. operated.Select(element => (element, _switches.Operate(element))).Where(item => item.Item2.DeltaConductance.High != 0)];
@@ -61,9 +59,6 @@ internal sealed class LimitPorts
 
     /// <summary>Number of words of 64 bits that hold a bit for every port.</summary>
     public int WordCount => (Ports.Pairs.Length + 63) / 64;
-
-    /// <summary>The ports that junctions and insulation can alter, and those that are open.</summary>
-    public LoadPorts Loads => _loads.Value;
 
     /// <summary>The ports that a change may alter wherever the controls stand.</summary>
     public PortPaths ClosedPaths => _closedPaths.Value;

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Proveout.Engine.Numerics;
 
 namespace Proveout.Engine.Electrical;
@@ -7,62 +8,121 @@ internal sealed class LoadPorts
 {
     private readonly Islands _islands;
     private readonly Bridges _bridges;
-    private readonly (int Number, int Port)[] _ends;
-    private readonly int[] _firstAt;
+    private readonly StrayPieces _strays;
+    private readonly OpenEnd[] _open;
+    private readonly int[] _firstOpenAt;
+    private readonly ClosedPort[] _closed;
+    private readonly int[] _firstClosedAt;
 
     /// <summary>Sorts them.</summary>
-    public LoadPorts(Ports ports)
+    /// <param name="ports">The ports.</param>
+    /// <param name="strays">What of junctions and insulation touches each island.</param>
+    /// <param name="isResistance">True for a port that reads what they leave of its resistance, and nothing else of them.</param>
+    public LoadPorts(Ports ports, StrayPieces strays, Func<int, bool> isResistance)
     {
-        (_islands, _bridges) = (ports.Network.Islands, ports.Network.Bridges);
-        _ends =
-        [
-            .. Enumerable.Range(0, ports.Pairs.Length)
-                .Where(port => ports.Ohms(port) >= StrayPieces.NegligibleOhms)
-                .SelectMany(port => new[] { (_bridges.NumberOf(ports.Nodes[ports.Pairs[port].A]), port), (_bridges.NumberOf(ports.Nodes[ports.Pairs[port].B]), port) })
-                .Order(),
-        ];
-        _firstAt = new int[ports.Network.NodeCount + 1];
-        foreach (var (number, _) in _ends)
-            _firstAt[number + 1]++;
-        for (var number = 0; number < ports.Network.NodeCount; number++)
-            _firstAt[number + 1] += _firstAt[number];
+        (_islands, _bridges, _strays) = (ports.Network.Islands, ports.Network.Bridges, strays);
+        var counted = Enumerable.Range(0, ports.Pairs.Length).Where(port => ports.Ohms(port) >= StrayPieces.NegligibleOhms).ToArray();
+        _open = [.. counted.Where(port => !ports.IsOneIsland(port)).SelectMany(OpenEnds).OrderBy(end => end.Place).ThenBy(end => end.Port)];
+        _closed = [.. counted.Where(ports.IsOneIsland).Select(Closed).OrderBy(end => end.Place).ThenBy(end => end.Port)];
+        _firstOpenAt = FirstAt(_open.Select(end => end.Place));
+        _firstClosedAt = FirstAt(_closed.Select(end => end.Place));
+
+        int PlaceOf(int node) => _bridges.NumberOf(ports.Nodes[node]);
+
+        IEnumerable<OpenEnd> OpenEnds(int port)
+        {
+            var ((a, b), (ofA, ofB)) = (ports.Pairs[port], ports.IslandsOf(port));
+            yield return new OpenEnd(PlaceOf(a), port, ofB, isResistance(port) ? Beside(ofA, ofB) : 0);
+            yield return new OpenEnd(PlaceOf(b), port, ofA, isResistance(port) ? Beside(ofB, ofA) : 0);
+        }
+
+        ClosedPort Closed(int port) =>
+            new(PlaceOf(ports.Pairs[port].A), port, ports.Ohms(port), isResistance(port) ? ports.UnseenOhms(port) / (ports.Ohms(port) * ports.Ohms(port)) : -1);
     }
 
     /// <summary>Sets the bits of those beside which a change leaves other junctions and insulation, and of those that it may join.</summary>
     public void Add(ChangedPieces changed, ChangedStrays strays, Span<ulong> mask)
     {
         for (var run = 0; run < changed.Runs.Count; run++)
-            if (IsAsked(changed, strays, run))
-                Add(changed.Runs, run, mask);
+        {
+            var island = IslandOf(changed.Runs[run]);
+            if (!strays.Keeps(island, changed.Runs[run].Piece))
+                AddShifted(changed.Runs, run, new StrayShift(_strays, island, strays.Pieces, _islands.Count + changed.Runs[run].Piece - 1), mask);
+            // A port that a change closes ends on two islands: it is enough to ask those of the smaller.
+            if (LargestIn(changed.Runs, changed.Runs[run].Piece) != island)
+                AddJoined(changed.Runs, run, mask);
+        }
     }
 
     /// <summary>Sets the bits of those that end on some islands.</summary>
     public void Add(List<int> islands, Span<ulong> mask)
     {
         foreach (var island in islands)
-            foreach (var (_, port) in _ends.AsSpan(_firstAt[_bridges.NumberOf(_islands.Members(island)[0])].._firstAt[_bridges.EndOf(_islands.Members(island)[0])]))
-                mask[port / 64] |= 1UL << (port % 64);
+        {
+            var (start, end) = (_bridges.NumberOf(_islands.Members(island)[0]), _bridges.EndOf(_islands.Members(island)[0]));
+            foreach (var port in _open.AsSpan(_firstOpenAt[start].._firstOpenAt[end]))
+                Set(mask, port.Port);
+            foreach (var port in _closed.AsSpan(_firstClosedAt[start].._firstClosedAt[end]))
+                Set(mask, port.Port);
+        }
     }
 
-    // A port that a change closes ends on two islands: it is enough to ask those of the smaller.
-    private bool IsAsked(ChangedPieces changed, ChangedStrays strays, int run) =>
-        IslandOf(changed.Runs[run]) is var island && (!strays.Keeps(island, changed.Runs[run].Piece) || LargestIn(changed, changed.Runs[run].Piece) != island);
+    private void AddShifted(List<PieceRun> runs, int run, in StrayShift shift, Span<ulong> mask)
+    {
+        var (start, end, _) = runs[run];
+        foreach (ref readonly var open in _open.AsSpan(_firstOpenAt[start].._firstOpenAt[end]))
+            if (shift.MovesOpen(open.BesideOhms) && PieceRun.Holding(runs, open.Place) == run)
+                Set(mask, open.Port);
+        foreach (ref readonly var closed in _closed.AsSpan(_firstClosedAt[start].._firstClosedAt[end]))
+            if (shift.Moves(closed.Ohms, closed.UnseenSiemens) && PieceRun.Holding(runs, closed.Place) == run)
+                Set(mask, closed.Port);
+    }
 
-    private int LargestIn(ChangedPieces changed, int piece)
+    private void AddJoined(List<PieceRun> runs, int run, Span<ulong> mask)
+    {
+        var (start, end, piece) = runs[run];
+        foreach (ref readonly var open in _open.AsSpan(_firstOpenAt[start].._firstOpenAt[end]))
+            if (HoldsIsland(runs, piece, open.OtherIsland) && PieceRun.Holding(runs, open.Place) == run)
+                Set(mask, open.Port);
+    }
+
+    private int LargestIn(List<PieceRun> runs, int piece)
     {
         var (largest, size) = (-1, 0);
-        foreach (var run in changed.Runs)
+        foreach (var run in CollectionsMarshal.AsSpan(runs))
             if (run.Piece == piece && IslandOf(run) is var island && _islands.Members(island).Length > size)
                 (largest, size) = (island, _islands.Members(island).Length);
         return largest;
     }
 
+    private bool HoldsIsland(List<PieceRun> runs, int piece, int island)
+    {
+        foreach (var run in CollectionsMarshal.AsSpan(runs))
+            if (run.Piece == piece && IslandOf(run) == island)
+                return true;
+        return false;
+    }
+
     private int IslandOf(PieceRun run) => _islands.Of(_bridges.NodeAt(run.Start));
 
-    private void Add(List<PieceRun> runs, int run, Span<ulong> mask)
+    // Nothing leads between two islands that nothing joins.
+    private double Beside(int own, int other) => _strays.AreJoined(own, other) ? _strays.LeastOhms(double.PositiveInfinity, other) : double.PositiveInfinity;
+
+    private int[] FirstAt(IEnumerable<int> places)
     {
-        foreach (var (number, port) in _ends.AsSpan(_firstAt[runs[run].Start].._firstAt[runs[run].End]))
-            if (PieceRun.Holding(runs, number) == run)
-                mask[port / 64] |= 1UL << (port % 64);
+        var firstAt = new int[_bridges.InOrder.Length + 1];
+        foreach (var place in places)
+            firstAt[place + 1]++;
+        for (var place = 1; place < firstAt.Length; place++)
+            firstAt[place] += firstAt[place - 1];
+        return firstAt;
     }
+
+    private static void Set(Span<ulong> mask, int port) => mask[port / 64] |= 1UL << (port % 64);
+
+    // One end of an open port: where it is, and what lies at the other.
+    private readonly record struct OpenEnd(int Place, int Port, int OtherIsland, double BesideOhms);
+
+    // A port with both ends on one island, where its first end is.
+    private readonly record struct ClosedPort(int Place, int Port, double Ohms, double UnseenSiemens);
 }

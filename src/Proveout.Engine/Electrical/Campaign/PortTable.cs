@@ -11,6 +11,7 @@ internal sealed class PortTable : ICheckTable
 
     private readonly bool _hasInsulation;
     private readonly double[] _unseenShares;
+    private readonly Lazy<LoadPorts> _loads;
 
     /// <summary>Makes the table of the candidates of one set-up, which follow each other from an index on.</summary>
     /// <param name="rest">The network with all controls at rest and the same plugs apart.</param>
@@ -34,6 +35,7 @@ internal sealed class PortTable : ICheckTable
         Good = Array.ConvertAll(pairs, pair => rest.Resistance(pair.A, pair.B));
         _unseenShares = [.. ports.Select((_, port) => port < candidates.Length && (operated.Length > 0 || tied is not null || IsSharpened(port)) ? NoJunctionTells : NoMeterTells)];
         Low = new LimitPorts(rest, ports, operated, tied, diodes is { Length: > 0 }, _unseenShares);
+        _loads = new(() => new LoadPorts(Low.Ports, rest.Strays, port => port < candidates.Length && !IsInsulation(port)));
         High = new LimitPorts(rest, ports, operated, tied, unseenShares: _unseenShares, low: Low);
         if (Low.HasControls)
         {
@@ -75,6 +77,9 @@ internal sealed class PortTable : ICheckTable
 
     /// <summary>What of junctions and insulation touches each island of the low network with all controls at rest.</summary>
     public StrayPieces Strays => Rest.Strays;
+
+    /// <summary>The ports that junctions and insulation can alter, and those that are open.</summary>
+    public LoadPorts Loads => _loads.Value;
 
     /// <summary>The ports with every resistance at its low limit.</summary>
     public LimitPorts Low { get; }

@@ -77,8 +77,8 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
             return;
         }
 
-        table.Low.Loads.Add(_low.Network.Pieces, ChangedStrays, _beside);
-        table.Low.Loads.Add(moved, _beside);
+        table.Loads.Add(_low.Network.Pieces, ChangedStrays, _beside);
+        table.Loads.Add(moved, _beside);
     }
 
     // A fault that concerns no port, whether contacts are open or closed, and leaves the junctions and the insulation of their pieces and of the contacts

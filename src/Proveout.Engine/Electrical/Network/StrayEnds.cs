@@ -14,7 +14,6 @@ internal sealed class StrayEnds
     private readonly int[] _junctionsBefore;
     private readonly int[][] _islandsOfRoot;
     private readonly Dictionary<(int, int), StrayTotal> _between = [];
-    private readonly Dictionary<int, List<StrayEnd>> _within = [];
 
     /// <summary>Sorts and sums them.</summary>
     /// <param name="paths">Junctions and insulation.</param>
@@ -82,9 +81,6 @@ internal sealed class StrayEnds
     /// <summary>The insulation from one island to another, or from an island to itself.</summary>
     public StrayTotal Between(int one, int other) => _between.GetValueOrDefault((Math.Min(one, other), Math.Max(one, other)));
 
-    /// <summary>The insulation from an island to itself, by its first ends.</summary>
-    public ReadOnlySpan<StrayEnd> InsulationWithin(int island) => CollectionsMarshal.AsSpan(_within.GetValueOrDefault(island));
-
     private void Count(int index)
     {
         var end = _ends[index];
@@ -95,12 +91,6 @@ internal sealed class StrayEnds
         if (!end.IsInsulation || !end.IsFirst)
             return;
         var (one, other) = (IslandAt(end.Place), IslandAt(end.Other));
-        if (one == other)
-        {
-            ref var within = ref CollectionsMarshal.GetValueRefOrAddDefault(_within, one, out _);
-            (within ??= []).Add(end);
-        }
-
         ref var total = ref CollectionsMarshal.GetValueRefOrAddDefault(_between, (Math.Min(one, other), Math.Max(one, other)), out _);
         total += new StrayTotal(1, end.Siemens);
     }

@@ -23,8 +23,9 @@ internal sealed class StrayPieces(double[] leakageSiemens, int[] rootOf, double[
     public double WithLeakage(double lowOhms, int pieceOfA, int pieceOfB) =>
         1 / ((1 / lowOhms) + Math.Min(leakageSiemens[pieceOfA], leakageSiemens[pieceOfB]));
 
-    // All current leaves the piece of one lead, and enters that of the other, by what touches it: insulation, and junctions once they conduct.
-    private double LeastOhms(double lowOhms, int piece) =>
+    /// <summary>The least ohms that what touches the piece of one lead leaves.</summary>
+    /// <remarks>All current leaves the piece of one lead, and enters that of the other, by what touches it: insulation, and junctions once they conduct.</remarks>
+    public double LeastOhms(double lowOhms, int piece) =>
         Math.Min(1 / ((1 / lowOhms) + leakageSiemens[piece]), leastVolts[piece] / ElementBand.TestCurrentAmperes);
 
     /// <summary>The least volts that a current takes to run from red to black, whatever junctions and insulation do; infinite when over range.</summary>

@@ -6,7 +6,7 @@ namespace Proveout.Engine.Electrical;
 /// <summary>How many junctions and how much insulation end on each piece that a change leaves. Reused from change to change by one thread.</summary>
 /// <remarks>
 /// A piece is some runs of the search order without the runs inside them, and what ends on a run is told in a few steps (<see cref="StrayEnds"/>). Only insulation from a piece to itself, which is
-/// counted at both its ends, is looked for: from all runs of the piece but that where most ends, and, where islands are joined as they are, among sums made once.
+/// counted at both its ends, is looked for: from all runs of the piece but that where most ends, within that from what ends on it or beside it, and, where islands are joined as they are, among sums made once.
 /// </remarks>
 internal sealed class StraySums(StrayEnds rest)
 {
@@ -107,9 +107,7 @@ internal sealed class StraySums(StrayEnds rest)
             return;
         if (_mostEnds[piece - 1] == run)
         {
-            foreach (var stray in rest.InsulationWithin(rest.IslandAt(start)))
-                if (PieceRun.Holding(_changed.Runs, stray.Place) == run && PieceRun.Holding(_changed.Runs, stray.Other) == run)
-                    _ofPiece[piece - 1] -= new StrayTotal(1, stray.Siemens);
+            _ofPiece[piece - 1] -= Within(run);
             return;
         }
 
@@ -122,6 +120,38 @@ internal sealed class StraySums(StrayEnds rest)
             if (at >= 0 && _changed.Runs[at].Piece == piece && (stray.IsFirst || at == _mostEnds[piece - 1]))
                 _ofPiece[piece - 1] -= new StrayTotal(1, stray.Siemens);
         }
+    }
+
+    // From a run to itself: what has both ends there, or all of its island but what has an end elsewhere on it, whichever is the shorter list.
+    private StrayTotal Within(int run)
+    {
+        var (start, end, _) = _changed.Runs[run];
+        var island = rest.IslandAt(start);
+        if (2 * _insulation[run].Number > rest.EndsOf(island).Length)
+            return rest.Between(island, island) - WithEndBeside(run, island);
+        var within = default(StrayTotal);
+        foreach (var stray in rest.EndsIn(start, end))
+            if (stray.IsInsulation && stray.IsFirst && PieceRun.Holding(_changed.Runs, stray.Place) == run && PieceRun.Holding(_changed.Runs, stray.Other) == run)
+                within += new StrayTotal(1, stray.Siemens);
+        return within;
+    }
+
+    // From an island to itself with an end on another of its runs; where both are, it is met twice.
+    private StrayTotal WithEndBeside(int run, int island)
+    {
+        var beside = default(StrayTotal);
+        for (var other = 0; other < _changed.Runs.Count; other++)
+        {
+            var (start, end, _) = _changed.Runs[other];
+            if (other == run || rest.IslandAt(start) != island)
+                continue;
+            foreach (var stray in rest.EndsIn(start, end))
+                if (stray.IsInsulation && rest.IslandAt(stray.Other) == island && PieceRun.Holding(_changed.Runs, stray.Place) == other
+                    && (stray.IsFirst || PieceRun.Holding(_changed.Runs, stray.Other) == run))
+                    beside += new StrayTotal(1, stray.Siemens);
+        }
+
+        return beside;
     }
 
     private Span<int> JunctionsOf(List<int> junctions, int place) => CollectionsMarshal.AsSpan(junctions).Slice(place * rest.Volts.Length, rest.Volts.Length);

@@ -6,7 +6,7 @@ namespace Proveout.Engine.Electrical;
 /// <summary>How many junctions and how much insulation end on each piece that a change leaves. Reused from change to change by one thread.</summary>
 /// <remarks>
 /// A piece is some runs of the search order without the runs inside them, and what ends on a run is told in a few steps (<see cref="StrayEnds"/>). Only insulation from a piece to itself, which is
-/// counted at both its ends, is looked for: from all runs of the piece but that where most ends, within that from what ends on it or beside it, and, where islands are joined as they are, among sums made once.
+/// counted at both its ends, is looked for: among what ends on the piece, or, of sums made once for its islands, among what ends on them beside it, whichever is less.
 /// </remarks>
 internal sealed class StraySums(StrayEnds rest)
 {
@@ -15,7 +15,7 @@ internal sealed class StraySums(StrayEnds rest)
     private readonly List<int> _ends = [];
     private readonly List<StrayTotal> _ofPiece = [];
     private readonly List<int> _junctionsOfPiece = [];
-    private readonly List<int> _mostEnds = [];
+    private readonly List<int> _islands = [];
     private ChangedPieces _changed = null!;
 
     /// <summary>Number of ends on a run without the runs inside it; runs as <see cref="ChangedPieces.Runs"/> has them.</summary>
@@ -39,11 +39,8 @@ internal sealed class StraySums(StrayEnds rest)
         _changed = changed;
         SumRuns();
         SumPieces();
-        if (changed.Runs.Count == changed.TouchedIslands.Count)
-            TakeAwayBetweenIslands();
-        else
-            for (var run = 0; run < changed.Runs.Count; run++)
-                TakeAwayWithin(run);
+        for (var piece = 1; piece <= changed.Count; piece++)
+            _ofPiece[piece - 1] -= WithinPiece(piece);
     }
 
     private void SumRuns()
@@ -78,8 +75,6 @@ internal sealed class StraySums(StrayEnds rest)
     {
         Zero(_ofPiece, _changed.Count);
         Zero(_junctionsOfPiece, _changed.Count * rest.Volts.Length);
-        CollectionsMarshal.SetCount(_mostEnds, _changed.Count);
-        CollectionsMarshal.AsSpan(_mostEnds).Fill(-1);
         for (var run = 0; run < _changed.Runs.Count; run++)
         {
             var piece = _changed.Runs[run].Piece - 1;
@@ -87,72 +82,64 @@ internal sealed class StraySums(StrayEnds rest)
             var onPiece = JunctionsOf(_junctionsOfPiece, piece);
             for (var kind = 0; kind < onPiece.Length; kind++)
                 onPiece[kind] += JunctionsOf(_junctions, run)[kind];
-            if (_mostEnds[piece] < 0 || _insulation[run].Number > _insulation[_mostEnds[piece]].Number)
-                _mostEnds[piece] = run;
         }
     }
 
-    private void TakeAwayBetweenIslands()
+    private StrayTotal WithinPiece(int piece)
     {
+        FindIslands(piece);
+        var (inside, beside) = (0, 0);
         for (var run = 0; run < _changed.Runs.Count; run++)
-            for (var other = 0; other <= run; other++)
-                if (_changed.Runs[run].Piece == _changed.Runs[other].Piece)
-                    _ofPiece[_changed.Runs[run].Piece - 1] -= rest.Between(rest.IslandAt(_changed.Runs[run].Start), rest.IslandAt(_changed.Runs[other].Start));
+            if (_changed.Runs[run].Piece == piece)
+                inside += _insulation[run].Number;
+            else if (_islands.Contains(IslandOf(run)))
+                beside += _insulation[run].Number;
+        return inside == 0 ? default : inside <= beside ? WithBothEndsOn(piece) : BetweenIslands() - WithEndBeside(piece);
     }
 
-    private void TakeAwayWithin(int run)
+    private void FindIslands(int piece)
     {
-        var (start, end, piece) = _changed.Runs[run];
-        if (_insulation[run].Number == 0)
-            return;
-        if (_mostEnds[piece - 1] == run)
-        {
-            _ofPiece[piece - 1] -= Within(run);
-            return;
-        }
-
-        foreach (var stray in rest.EndsIn(start, end))
-        {
-            if (!stray.IsInsulation || PieceRun.Holding(_changed.Runs, stray.Place) != run)
-                continue;
-            var at = PieceRun.Holding(_changed.Runs, stray.Other);
-            // From a run that is looked through too it is met at both ends.
-            if (at >= 0 && _changed.Runs[at].Piece == piece && (stray.IsFirst || at == _mostEnds[piece - 1]))
-                _ofPiece[piece - 1] -= new StrayTotal(1, stray.Siemens);
-        }
+        _islands.Clear();
+        for (var run = 0; run < _changed.Runs.Count; run++)
+            if (_changed.Runs[run].Piece == piece && !_islands.Contains(IslandOf(run)))
+                _islands.Add(IslandOf(run));
     }
 
-    // From a run to itself: what has both ends there, or all of its island but what has an end elsewhere on it, whichever is the shorter list.
-    private StrayTotal Within(int run)
+    private StrayTotal WithBothEndsOn(int piece)
     {
-        var (start, end, _) = _changed.Runs[run];
-        var island = rest.IslandAt(start);
-        if (2 * _insulation[run].Number > rest.EndsOf(island).Length)
-            return rest.Between(island, island) - WithEndBeside(run, island);
         var within = default(StrayTotal);
-        foreach (var stray in rest.EndsIn(start, end))
-            if (stray.IsInsulation && stray.IsFirst && PieceRun.Holding(_changed.Runs, stray.Place) == run && PieceRun.Holding(_changed.Runs, stray.Other) == run)
-                within += new StrayTotal(1, stray.Siemens);
+        for (var run = 0; run < _changed.Runs.Count; run++)
+            if (_changed.Runs[run].Piece == piece)
+                foreach (var stray in rest.EndsIn(_changed.Runs[run].Start, _changed.Runs[run].End))
+                    if (stray.IsInsulation && stray.IsFirst && IsOn(run, stray.Place) && _changed.AtPlace(stray.Other) == piece)
+                        within += new StrayTotal(1, stray.Siemens);
         return within;
     }
 
-    // From an island to itself with an end on another of its runs; where both are, it is met twice.
-    private StrayTotal WithEndBeside(int run, int island)
+    private StrayTotal BetweenIslands()
+    {
+        var between = default(StrayTotal);
+        for (var one = 0; one < _islands.Count; one++)
+            for (var other = 0; other <= one; other++)
+                between += rest.Between(_islands[one], _islands[other]);
+        return between;
+    }
+
+    // Between the same islands, with an end that is not on the piece; where neither is, it is met at both.
+    private StrayTotal WithEndBeside(int piece)
     {
         var beside = default(StrayTotal);
-        for (var other = 0; other < _changed.Runs.Count; other++)
-        {
-            var (start, end, _) = _changed.Runs[other];
-            if (other == run || rest.IslandAt(start) != island)
-                continue;
-            foreach (var stray in rest.EndsIn(start, end))
-                if (stray.IsInsulation && rest.IslandAt(stray.Other) == island && PieceRun.Holding(_changed.Runs, stray.Place) == other
-                    && (stray.IsFirst || PieceRun.Holding(_changed.Runs, stray.Other) == run))
-                    beside += new StrayTotal(1, stray.Siemens);
-        }
-
+        for (var run = 0; run < _changed.Runs.Count; run++)
+            if (_changed.Runs[run].Piece != piece && _islands.Contains(IslandOf(run)))
+                foreach (var stray in rest.EndsIn(_changed.Runs[run].Start, _changed.Runs[run].End))
+                    if (stray.IsInsulation && IsOn(run, stray.Place) && _islands.Contains(rest.IslandAt(stray.Other)) && (stray.IsFirst || _changed.AtPlace(stray.Other) == piece))
+                        beside += new StrayTotal(1, stray.Siemens);
         return beside;
     }
+
+    private int IslandOf(int run) => rest.IslandAt(_changed.Runs[run].Start);
+
+    private bool IsOn(int run, int place) => PieceRun.Holding(_changed.Runs, place) == run;
 
     private Span<int> JunctionsOf(List<int> junctions, int place) => CollectionsMarshal.AsSpan(junctions).Slice(place * rest.Volts.Length, rest.Volts.Length);
 

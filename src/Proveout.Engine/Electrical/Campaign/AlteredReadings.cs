@@ -27,12 +27,12 @@ internal sealed class AlteredReadings
 
     /// <summary>Takes what a check may show now that what lies between its leads is altered; a meter that shows the same as before is not listed.</summary>
     /// <param name="index">Index of the check among all.</param>
-    /// <param name="check">The check.</param>
+    /// <param name="expectation">What it shows of the sound machine.</param>
     /// <param name="shown">What it may show.</param>
-    public void Add(int index, Check check, ReadingInterval shown)
+    public void Add(int index, ReadingInterval expectation, ReadingInterval shown)
     {
         IsSameCircuit = false;
-        if (shown == check.Expectation)
+        if (shown == expectation)
             return;
         _checks.Add(index);
         _intervals.Add(shown);

@@ -23,7 +23,7 @@ internal sealed class DiodeWorker(DiodeTable table, PortWorker ports) : ICheckWo
     {
         var (low, high) = VoltsOf(index, fault);
         if (!PortWorker.Same(low, table.Good[index].LowVolts) || !PortWorker.Same(high, table.Good[index].HighVolts))
-            readings.Add(table.FirstCheck + index, table.Candidates[index].Check, DiodeTable.Mode.Shown(low, high));
+            readings.Add(table.FirstCheck + index, table.Candidates[index].Check.Expectation, DiodeTable.Mode.Shown(low, high));
     }
 
     // The candidates that the fault may alter: by resistance, by an element of their way, or by junctions on pieces that part or join.

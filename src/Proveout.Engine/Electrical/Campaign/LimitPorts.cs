@@ -78,6 +78,12 @@ internal sealed class LimitPorts
     /// <summary>The elements that the operated control switches, each with what that changes.</summary>
     private (NetworkElement Element, EdgeChange Change)[] Operated { get; }
 
+    /// <summary>The islands that hold a port, or an end of an element that the operated control switches.</summary>
+    public IEnumerable<int> HeldIslands => _holdsIsland.Index().Where(island => island.Item).Select(island => island.Index);
+
+    /// <summary>Numbers of the elements that the operated control switches.</summary>
+    public IEnumerable<int> OperatedElements => Operated.Select(operated => operated.Element.Index);
+
     /// <summary>True when the operated control switches an element.</summary>
     public bool Operates(int element)
     {

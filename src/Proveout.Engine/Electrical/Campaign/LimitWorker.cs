@@ -18,6 +18,9 @@ internal sealed class LimitWorker(LimitPorts ports, LimitWorker? likewise = null
     /// <summary>True when the fault applied last can alter a port, so that the network is as it leaves it.</summary>
     public bool IsApplied => _reached;
 
+    /// <summary>What a fault changes at this limit.</summary>
+    public List<EdgeChange> ChangesOf(WiringFault fault) => _edges.Of(fault);
+
     /// <summary>Sets the bits of the ports whose resistance a fault may alter with the control operated; true when there is one.</summary>
     public bool MayAlter(WiringFault fault, Span<ulong> mask) => ports.IsReachedBy(_edges.Of(fault)) && ports.ClosedPaths.Add(_edges.Of(fault), mask);
 

@@ -1,3 +1,5 @@
+using Proveout.Engine.Faults;
+
 namespace Proveout.Engine.Electrical;
 
 /// <summary>The ports that are measured in one set-up, with their resistances in the machine as designed.</summary>
@@ -12,6 +14,8 @@ internal sealed class PortTable : ICheckTable
     private readonly bool _hasInsulation;
     private readonly double[] _unseenShares;
     private readonly Lazy<LoadPorts> _loads;
+    private readonly ReadingInterval[] _expectations;
+    private readonly MeterMode[] _modes;
 
     /// <summary>Makes the table of the candidates of one set-up, which follow each other from an index on.</summary>
     /// <param name="rest">The network with all controls at rest and the same plugs apart.</param>
@@ -30,6 +34,8 @@ internal sealed class PortTable : ICheckTable
     {
         (Candidates, FirstCheck, Rest) = (candidates, firstCheck, rest);
         _hasInsulation = Array.Exists(candidates, candidate => candidate.Mode is InsulationMode);
+        _expectations = Array.ConvertAll(candidates, candidate => candidate.Check.Expectation);
+        _modes = Array.ConvertAll(candidates, candidate => candidate.Mode);
         var pairs = Array.ConvertAll(candidates, candidate => (candidate.A, candidate.B));
         (int, int)[] ports = [.. pairs, .. (diodes ?? []).Select(diode => (diode.A, diode.B))];
         Good = Array.ConvertAll(pairs, pair => rest.Resistance(pair.A, pair.B));
@@ -66,8 +72,14 @@ internal sealed class PortTable : ICheckTable
     /// <summary>The candidates.</summary>
     public CandidateCheck[] Candidates { get; }
 
+    /// <summary>What a candidate shows of the sound machine.</summary>
+    public ReadingInterval ExpectationOf(int index) => _expectations[index];
+
+    /// <summary>How a candidate is measured.</summary>
+    public MeterMode ModeOf(int index) => _modes[index];
+
     /// <summary>True when a candidate is an insulation test: at 500 V a junction may do anything.</summary>
-    public bool IsInsulation(int index) => _hasInsulation && Candidates[index].Mode is InsulationMode;
+    public bool IsInsulation(int index) => _hasInsulation && _modes[index] is InsulationMode;
 
     /// <summary>True when no one could tell two limits of a port, in ohms, from each other, or both are infinite.</summary>
     public bool IsSame(int index, double one, double other) => PortWorker.Same(one, other, _unseenShares[index]);

@@ -13,6 +13,8 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
     private readonly ulong[] _touched = new ulong[table.Low.WordCount];
     private readonly ulong[] _beside = new ulong[table.Low.WordCount];
     private readonly ChangedStrays _changedStrays = likewise?._changedStrays ?? new(table.Rest.StrayEnds);
+    private readonly OperatedReach _operated = new();
+    private readonly int _placeAtRest = atRest?._operated.Add(table) ?? -1;
     private bool _hasStrays;
 
     /// <summary>A bit for every port whose resistance the fault whose responses were added last may alter, those of diode tests included.</summary>
@@ -54,9 +56,14 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
     /// <inheritdoc/>
     public void AddResponses(WiringFault fault, AlteredReadings readings)
     {
-        Array.Clear(_touched);
-        if ((atRest is not null && !Concerns(fault, atRest)) || !Apply(fault))
+        IsApplied = false;
+        if (atRest is { IsApplied: true } && !atRest._operated.MayConcern(_placeAtRest))
             return;
+        Array.Clear(_touched);
+        if ((atRest is { IsApplied: true } && !Concerns(fault, atRest)) || !Apply(fault))
+            return;
+        if (!table.Low.HasControls)
+            _operated.Find(fault, this);
         Array.Clear(_beside);
         _low.AddTouched(_touched);
         _high.AddTouched(_touched);
@@ -85,7 +92,7 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
     // alone while the control is at rest, leaves both alone with the control operated.
     private bool Concerns(WiringFault fault, PortWorker atRest)
     {
-        if (!atRest.IsApplied || table.Low.IsChangedBy(fault))
+        if (table.Low.IsChangedBy(fault))
             return true;
         if (_low.MayAlter(fault, _touched) | _high.MayAlter(fault, _touched))
             return true;
@@ -123,7 +130,7 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
     {
         double low, high;
         if (isTouched || _low.Joins(index) ? AlteredLimits(index, out low, out high) : HasOtherStrays(index, out low, out high))
-            readings.Add(table.FirstCheck + index, table.Candidates[index].Check, table.Candidates[index].Mode.Shown(low, Math.Max(low, high)));
+            readings.Add(table.FirstCheck + index, table.ExpectationOf(index), table.ModeOf(index).Shown(low, Math.Max(low, high)));
     }
 
     private bool AlteredLimits(int index, out double low, out double high)

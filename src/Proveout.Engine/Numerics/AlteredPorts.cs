@@ -18,6 +18,9 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
     // Each product of the sum is right to a few units in the last place of a double, 1.1e-16; so the result is right to 1e-10 or better.
     private const double LeastShare = 1e-5;
 
+    // A way with fewer is not looked at twice.
+    private const int LeastBlocks = 6;
+
     private readonly BlockVolts _volts = new();
     private readonly (int Turn, int Row)[] _rowOf = new (int, int)[ports.Pairs.Length];
     private int _turn;
@@ -126,6 +129,12 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
 
     private void AddFlow(int update, int entry, int exit)
     {
+        if (IsLong(entry, exit))
+        {
+            AddIsland(update, entry, exit);
+            return;
+        }
+
         var way = new BlockWay(ports.Network.Bridges, entry, exit);
         // Bridges in a row are passed one after the other, on the way from either end.
         var (one, other) = (default(BridgeRow), default(BridgeRow));
@@ -161,6 +170,29 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
 
         Add(update, one);
         Add(update, other);
+    }
+
+    // Longer than it takes to look at every port of the island: a chain of many bridges each of which hundreds of ports pass.
+    private bool IsLong(int entry, int exit)
+    {
+        var bridges = ports.Network.Bridges;
+        if (bridges.DepthOf(entry) + bridges.DepthOf(exit) < LeastBlocks)
+            return false;
+        var island = ports.Network.Islands.Of(entry);
+        var left = 2 * (ports.OnIsland(island).Length + ports.Network.Islands.Members(island).Length);
+        var (way, last) = (new BlockWay(bridges, entry, exit), default((int, int)));
+        while (left >= 0 && way.MoveNext())
+            if (ports.Passages.RowOf(way.Current) is var row && row != last)
+                (left, last) = (left - row.Count, row);
+        return left < 0;
+    }
+
+    private void AddIsland(int update, int entry, int exit)
+    {
+        network.IslandVolts.Take(entry, exit);
+        foreach (var port in ports.OnIsland(ports.Network.Islands.Of(entry)))
+            if (network.IslandVolts.Between(ports.Nodes[ports.Pairs[port].A], ports.Nodes[ports.Pairs[port].B]) is not 0 and var volts)
+                _atPort[PlaceOf(RowOf(port), update)] += volts;
     }
 
     private void Add(int update, BridgeRow bridges)

@@ -20,6 +20,7 @@ internal sealed class ChangedNetwork
         _network = network;
         Pieces = new ChangedPieces(network);
         Flows = new SectionFlows(Pieces, network);
+        IslandVolts = new IslandVolts(network);
     }
 
     /// <summary>The pieces of the islands that the change touches.</summary>
@@ -27,6 +28,9 @@ internal sealed class ChangedNetwork
 
     /// <summary>What the updates send through the sections.</summary>
     public SectionFlows Flows { get; }
+
+    /// <summary>Room for the volts of a whole island, of the network as it was.</summary>
+    public IslandVolts IslandVolts { get; }
 
     /// <summary>The inverse of the matrix of the updates.</summary>
     public SmallInverse Inverse { get; } = new();

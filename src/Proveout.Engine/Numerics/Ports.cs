@@ -9,6 +9,7 @@ internal sealed class Ports
     private readonly double[] _unseenOhms;
     private readonly bool[] _isOneIsland;
     private readonly Lazy<PortPassages> _passages;
+    private readonly Lazy<int[][]> _onIsland;
 
     /// <summary>Lists the ports of a network.</summary>
     /// <param name="network">The network.</param>
@@ -33,7 +34,9 @@ internal sealed class Ports
         }
 
         Nodes = [.. placeOf.OrderBy(pair => pair.Value).Select(pair => pair.Key)];
-        _passages = likewise is not null && network.HasGraphOf(likewise.Network) ? likewise._passages : new(() => new PortPassages(network, pairs));
+        var hasGraphOf = likewise is not null && network.HasGraphOf(likewise.Network);
+        _passages = hasGraphOf ? likewise!._passages : new(() => new PortPassages(network, pairs));
+        _onIsland = hasGraphOf ? likewise!._onIsland : new(ByIsland);
         Islands = Array.ConvertAll(Nodes, network.Islands.Of);
 
         int Place(int node) => placeOf.TryGetValue(node, out var place) ? place : placeOf[node] = placeOf.Count;
@@ -54,6 +57,9 @@ internal sealed class Ports
     /// <summary>The blocks on the way of each port.</summary>
     public PortPassages Passages => _passages.Value;
 
+    /// <summary>The ports with both nodes on an island.</summary>
+    public ReadOnlySpan<int> OnIsland(int island) => _onIsland.Value[island];
+
     /// <summary>Resistance of a port in ohms; infinite when its two nodes do not hang together.</summary>
     public double Ohms(int port) => _ohms[port];
 
@@ -65,4 +71,10 @@ internal sealed class Ports
 
     /// <summary>True when a port's two nodes hang together.</summary>
     public bool IsOneIsland(int port) => _isOneIsland[port];
+
+    private int[][] ByIsland()
+    {
+        var onIsland = Enumerable.Range(0, Pairs.Length).Where(IsOneIsland).ToLookup(port => IslandsOf(port).OfA);
+        return [.. Enumerable.Range(0, Network.Islands.Count).Select(island => onIsland[island].ToArray())];
+    }
 }

@@ -15,6 +15,9 @@ internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network
     private Stretch[] _ofPort = [];
     private int _count;
 
+    // For each node the ohms to the node that it was asked for last: a gate, for many ports of a section in turn.
+    private readonly (int To, DoubleDouble Ohms)[] _toGate = NoneOf(network.NodeCount);
+
     /// <summary>Takes the sections, joints and updates of the pieces as they are now.</summary>
     public void Take()
     {
@@ -63,24 +66,39 @@ internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network
     /// <summary>Resistance in ohms between two nodes of one tree.</summary>
     public DoubleDouble Ohms(int a, int b)
     {
-        var (one, other) = (pieces.SectionOf(a), pieces.SectionOf(b));
+        var (one, other, start) = (pieces.SectionOf(a), pieces.SectionOf(b), a);
+        if (one == other)
+            return network.Blocks.Between(a, b);
         var ohms = DoubleDouble.Zero;
         while (one != other)
             if (_sections[one].Depth >= _sections[other].Depth)
             {
-                ohms += Within(_sections[one].Gate, a) + _sections[one].Ohms;
+                ohms += ToGate(_sections[one].Gate, a) + _sections[one].Ohms;
                 (a, one) = (_sections[one].GateAbove, _sections[one].Above);
             }
             else
             {
-                ohms += Within(_sections[other].Gate, b) + _sections[other].Ohms;
+                ohms += ToGate(_sections[other].Gate, b) + _sections[other].Ohms;
                 (b, other) = (_sections[other].GateAbove, _sections[other].Above);
             }
 
-        return ohms + Within(a, b);
+        return ohms + (a == start ? ToGate(b, a) : ToGate(a, b));
     }
 
-    private DoubleDouble Within(int one, int other) => one == other ? DoubleDouble.Zero : network.Blocks.Between(one, other);
+    private DoubleDouble ToGate(int gate, int node)
+    {
+        ref var found = ref _toGate[node];
+        if (found.To != gate)
+            found = (gate, gate == node ? DoubleDouble.Zero : network.Blocks.Between(gate, node));
+        return found.Ohms;
+    }
+
+    private static (int To, DoubleDouble Ohms)[] NoneOf(int count)
+    {
+        var none = new (int, DoubleDouble)[count];
+        Array.Fill(none, (-1, DoubleDouble.Zero));
+        return none;
+    }
 
     private ref Stretch StretchOf(int update, int section) => ref _stretches[(update * _count) + section];
 

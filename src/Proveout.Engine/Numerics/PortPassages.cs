@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-
 namespace Proveout.Engine.Numerics;
 
 /// <summary>The blocks on the way of each port, listed by block.</summary>
@@ -18,26 +16,23 @@ internal sealed class PortPassages
     /// <param name="pairs">The nodes of each port.</param>
     public PortPassages(ResistorNetwork network, IReadOnlyList<(int A, int B)> pairs)
     {
-        foreach (var (block, _) in Passages(network, pairs))
-            CollectionsMarshal.GetValueRefOrAddDefault(_of, block, out _).Count++;
-        var firstOf = FirstInRow(network.Bridges, pairs);
+        // By block, as the network names them.
+        var counts = new int[network.NodeCount];
+        Walk(network, pairs, (block, _, _, _) => counts[block]++);
+        int[] blocks = [.. network.Bridges.InOrder.ToArray().Where(block => counts[block] > 0)];
+        var firstOf = FirstInRow(network.Bridges, pairs, blocks);
+        var startOf = new int[network.NodeCount];
         var start = 0;
-        foreach (var block in firstOf.Keys.Where(block => firstOf[block] == block))
-        {
-            ref var found = ref CollectionsMarshal.GetValueRefOrNullRef(_of, block);
-            (start, found) = (start + found.Count, (start, 0));
-        }
-
+        foreach (var block in blocks.Where(block => firstOf[block] == block))
+            (startOf[block], start) = (start, start + counts[block]);
         _passages = new Passage[start];
-        foreach (var (block, passage) in Passages(network, pairs))
+        Walk(network, pairs, (block, port, first, last) =>
+        {
             if (firstOf[block] == block)
-            {
-                ref var found = ref CollectionsMarshal.GetValueRefOrNullRef(_of, block);
-                _passages[found.Start + found.Count++] = passage;
-            }
-
-        foreach (var (block, first) in firstOf)
-            _of[block] = _of[first];
+                _passages[startOf[block]++] = new Passage(port, network.Bridges.PlaceIn(block, first), network.Bridges.PlaceIn(block, last));
+        });
+        foreach (var block in blocks)
+            _of.Add(block, (startOf[firstOf[block]] - counts[firstOf[block]], counts[firstOf[block]]));
     }
 
     /// <summary>The ports whose way passes a block. Bridges that the same ports pass one after the other have the same list.</summary>
@@ -49,16 +44,22 @@ internal sealed class PortPassages
     /// <summary>The ports of such a list.</summary>
     public ReadOnlySpan<Passage> Of((int Start, int Count) row) => _passages.AsSpan(row.Start, row.Count);
 
-    // Of bridges in a row, with no port that ends between them and none that comes to it from elsewhere, the uppermost stands for all.
-    private Dictionary<int, int> FirstInRow(Bridges bridges, IReadOnlyList<(int A, int B)> pairs)
+    // For each block itself; of bridges in a row, with no port that ends between them and none that comes to it from elsewhere, the uppermost.
+    private static int[] FirstInRow(Bridges bridges, IReadOnlyList<(int A, int B)> pairs, int[] blocks)
     {
-        var ends = pairs.SelectMany(pair => new[] { pair.A, pair.B }).ToHashSet();
-        var below = _of.Keys.CountBy(bridges.TopOf).ToDictionary();
-        var firstOf = new Dictionary<int, int>(_of.Count);
-        foreach (var block in _of.Keys.OrderBy(bridges.NumberOf))
+        var nodes = bridges.InOrder.Length;
+        var isEnd = new bool[nodes];
+        foreach (var (a, b) in pairs)
+            isEnd[a] = isEnd[b] = true;
+        var below = new int[nodes];
+        foreach (var block in blocks)
+            below[bridges.TopOf(block)]++;
+        var firstOf = new int[nodes];
+        Array.Fill(firstOf, -1);
+        foreach (var block in blocks)
         {
             var above = bridges.TopOf(block);
-            var isInRow = bridges.SizeOf(block) == 1 && firstOf.ContainsKey(above) && bridges.SizeOf(above) == 1 && below[above] == 1 && !ends.Contains(above);
+            var isInRow = bridges.SizeOf(block) == 1 && firstOf[above] >= 0 && bridges.SizeOf(above) == 1 && below[above] == 1 && !isEnd[above];
             firstOf[block] = isInRow ? firstOf[above] : block;
         }
 
@@ -66,17 +67,16 @@ internal sealed class PortPassages
     }
 
     // Gone through twice, for all of them at once are many.
-    private static IEnumerable<(int Block, Passage Passage)> Passages(ResistorNetwork network, IReadOnlyList<(int A, int B)> pairs)
+    private static void Walk(ResistorNetwork network, IReadOnlyList<(int A, int B)> pairs, Action<int, int, int, int> onBlock)
     {
-        var bridges = network.Bridges;
         for (var port = 0; port < pairs.Count; port++)
         {
             var (a, b) = pairs[port];
             if (network.Islands.Of(a) != network.Islands.Of(b))
                 continue;
-            var way = new BlockWay(bridges, a, b);
+            var way = new BlockWay(network.Bridges, a, b);
             while (way.MoveNext())
-                yield return (way.Current, new Passage(port, bridges.PlaceIn(way.Current, way.First), bridges.PlaceIn(way.Current, way.Last)));
+                onBlock(way.Current, port, way.First, way.Last);
         }
     }
 }

@@ -15,8 +15,8 @@ internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network
     private Stretch[] _ofPort = [];
     private int _count;
 
-    // For each node the ohms to the node that it was asked for last: a gate, for many ports of a section in turn.
-    private readonly (int To, DoubleDouble Ohms)[] _toGate = NoneOf(network.NodeCount);
+    // For each node the ohms to the node that it was asked for last, one added: a gate, for many ports of a section in turn.
+    private (int To, DoubleDouble Ohms)[] _toGate = [];
 
     /// <summary>Takes the sections, joints and updates of the pieces as they are now.</summary>
     public void Take()
@@ -87,17 +87,12 @@ internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network
 
     private DoubleDouble ToGate(int gate, int node)
     {
+        if (_toGate.Length == 0)
+            _toGate = new (int, DoubleDouble)[network.NodeCount];
         ref var found = ref _toGate[node];
-        if (found.To != gate)
-            found = (gate, gate == node ? DoubleDouble.Zero : network.Blocks.Between(gate, node));
+        if (found.To != gate + 1)
+            found = (gate + 1, gate == node ? DoubleDouble.Zero : network.Blocks.Between(gate, node));
         return found.Ohms;
-    }
-
-    private static (int To, DoubleDouble Ohms)[] NoneOf(int count)
-    {
-        var none = new (int, DoubleDouble)[count];
-        Array.Fill(none, (-1, DoubleDouble.Zero));
-        return none;
     }
 
     private ref Stretch StretchOf(int update, int section) => ref _stretches[(update * _count) + section];

@@ -9,11 +9,11 @@ internal static class CandidateChecks
     public static IReadOnlyList<CandidateCheck> Of(WiringContext context, IReadOnlyList<ElectricalSetUp> setUps, Func<int, StateNetwork> restOf)
     {
         var places = setUps.Select(setUp => setUp.State.PlugsApart).Distinct().ToDictionary(apart => apart, apart => new ProbePlaces(context.Wiring, new MachineState(apart, [])));
-        var ofSetUps = Enumerable.Range(0, setUps.Count)
-            .AsParallel()
-            .AsOrdered()
-            .Select(index => OfSetUp(context, index, setUps[index], restOf(index), places[setUps[index].State.PlugsApart]).ToArray())
-            .ToArray();
+        var insulation = new InsulationPairs(context);
+        var ofSetUps = new CandidateCheck[setUps.Count][];
+        // One by one as processors come free: those with all controls at rest take longest.
+        Parallel.For(0, setUps.Count, index =>
+            ofSetUps[index] = [.. OfSetUp(context, index, setUps[index], restOf(index), places[setUps[index].State.PlugsApart], insulation)]);
         return [.. ofSetUps.SelectMany(ofSetUp => ofSetUp).OrderBy(candidate => PlaceOf(candidate.Mode))];
     }
 
@@ -24,21 +24,23 @@ internal static class CandidateChecks
         _ => 2,
     };
 
-    private static IEnumerable<CandidateCheck> OfSetUp(WiringContext context, int index, ElectricalSetUp setUp, StateNetwork rest, ProbePlaces places)
+    private static IEnumerable<CandidateCheck> OfSetUp(WiringContext context, int index, ElectricalSetUp setUp, StateNetwork rest, ProbePlaces places, InsulationPairs insulation)
     {
         IStateReadings state = setUp.Operated is null ? rest : new OperatedNetwork(rest, OperatedNetwork.SwitchedBy(context.Wiring, rest, setUp));
         var drafts = new CheckDrafts(index, setUp.Text.Id, places);
         return Resistances(context, setUp, state, places, drafts)
             .Concat(setUp.Operated is null ? DiodeTests(context, rest, places, drafts) : [])
-            .Concat(InsulationTests(context, setUp, state, drafts));
+            .Concat(InsulationTests(insulation, setUp, state, drafts));
     }
 
     private static IEnumerable<CandidateCheck> Resistances(
         WiringContext context, ElectricalSetUp setUp, IStateReadings state, ProbePlaces places, CheckDrafts drafts)
     {
-        var pairs = new ProbePairs(context.Wiring, state.Conducts, places.Nodes);
+        var pairs = setUp.Operated is { } operated
+            ? ContactPairs.Of(context.Wiring, state.Conducts, places, operated)
+            : ProbePairs.AtRest(context.Wiring, state.Conducts, places);
         var bounds = new JunctionBounds(state);
-        foreach (var (a, b) in setUp.Operated is { } operated ? pairs.AcrossContactsOf(operated) : pairs.All())
+        foreach (var (a, b) in pairs)
         {
             var mode = IsBond(context, a, b) ? MeterMode.FourWire : MeterMode.Resistance;
             var (low, high) = bounds.Resistance(a, b);
@@ -68,9 +70,9 @@ internal static class CandidateChecks
 
     private static bool Says(ReadingInterval shown) => shown != ReadingInterval.Anything && !(shown.Low <= 0 && double.IsPositiveInfinity(shown.High));
 
-    private static IEnumerable<CandidateCheck> InsulationTests(WiringContext context, ElectricalSetUp setUp, IStateReadings state, CheckDrafts drafts)
+    private static IEnumerable<CandidateCheck> InsulationTests(InsulationPairs pairs, ElectricalSetUp setUp, IStateReadings state, CheckDrafts drafts)
     {
-        foreach (var (line, neutral, earth) in InsulationPairs.Of(context, setUp))
+        foreach (var (line, neutral, earth) in pairs.Of(setUp))
         {
             var (low, high) = InsulationBounds.Of(state, line, neutral, earth);
             yield return drafts.Of(MeterMode.Insulation, line, earth, MeterMode.Insulation.Expected(low, high), neutral);

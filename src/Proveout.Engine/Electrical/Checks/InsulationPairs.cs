@@ -8,21 +8,26 @@ namespace Proveout.Engine.Electrical;
 /// IEC 60204-1 clause 18.3: 500 V DC between the conductors of the power circuit and the protective circuit. Only where all that then stands at
 /// 500 V bears mains, and nothing but insulation leads from it to anything else; where the wiring does not part them so, the test is not offered.
 /// </remarks>
-internal static class InsulationPairs
+/// <param name="context">The wiring.</param>
+internal sealed class InsulationPairs(WiringContext context)
 {
+    private readonly Lazy<Islands> _atRest = new(() => Joined(context.Wiring, new MachineState(true, [])));
+
     /// <summary>The places: line, neutral, protective contact. With a control operated, only where it brings more of the machine under test.</summary>
-    public static IEnumerable<(int Line, int Neutral, int Earth)> Of(WiringContext context, ElectricalSetUp setUp)
+    public IEnumerable<(int Line, int Neutral, int Earth)> Of(ElectricalSetUp setUp)
     {
         if (!setUp.State.PlugsApart || context.Design.Mains is not { } mains)
             yield break;
-        var atRest = setUp.Operated is null ? null : Joined(context.Wiring, new MachineState(true, []));
-        var joined = Joined(context.Wiring, setUp.State);
+        Islands? joined = null;
         foreach (var (part, connector) in MainsInlets.Of(context.Design))
         {
             if (NodeOf(TerminalRole.Line) is not { } line || NodeOf(TerminalRole.Neutral) is not { } neutral || NodeOf(TerminalRole.ProtectiveEarth) is not { } earth)
                 continue;
-            var live = Live(joined, line, neutral);
-            if (!live.Contains(earth) && live.All(Bears) && (atRest is null || live.Count > Live(atRest, line, neutral).Count))
+            var atRest = Live(_atRest.Value, line, neutral);
+            if (setUp.Operated is { } operated && !BringsMore(operated, setUp.State, atRest))
+                continue;
+            var live = setUp.Operated is null ? atRest : Live(joined ??= Joined(context.Wiring, setUp.State), line, neutral);
+            if (!live.Contains(earth) && (setUp.Operated is null || live.Count > atRest.Count) && live.All(node => Bears(node, mains)))
                 yield return (line, neutral, earth);
 
             int? NodeOf(TerminalRole role) =>
@@ -30,13 +35,17 @@ internal static class InsulationPairs
                     ? context.Wiring.TerminalNode(terminal)
                     : null;
         }
-
-        bool Bears(int node) =>
-            context.Wiring.Nodes[node] is not { Kind: NodeKind.Terminal or NodeKind.PlugContact } at
-            || (context.Design.FindTerminal(new TerminalReference(at.Subject, at.Place))!
-                is { Role: TerminalRole.Line or TerminalRole.Neutral or TerminalRole.Passive, Voltage: { } rated }
-                && rated >= mains.Voltage);
     }
+
+    // Only a contact that closes, and ends on what is live already, can make more of it live.
+    private bool BringsMore(OperatedControl operated, MachineState state, HashSet<int> atRest) =>
+        operated.ContactsIn(context.Wiring).Any(contact => (atRest.Contains(contact.A) || atRest.Contains(contact.B)) && StateNetwork.Conducts(context.Wiring, state, contact));
+
+    private bool Bears(int node, MainsSupply mains) =>
+        context.Wiring.Nodes[node] is not { Kind: NodeKind.Terminal or NodeKind.PlugContact } at
+        || (context.Design.FindTerminal(new TerminalReference(at.Subject, at.Place))!
+            is { Role: TerminalRole.Line or TerminalRole.Neutral or TerminalRole.Passive, Voltage: { } rated }
+            && rated >= mains.Voltage);
 
     private static HashSet<int> Live(Islands joined, int line, int neutral) =>
         [.. joined.Members(joined.Of(line)), .. joined.Members(joined.Of(neutral))];

@@ -1,63 +1,52 @@
 namespace Proveout.Engine.Electrical;
 
 /// <summary>Walks along metal in one state of the machine.</summary>
-internal sealed class MetalWalk
+/// <param name="wiring">The wiring.</param>
+/// <param name="conducts">Which elements carry current in this state.</param>
+/// <param name="places">The nodes that a lead can touch.</param>
+internal sealed class MetalWalk(WiringNetwork wiring, Func<NetworkElement, bool> conducts, ProbePlaces places)
 {
-    private readonly bool[] _isPlace;
-    private readonly List<int>[] _neighbours;
-    private readonly int[] _elementCount;
-    private readonly int[] _farthest;
-    private readonly int[] _reachedFrom;
-    private readonly Queue<int> _queue = new();
-
-    /// <summary>Prepares the walk.</summary>
-    /// <param name="wiring">The wiring.</param>
-    /// <param name="conducts">Which elements carry current in this state.</param>
-    /// <param name="isPlace">Which nodes a lead can touch.</param>
-    public MetalWalk(WiringNetwork wiring, Func<NetworkElement, bool> conducts, bool[] isPlace)
-    {
-        _isPlace = isPlace;
-        _neighbours = [.. wiring.Nodes.Select(_ => new List<int>())];
-        _elementCount = new int[wiring.Nodes.Count];
-        _farthest = [.. Enumerable.Repeat(-1, wiring.Nodes.Count)];
-        _reachedFrom = [.. Enumerable.Repeat(-1, wiring.Nodes.Count)];
-        foreach (var element in wiring.Elements)
-        {
-            _elementCount[element.A]++;
-            _elementCount[element.B]++;
-            if (!element.IsMetal || !conducts(element))
-                continue;
-            _neighbours[element.A].Add(element.B);
-            _neighbours[element.B].Add(element.A);
-        }
-    }
-
-    /// <summary>Number of elements that end at a node.</summary>
-    public int ElementCountAt(int node) => _elementCount[node];
+    // One added, so that 0 stands for none.
+    private readonly int[] _farthest = new int[wiring.Nodes.Count];
+    private readonly int[] _reachedIn = new int[wiring.Nodes.Count];
+    private readonly List<int> _reached = [];
+    private int _turn;
 
     /// <summary>The place most elements away from a node along metal; the node itself when there is no other.</summary>
     public int FarthestFrom(int start)
     {
-        if (_farthest[start] >= 0)
-            return _farthest[start];
-        var last = start;
-        Reach(start, start);
-        while (_queue.TryDequeue(out var node))
+        if (_farthest[start] == 0)
         {
-            if (_isPlace[node])
-                last = node;
-            foreach (var next in _neighbours[node])
-                Reach(next, start);
+            Walk(start);
+            _farthest[start] = (_reached.FindLastIndex(places.Holds) is >= 0 and var last ? _reached[last] : start) + 1;
         }
 
-        return _farthest[start] = last;
+        return _farthest[start] - 1;
     }
 
-    private void Reach(int node, int start)
+    /// <summary>The place with the lowest number that is one piece of metal with a node; null when there is none.</summary>
+    public int? FirstPlaceWith(int node)
     {
-        if (_reachedFrom[node] == start)
+        Walk(node);
+        return _reached.Where(places.Holds).Select(place => (int?)place).Min();
+    }
+
+    private void Walk(int start)
+    {
+        _turn++;
+        _reached.Clear();
+        Reach(start);
+        for (var next = 0; next < _reached.Count; next++)
+            foreach (var element in wiring.ElementsAt(_reached[next]))
+                if (element.IsMetal && conducts(element))
+                    Reach(element.A == _reached[next] ? element.B : element.A);
+    }
+
+    private void Reach(int node)
+    {
+        if (_reachedIn[node] == _turn)
             return;
-        _reachedFrom[node] = start;
-        _queue.Enqueue(node);
+        _reachedIn[node] = _turn;
+        _reached.Add(node);
     }
 }

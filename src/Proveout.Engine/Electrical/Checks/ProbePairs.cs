@@ -15,27 +15,29 @@ internal sealed class ProbePairs
     private readonly WiringNetwork _wiring;
     private readonly Func<NetworkElement, bool> _conducts;
     private readonly MetalNets _nets;
-    private readonly bool[] _isPlace;
+    private readonly ProbePlaces _places;
     private readonly ILookup<int, int> _placesOfNet;
     private readonly MetalWalk _walk;
-    private readonly Lazy<ILookup<int, NetworkElement>> _elementsAt;
     private readonly HashSet<(int A, int B)> _pairs = [];
 
-    public ProbePairs(WiringNetwork wiring, Func<NetworkElement, bool> conducts, IReadOnlyList<int> places)
+    private ProbePairs(WiringNetwork wiring, Func<NetworkElement, bool> conducts, ProbePlaces places)
     {
         _wiring = wiring;
         _conducts = conducts;
         _nets = new MetalNets(wiring, conducts);
-        _isPlace = new bool[wiring.Nodes.Count];
-        foreach (var place in places)
-            _isPlace[place] = true;
-        _placesOfNet = places.ToLookup(_nets.Of);
-        _walk = new MetalWalk(wiring, conducts, _isPlace);
-        _elementsAt = new(() => wiring.Elements.SelectMany(element => new[] { (Node: element.A, element), (Node: element.B, element) }).ToLookup(item => item.Node, item => item.element));
+        _places = places;
+        _placesOfNet = places.Nodes.ToLookup(_nets.Of);
+        _walk = new MetalWalk(wiring, conducts, places);
     }
 
     /// <summary>All pairs for a state at rest.</summary>
-    public IReadOnlyCollection<(int A, int B)> All()
+    /// <param name="wiring">The wiring.</param>
+    /// <param name="conducts">Which elements carry current in this state.</param>
+    /// <param name="places">The nodes that a lead can touch.</param>
+    public static IReadOnlyCollection<(int A, int B)> AtRest(WiringNetwork wiring, Func<NetworkElement, bool> conducts, ProbePlaces places) =>
+        new ProbePairs(wiring, conducts, places).All();
+
+    private HashSet<(int A, int B)> All()
     {
         foreach (var places in _placesOfNet)
             WithinNet([.. places]);
@@ -44,16 +46,6 @@ internal sealed class ProbePairs
         AcrossElements();
         AcrossNeighbours();
         AgainstMainNets();
-        return _pairs;
-    }
-
-    /// <summary>Only the pairs that a control decides.</summary>
-    public IReadOnlyCollection<(int A, int B)> AcrossContactsOf(OperatedControl operated)
-    {
-        foreach (var contact in operated.ContactsIn(_wiring))
-            foreach (var one in EndsOf(contact.A))
-                foreach (var two in EndsOf(contact.B))
-                    Add(one, two);
         return _pairs;
     }
 
@@ -67,7 +59,7 @@ internal sealed class ProbePairs
             return;
         }
 
-        var hub = places.MaxBy(_walk.ElementCountAt);
+        var hub = places.MaxBy(place => _wiring.ElementsAt(place).Length);
         foreach (var place in places)
         {
             Add(hub, place);
@@ -96,7 +88,7 @@ internal sealed class ProbePairs
         var own = _placesOfNet[_nets.Of(node)];
         if (own.Any())
             return [Nearest(node, own)];
-        return _elementsAt.Value[node]
+        return _wiring.ElementsAt(node)
             .Where(element => element != from && element.Subject == from.Subject && _conducts(element))
             .Select(element => _nets.Of(element.A == node ? element.B : element.A))
             .Distinct()
@@ -131,22 +123,13 @@ internal sealed class ProbePairs
         _wiring.Design.FindTerminal(new TerminalReference(node.Subject, node.Place))?.Role
             is TerminalRole.Line or TerminalRole.Neutral or TerminalRole.ProtectiveEarth or TerminalRole.Positive or TerminalRole.ZeroVolt;
 
-    private IEnumerable<int> EndsOf(int node)
-    {
-        var places = _placesOfNet[_nets.Of(node)];
-        if (!places.Any())
-            return [];
-        var near = Nearest(node, places);
-        return new[] { near, Farthest(near) }.Distinct();
-    }
-
-    private int Nearest(int node, IEnumerable<int> placesOfNet) => _isPlace[node] ? node : placesOfNet.First();
+    private int Nearest(int node, IEnumerable<int> placesOfNet) => _places.Holds(node) ? node : placesOfNet.First();
 
     private int Farthest(int place) => _walk.FarthestFrom(place);
 
     private void Add(int a, int b)
     {
-        if (a != b && _isPlace[a] && _isPlace[b] && !_pairs.Contains((b, a)))
+        if (a != b && _places.Holds(a) && _places.Holds(b) && !_pairs.Contains((b, a)))
             _pairs.Add((a, b));
     }
 }

@@ -8,16 +8,21 @@ internal sealed class ProbePlaces
 {
     private readonly WiringNetwork _wiring;
     private readonly MachineState _state;
+    private readonly bool[] _holds;
 
     public ProbePlaces(WiringNetwork wiring, MachineState state)
     {
         _wiring = wiring;
         _state = state;
-        Nodes = [.. wiring.Nodes.Where(IsReachable).Select(node => node.Index)];
+        _holds = [.. wiring.Nodes.Select(IsReachable)];
+        Nodes = [.. _holds.Index().Where(node => node.Item).Select(node => node.Index)];
     }
 
     /// <summary>The nodes, by number.</summary>
     public IReadOnlyList<int> Nodes { get; }
+
+    /// <summary>True when a lead can touch a node.</summary>
+    public bool Holds(int node) => _holds[node];
 
     /// <summary>Where to touch, in words.</summary>
     public CheckPoint PointOf(int node)

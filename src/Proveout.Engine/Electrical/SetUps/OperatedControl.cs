@@ -1,5 +1,3 @@
-using Proveout.Engine.Machine;
-
 namespace Proveout.Engine.Electrical;
 
 /// <summary>A control held in a position other than its rest position.</summary>
@@ -9,6 +7,5 @@ namespace Proveout.Engine.Electrical;
 public sealed record OperatedControl(string Part, string Control, string Position)
 {
     /// <summary>The contacts that it moves, in whatever position they are open or closed.</summary>
-    internal IEnumerable<NetworkElement> ContactsIn(WiringNetwork wiring) =>
-        wiring.Elements.Where(element => element.Part is Contact contact && contact.Control == Control && element.Subject == Part);
+    internal IEnumerable<NetworkElement> ContactsIn(WiringNetwork wiring) => wiring.ContactsOf(Part, Control);
 }

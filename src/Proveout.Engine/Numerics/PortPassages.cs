@@ -16,12 +16,13 @@ internal sealed class PortPassages
     /// <param name="pairs">The nodes of each port.</param>
     public PortPassages(ResistorNetwork network, IReadOnlyList<(int A, int B)> pairs)
     {
-        // By block, as the network names them.
-        var counts = new int[network.NodeCount];
+        // By block, as the network names them; room for that is needed for a moment only.
+        using var room = new RentedNumbers(network.NodeCount);
+        var counts = room.Next();
         Walk(network, pairs, (block, _, _, _) => counts[block]++);
         int[] blocks = [.. network.Bridges.InOrder.ToArray().Where(block => counts[block] > 0)];
-        var firstOf = FirstInRow(network.Bridges, pairs, blocks);
-        var startOf = new int[network.NodeCount];
+        var firstOf = FirstInRow(network.Bridges, pairs, blocks, room);
+        var startOf = room.Next();
         var start = 0;
         foreach (var block in blocks.Where(block => firstOf[block] == block))
             (startOf[block], start) = (start, start + counts[block]);
@@ -45,21 +46,18 @@ internal sealed class PortPassages
     public ReadOnlySpan<Passage> Of((int Start, int Count) row) => _passages.AsSpan(row.Start, row.Count);
 
     // For each block itself; of bridges in a row, with no port that ends between them and none that comes to it from elsewhere, the uppermost.
-    private static int[] FirstInRow(Bridges bridges, IReadOnlyList<(int A, int B)> pairs, int[] blocks)
+    private static int[] FirstInRow(Bridges bridges, IReadOnlyList<(int A, int B)> pairs, int[] blocks, RentedNumbers room)
     {
-        var nodes = bridges.InOrder.Length;
-        var isEnd = new bool[nodes];
+        var (ends, below, firstOf) = (room.Next(), room.Next(), room.Next());
         foreach (var (a, b) in pairs)
-            isEnd[a] = isEnd[b] = true;
-        var below = new int[nodes];
+            ends[a] = ends[b] = 1;
         foreach (var block in blocks)
             below[bridges.TopOf(block)]++;
-        var firstOf = new int[nodes];
-        Array.Fill(firstOf, -1);
+        firstOf.AsSpan().Fill(-1);
         foreach (var block in blocks)
         {
             var above = bridges.TopOf(block);
-            var isInRow = bridges.SizeOf(block) == 1 && firstOf[above] >= 0 && bridges.SizeOf(above) == 1 && below[above] == 1 && !isEnd[above];
+            var isInRow = bridges.SizeOf(block) == 1 && firstOf[above] >= 0 && bridges.SizeOf(above) == 1 && below[above] == 1 && ends[above] == 0;
             firstOf[block] = isInRow ? firstOf[above] : block;
         }
 

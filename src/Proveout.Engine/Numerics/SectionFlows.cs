@@ -9,6 +9,9 @@ namespace Proveout.Engine.Numerics;
 /// </remarks>
 internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network)
 {
+    // Until then it is not worth room for every node.
+    private const int AskedSeldom = 256;
+
     private Stretch[] _stretches = [];
     private Section[] _sections = [];
     private int[] _order = [];
@@ -17,6 +20,7 @@ internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network
 
     // For each node the ohms to the node that it was asked for last, one added: a gate, for many ports of a section in turn.
     private (int To, DoubleDouble Ohms)[] _toGate = [];
+    private int _asked;
 
     /// <summary>Takes the sections, joints and updates of the pieces as they are now.</summary>
     public void Take()
@@ -87,6 +91,12 @@ internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network
 
     private DoubleDouble ToGate(int gate, int node)
     {
+        if (_asked < AskedSeldom)
+        {
+            _asked++;
+            return gate == node ? DoubleDouble.Zero : network.Blocks.Between(gate, node);
+        }
+
         if (_toGate.Length == 0)
             _toGate = new (int, DoubleDouble)[network.NodeCount];
         ref var found = ref _toGate[node];

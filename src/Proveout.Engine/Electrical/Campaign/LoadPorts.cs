@@ -6,6 +6,9 @@ namespace Proveout.Engine.Electrical;
 /// <summary>The ports beside which junctions and insulation count, one ohm or more and open ones, by the search order of <see cref="Bridges"/>.</summary>
 internal sealed class LoadPorts
 {
+    // As PortWorker.Same has it where nothing else is said.
+    private const double UnseenVolts = 1e-9;
+
     private readonly Islands _islands;
     private readonly Bridges _bridges;
     private readonly StrayPieces _strays;
@@ -17,8 +20,8 @@ internal sealed class LoadPorts
     /// <summary>Sorts them.</summary>
     /// <param name="ports">The ports.</param>
     /// <param name="strays">What of junctions and insulation touches each island.</param>
-    /// <param name="isResistance">True for a port that reads what they leave of its resistance, and nothing else of them.</param>
-    public LoadPorts(Ports ports, StrayPieces strays, Func<int, bool> isResistance)
+    /// <param name="modeOf">How each port is measured.</param>
+    public LoadPorts(Ports ports, StrayPieces strays, Func<int, MeterMode> modeOf)
     {
         (_islands, _bridges, _strays) = (ports.Network.Islands, ports.Network.Bridges, strays);
         var counted = Enumerable.Range(0, ports.Pairs.Length).Where(port => ports.Ohms(port) >= StrayPieces.NegligibleOhms).ToArray();
@@ -32,12 +35,20 @@ internal sealed class LoadPorts
         IEnumerable<OpenEnd> OpenEnds(int port)
         {
             var ((a, b), (ofA, ofB)) = (ports.Pairs[port], ports.IslandsOf(port));
-            yield return new OpenEnd(PlaceOf(a), port, ofB, isResistance(port) ? Beside(ofA, ofB) : 0);
-            yield return new OpenEnd(PlaceOf(b), port, ofA, isResistance(port) ? Beside(ofB, ofA) : 0);
+            yield return new OpenEnd(PlaceOf(a), port, ofB, modeOf(port) is ResistanceMode ? Beside(ofA, ofB) : 0);
+            yield return new OpenEnd(PlaceOf(b), port, ofA, modeOf(port) is ResistanceMode ? Beside(ofB, ofA) : 0);
         }
 
-        ClosedPort Closed(int port) =>
-            new(PlaceOf(ports.Pairs[port].A), port, ports.Ohms(port), isResistance(port) ? ports.UnseenOhms(port) / (ports.Ohms(port) * ports.Ohms(port)) : -1);
+        ClosedPort Closed(int port)
+        {
+            var ohms = ports.Ohms(port);
+            return new(PlaceOf(ports.Pairs[port].A), port, ohms, modeOf(port) is DiodeTestMode ? UnseenVolts / ohms : ports.UnseenOhms(port) / (ohms * ohms), modeOf(port) switch
+            {
+                ResistanceMode => LoadReading.Ohms,
+                DiodeTestMode => LoadReading.Volts,
+                _ => LoadReading.Other,
+            });
+        }
     }
 
     /// <summary>Sets the bits of those beside which a change leaves other junctions and insulation, and of those that it may join.</summary>
@@ -47,10 +58,12 @@ internal sealed class LoadPorts
         {
             var island = IslandOf(changed.Runs[run]);
             if (!strays.Keeps(island, changed.Runs[run].Piece))
-                AddShifted(changed.Runs, run, new StrayShift(_strays, island, strays.Pieces, _islands.Count + changed.Runs[run].Piece - 1), mask);
+                AddShifted(changed.Runs, run, ShiftOf(ElementBand.TestCurrentAmperes), ShiftOf(DiodeTable.Mode.LeastAmperes), mask);
             // A port that a change closes ends on two islands: it is enough to ask those of the smaller.
             if (LargestIn(changed.Runs, changed.Runs[run].Piece) != island)
                 AddJoined(changed.Runs, run, mask);
+
+            StrayShift ShiftOf(double amperes) => new(_strays, island, strays.Pieces, _islands.Count + changed.Runs[run].Piece - 1, amperes);
         }
     }
 
@@ -67,16 +80,23 @@ internal sealed class LoadPorts
         }
     }
 
-    private void AddShifted(List<PieceRun> runs, int run, in StrayShift shift, Span<ulong> mask)
+    private void AddShifted(List<PieceRun> runs, int run, in StrayShift ofOhms, in StrayShift ofVolts, Span<ulong> mask)
     {
         var (start, end, _) = runs[run];
         foreach (ref readonly var open in _open.AsSpan(_firstOpenAt[start].._firstOpenAt[end]))
-            if (shift.MovesOpen(open.BesideOhms) && PieceRun.Holding(runs, open.Place) == run)
+            if (ofOhms.MovesOpen(open.BesideOhms) && PieceRun.Holding(runs, open.Place) == run)
                 Set(mask, open.Port);
         foreach (ref readonly var closed in _closed.AsSpan(_firstClosedAt[start].._firstClosedAt[end]))
-            if (shift.Moves(closed.Ohms, closed.UnseenSiemens) && PieceRun.Holding(runs, closed.Place) == run)
+            if (Moves(closed, ofOhms, ofVolts) && PieceRun.Holding(runs, closed.Place) == run)
                 Set(mask, closed.Port);
     }
+
+    private static bool Moves(in ClosedPort port, in StrayShift ofOhms, in StrayShift ofVolts) => port.Reads switch
+    {
+        LoadReading.Ohms => ofOhms.Moves(port.Ohms, port.UnseenSiemens),
+        LoadReading.Volts => ofVolts.Moves(port.Ohms, port.UnseenSiemens),
+        _ => true,
+    };
 
     private void AddJoined(List<PieceRun> runs, int run, Span<ulong> mask)
     {
@@ -124,5 +144,13 @@ internal sealed class LoadPorts
     private readonly record struct OpenEnd(int Place, int Port, int OtherIsland, double BesideOhms);
 
     // A port with both ends on one island, where its first end is.
-    private readonly record struct ClosedPort(int Place, int Port, double Ohms, double UnseenSiemens);
+    private readonly record struct ClosedPort(int Place, int Port, double Ohms, double UnseenSiemens, LoadReading Reads);
+
+    // What of a port's resistance and what lies beside it is read; other readings may be anything once what lies beside it is otherwise.
+    private enum LoadReading
+    {
+        Ohms,
+        Volts,
+        Other,
+    }
 }

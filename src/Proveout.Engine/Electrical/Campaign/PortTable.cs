@@ -41,7 +41,7 @@ internal sealed class PortTable : ICheckTable
         Good = Array.ConvertAll(pairs, pair => rest.Resistance(pair.A, pair.B));
         _unseenShares = [.. ports.Select((_, port) => port < candidates.Length && (operated.Length > 0 || tied is not null || IsSharpened(port)) ? NoJunctionTells : NoMeterTells)];
         Low = new LimitPorts(rest, ports, operated, tied, diodes is { Length: > 0 }, _unseenShares);
-        _loads = new(() => new LoadPorts(Low.Ports, rest.Strays, port => port < candidates.Length && !IsInsulation(port)));
+        _loads = new(() => new LoadPorts(Low.Ports, rest.Strays, port => port < candidates.Length ? ModeOf(port) : DiodeTable.Mode));
         High = new LimitPorts(rest, ports, operated, tied, unseenShares: _unseenShares, low: Low);
         if (Low.HasControls)
         {

@@ -6,21 +6,24 @@ internal readonly struct StrayShift
     private readonly bool _isInGroup;
     private readonly double _mostOhms;
     private readonly double _movedSiemens;
-    private readonly double _clipOhms;
+    private readonly double _freeToOhms;
+    private readonly double _clippedFromOhms;
 
     /// <summary>Compares them.</summary>
     /// <param name="before">What touched the islands.</param>
     /// <param name="island">The island.</param>
     /// <param name="now">What touches the pieces.</param>
     /// <param name="piece">The piece, numbered on after the islands.</param>
-    public StrayShift(StrayPieces before, int island, StrayPieces now, int piece)
+    /// <param name="amperes">The meter's current, with which a junction clips what it reads.</param>
+    public StrayShift(StrayPieces before, int island, StrayPieces now, int piece, double amperes)
     {
         _isInGroup = before.RootOf(island) == now.RootOf(piece);
         _mostOhms = Math.Max(before.LeastOhms(double.PositiveInfinity, island), now.LeastOhms(double.PositiveInfinity, piece));
         _movedSiemens = Math.Abs(now.LeakageOf(piece) - before.LeakageOf(island));
-        _clipOhms = before.LeastVoltsOf(island).Equals(now.LeastVoltsOf(piece))
-            ? double.PositiveInfinity
-            : Math.Min(before.LeastVoltsOf(island), now.LeastVoltsOf(piece)) / ElementBand.TestCurrentAmperes;
+        var (clip, clipNow) = (before.LeastVoltsOf(island) / amperes, now.LeastVoltsOf(piece) / amperes);
+        var mostSiemens = Math.Max(before.LeakageOf(island), now.LeakageOf(piece));
+        _freeToOhms = clip.Equals(clipNow) ? double.PositiveInfinity : Math.Min(clip, clipNow);
+        _clippedFromOhms = clip.Equals(clipNow) && mostSiemens < 1 / clip ? 1 / ((1 / clip) - mostSiemens) : double.PositiveInfinity;
     }
 
     /// <summary>False when an open port with one lead on the piece surely reads as before, for the current has to pass from the piece of its other lead.</summary>
@@ -28,8 +31,8 @@ internal readonly struct StrayShift
     public bool MovesOpen(double besideOhms) => !_isInGroup || besideOhms <= _mostOhms;
 
     /// <summary>False when a port with both leads on the piece surely reads as before.</summary>
-    /// <remarks>1/(1/R + G) moves by R²|ΔG| at most, and what a junction clips by no more.</remarks>
+    /// <remarks>1/(1/R + G) moves by R²|ΔG| at most; where a junction clips it before and after, not at all.</remarks>
     /// <param name="ohms">Its resistance, as it was.</param>
     /// <param name="unseenSiemens">Conductance beside it that no one could tell.</param>
-    public bool Moves(double ohms, double unseenSiemens) => _movedSiemens > unseenSiemens || ohms > _clipOhms;
+    public bool Moves(double ohms, double unseenSiemens) => (_movedSiemens > unseenSiemens && ohms <= _clippedFromOhms) || ohms > _freeToOhms;
 }

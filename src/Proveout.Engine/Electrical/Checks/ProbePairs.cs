@@ -89,7 +89,7 @@ internal sealed class ProbePairs
         if (own.Any())
             return [Nearest(node, own)];
         return _wiring.ElementsAt(node)
-            .Where(element => element != from && element.Subject == from.Subject && _conducts(element))
+            .Where(element => element.Index != from.Index && element.Subject == from.Subject && _conducts(element))
             .Select(element => _nets.Of(element.A == node ? element.B : element.A))
             .Distinct()
             .SelectMany(net => _placesOfNet[net].Take(1));

@@ -28,7 +28,7 @@ internal sealed class LinearOnePort
         while (queue.TryDequeue(out var node))
             foreach (var element in _elementsAt[node])
             {
-                if (element == jointOne || element == jointTwo)
+                if (element.Index == jointOne.Index || element.Index == jointTwo.Index)
                     continue;
                 if (element.Part is not (null or Resistor or Fuse or Contact))
                     return false;

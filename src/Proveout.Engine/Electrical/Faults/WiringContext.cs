@@ -16,6 +16,7 @@ public sealed class WiringContext
     private readonly Dictionary<(string Part, string Terminal), NetworkElement> _matings;
     private readonly ILookup<TerminalReference, Conductor> _conductorsAt;
     private readonly Dictionary<(string Part, string Node), int> _partNodes;
+    private readonly HashSet<(TerminalReference, TerminalReference)> _neighbours;
 
     /// <summary>Makes the context of a wiring network.</summary>
     public WiringContext(WiringNetwork wiring)
@@ -33,6 +34,7 @@ public sealed class WiringContext
             .Where(node => node.Kind is NodeKind.Terminal or NodeKind.Inside)
             .ToDictionary(node => (node.Subject, node.Place), node => node.Index);
         Neighbours = [.. TerminalNeighbours.Pairs(wiring.Design)];
+        _neighbours = [.. Neighbours];
     }
 
     /// <summary>The wiring network.</summary>
@@ -57,7 +59,7 @@ public sealed class WiringContext
     public bool AreSame(TerminalReference a, TerminalReference b) => _classes.AreSame(Wiring.TerminalNode(a), Wiring.TerminalNode(b));
 
     /// <summary>True when two terminals sit side by side.</summary>
-    public bool AreNeighbours(TerminalReference a, TerminalReference b) => Neighbours.Contains((a, b)) || Neighbours.Contains((b, a));
+    public bool AreNeighbours(TerminalReference a, TerminalReference b) => _neighbours.Contains((a, b)) || _neighbours.Contains((b, a));
 
     /// <summary>The node of a terminal or inner node of a part; null for an inner node at which nothing stands that a meter could see.</summary>
     public int? FindNode(string part, string node) => _partNodes.TryGetValue((part, node), out var index) ? index : null;

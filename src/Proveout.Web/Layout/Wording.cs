@@ -45,7 +45,7 @@ internal static class Wording
     public static string Duration(double minutes)
     {
         var rounded = (int)Math.Ceiling(minutes);
-        return rounded < 60 ? $"{rounded} min" : $"{rounded / 60} h {rounded % 60:00} min";
+        return rounded < 60 ? $"{rounded}\u00A0min" : $"{rounded / 60}\u00A0h\u00A0{rounded % 60:00}\u00A0min";
     }
 
     public static string Count(int count, string one, string many) => count == 1 ? $"1 {one}" : $"{count} {many}";

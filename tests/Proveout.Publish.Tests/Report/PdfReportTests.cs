@@ -97,6 +97,23 @@ public class PdfReportTests
     }
 
     [Fact]
+    public void A_figure_and_its_unit_stand_on_one_line_however_the_text_before_them_runs()
+    {
+        var report = SampleReport.Make("Small oven", [.. Enumerable.Range(0, 60).Select(count => SampleReport.Small.Rows[0] with { Number = 100 + count, Expectation = $"{new string('x', count % 20)} more than 9.75 MΩ or 12 h 97 min" })]);
+        using var reading = new PdfReading(report);
+        var words = reading.Pages.SelectMany(page => page).ToArray();
+        var (ohms, minutes) = (words.Index().Where(word => word.Item.Text == "9.75").ToArray(), words.Index().Where(word => word.Item.Text == "97").ToArray());
+
+        Assert.Equal(60, ohms.Length);
+        Assert.Equal(60, minutes.Length);
+        Assert.All(ohms, figure => Assert.Contains(words, unit => unit.Text == "MΩ" && IsBehind(figure.Item, unit)));
+        Assert.All(minutes, figure => Assert.Contains(words, unit => unit.Text == "min" && IsBehind(figure.Item, unit)));
+    }
+
+    private static bool IsBehind(UglyToad.PdfPig.Content.Word one, UglyToad.PdfPig.Content.Word next) =>
+        Math.Abs(one.BoundingBox.Bottom - next.BoundingBox.Bottom) < 2 && next.BoundingBox.Left - one.BoundingBox.Right is > 0 and < 5;
+
+    [Fact]
     public void Symbols_of_units_come_back_as_they_went_in()
     {
         using var pdf = new PdfReading(SampleReport.Small with { Summary = "4 Ω 5 µF 6 mm² ±7 % 8 – 9 ≤ ≥ °C Ł ж λ" });

@@ -1,9 +1,10 @@
+using System.Text.RegularExpressions;
 using PdfSharp.Drawing;
 
 namespace Proveout.Publish.Report;
 
-/// <summary>Breaks text into lines that fit a width: between words where it can, then behind a hyphen or a stroke, inside a word where it must.</summary>
-internal static class PdfWrap
+/// <summary>Breaks text into lines that fit a width: between words where it can, but not between a figure and its unit; then behind a hyphen or a stroke, inside a word where it must.</summary>
+internal static partial class PdfWrap
 {
     private static readonly XGraphics Ruler = XGraphics.CreateMeasureContext(new XSize(1000, 1000), XGraphicsUnit.Point, XPageDirection.Downwards);
     private static readonly Lock Gate = new();
@@ -17,7 +18,7 @@ internal static class PdfWrap
 
     /// <summary>Width that the longest stretch of a text takes that is not broken gladly.</summary>
     public static double LongestWord(string text, PdfStyle style) =>
-        FontCoverage.Spell(PlainText.Clean(text)).Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany(Joints).Select(piece => Width(piece, style)).DefaultIfEmpty(0).Max();
+        Words(text).SelectMany(Joints).Select(piece => Width(piece, style)).DefaultIfEmpty(0).Max();
 
     /// <summary>The lines of some paragraphs.</summary>
     public static IReadOnlyList<PdfRun> Lines(IEnumerable<PdfRun> paragraphs, double width) =>
@@ -36,6 +37,19 @@ internal static class PdfWrap
         return string.Concat(characters.Take(kept)) + "…";
     }
 
+    // A figure with its unit is one, with the blank between them.
+    private static IEnumerable<string> Words(string text) =>
+        FigureWithUnit().Replace(FontCoverage.Spell(PlainText.Clean(text)), Kept).Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(word => word.Replace(KeptBlank, ' '));
+
+    // A control, of which none is left in clean text.
+    private const char KeptBlank = '\u0001';
+
+    private static string Kept(Match match) => match.Value.Replace(' ', KeptBlank);
+
+    // Units of the SI (ISO 80000-1) with their prefixes, and those that are used beside them.
+    [GeneratedRegex(@"(?<=\d) (?=(?:[GMkdcmµn]?(?:Ω|V|A|W|Hz|N|Nm|g|m|mm|s|F|H|J|K|Pa|VA)|°C|°|%|min|h|d|dB)(?:[²³]|[/·][\p{L}²³]+)*(?![\p{L}\d]))")]
+    private static partial Regex FigureWithUnit();
+
     // "Residual-current" may stand on two lines behind its hyphen.
     private static IEnumerable<string> Joints(string word)
     {
@@ -53,7 +67,7 @@ internal static class PdfWrap
     private static IEnumerable<string> Lines(string text, PdfStyle style, double width)
     {
         var (line, isJoined) = ("", false);
-        foreach (var (word, joins) in FontCoverage.Spell(PlainText.Clean(text)).Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany(word => Pieces(word, style, width)))
+        foreach (var (word, joins) in Words(text).SelectMany(word => Pieces(word, style, width)))
         {
             var longer = line.Length == 0 ? word : isJoined ? line + word : $"{line} {word}";
             isJoined = joins;
@@ -77,6 +91,8 @@ internal static class PdfWrap
     {
         if (Width(word, style) <= width)
             return [(word, false)];
+        if (word.Contains(' '))
+            return word.Split(' ').SelectMany(part => Pieces(part, style, width));
         string[] pieces = [.. Joints(word).SelectMany(piece => Width(piece, style) <= width ? [piece] : Cut(piece, style, width))];
         return pieces.Select((piece, at) => (piece, at < pieces.Length - 1));
     }

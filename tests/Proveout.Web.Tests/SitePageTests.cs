@@ -78,7 +78,7 @@ public sealed class SitePageTests : IAsyncLifetime
         var text = (await _visitor.GetAsync($"/machines/{SampleBench.Machine}/plan")).Text;
         var minutes = Math.Ceiling(_server.Bench.Plan(SampleBench.Machine)!.Minutes);
         Assert.InRange(minutes, 1, 59);
-        Assert.Contains($"set-ups, about {minutes} min.", text, StringComparison.Ordinal);
+        Assert.Contains($"set-ups, about {minutes}\u00A0min.", text, StringComparison.Ordinal);
         Assert.Contains($"In this order about {minutes} min:", text, StringComparison.Ordinal);
     }
 

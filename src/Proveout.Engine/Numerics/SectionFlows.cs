@@ -9,8 +9,8 @@ namespace Proveout.Engine.Numerics;
 /// </remarks>
 internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network)
 {
-    // Until then it is not worth room for every node.
-    private const int AskedSeldom = 256;
+    // A power of two. There are hundreds of these for a large machine: room for every node would be a gigabyte.
+    private const int KeptOhms = 1024;
 
     private Stretch[] _stretches = [];
     private Section[] _sections = [];
@@ -18,9 +18,8 @@ internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network
     private Stretch[] _ofPort = [];
     private int _count;
 
-    // For each node the ohms to the node that it was asked for last, one added: a gate, for many ports of a section in turn.
-    private (int To, DoubleDouble Ohms)[] _toGate = [];
-    private int _asked;
+    // Ohms from nodes to the gates that they were asked for last, by the last bits of a node's number; both numbers with one added. Many ports of a section ask for the same.
+    private (int From, int To, DoubleDouble Ohms)[] _toGate = [];
 
     /// <summary>Takes the sections, joints and updates of the pieces as they are now.</summary>
     public void Take()
@@ -91,17 +90,11 @@ internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network
 
     private DoubleDouble ToGate(int gate, int node)
     {
-        if (_asked < AskedSeldom)
-        {
-            _asked++;
-            return gate == node ? DoubleDouble.Zero : network.Blocks.Between(gate, node);
-        }
-
         if (_toGate.Length == 0)
-            _toGate = new (int, DoubleDouble)[network.NodeCount];
-        ref var found = ref _toGate[node];
-        if (found.To != gate + 1)
-            found = (gate + 1, gate == node ? DoubleDouble.Zero : network.Blocks.Between(gate, node));
+            _toGate = new (int, int, DoubleDouble)[KeptOhms];
+        ref var found = ref _toGate[node & (KeptOhms - 1)];
+        if (found.From != node + 1 || found.To != gate + 1)
+            found = (node + 1, gate + 1, gate == node ? DoubleDouble.Zero : network.Blocks.Between(gate, node));
         return found.Ohms;
     }
 

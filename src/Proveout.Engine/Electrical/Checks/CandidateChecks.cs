@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Proveout.Engine.Faults;
 
 namespace Proveout.Engine.Electrical;
@@ -11,8 +12,9 @@ internal static class CandidateChecks
         var places = setUps.Select(setUp => setUp.State.PlugsApart).Distinct().ToDictionary(apart => apart, apart => new ProbePlaces(context.Wiring, new MachineState(apart, [])));
         var insulation = new InsulationPairs(context);
         var ofSetUps = new CandidateCheck[setUps.Count][];
-        // One by one as processors come free: those with all controls at rest take longest.
-        Parallel.For(0, setUps.Count, index =>
+        // Those with all controls at rest take longest, by far: they come first, and the others one by one as processors come free.
+        var order = Enumerable.Range(0, setUps.Count).OrderBy(index => setUps[index].Operated is not null);
+        Parallel.ForEach(Partitioner.Create(order, EnumerablePartitionerOptions.NoBuffering), index =>
             ofSetUps[index] = [.. OfSetUp(context, index, setUps[index], restOf(index), places[setUps[index].State.PlugsApart], insulation)]);
         return [.. ofSetUps.SelectMany(ofSetUp => ofSetUp).OrderBy(candidate => PlaceOf(candidate.Mode))];
     }

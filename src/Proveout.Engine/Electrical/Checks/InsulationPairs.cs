@@ -11,24 +11,30 @@ namespace Proveout.Engine.Electrical;
 /// <param name="context">The wiring.</param>
 internal sealed class InsulationPairs(WiringContext context)
 {
-    private readonly Lazy<Islands> _atRest = new(() => Joined(context.Wiring, new MachineState(true, [])));
+    private readonly Lazy<Inlet[]> _inlets = new(() => [.. InletsOf(context)]);
 
     /// <summary>The places: line, neutral, protective contact. With a control operated, only where it brings more of the machine under test.</summary>
     public IEnumerable<(int Line, int Neutral, int Earth)> Of(ElectricalSetUp setUp)
     {
         if (!setUp.State.PlugsApart || context.Design.Mains is not { } mains)
             yield break;
-        Islands? joined = null;
+        foreach (var inlet in _inlets.Value)
+        {
+            if (setUp.Operated is { } operated && !BringsMore(operated, setUp.State, inlet.LiveAtRest))
+                continue;
+            var live = setUp.Operated is null ? inlet.LiveAtRest : Live(Joined(context.Wiring, setUp.State), inlet.Line, inlet.Neutral);
+            if (!live.Contains(inlet.Earth) && (setUp.Operated is null || live.Count > inlet.LiveAtRest.Count) && live.All(node => Bears(node, mains)))
+                yield return (inlet.Line, inlet.Neutral, inlet.Earth);
+        }
+    }
+
+    private static IEnumerable<Inlet> InletsOf(WiringContext context)
+    {
+        var joined = Joined(context.Wiring, new MachineState(true, []));
         foreach (var (part, connector) in MainsInlets.Of(context.Design))
         {
-            if (NodeOf(TerminalRole.Line) is not { } line || NodeOf(TerminalRole.Neutral) is not { } neutral || NodeOf(TerminalRole.ProtectiveEarth) is not { } earth)
-                continue;
-            var atRest = Live(_atRest.Value, line, neutral);
-            if (setUp.Operated is { } operated && !BringsMore(operated, setUp.State, atRest))
-                continue;
-            var live = setUp.Operated is null ? atRest : Live(joined ??= Joined(context.Wiring, setUp.State), line, neutral);
-            if (!live.Contains(earth) && (setUp.Operated is null || live.Count > atRest.Count) && live.All(node => Bears(node, mains)))
-                yield return (line, neutral, earth);
+            if (NodeOf(TerminalRole.Line) is { } line && NodeOf(TerminalRole.Neutral) is { } neutral && NodeOf(TerminalRole.ProtectiveEarth) is { } earth)
+                yield return new Inlet(line, neutral, earth, Live(joined, line, neutral));
 
             int? NodeOf(TerminalRole role) =>
                 MainsInlets.Find(part, connector, role) is { } terminal && context.Design.FindTerminal(terminal)!.Reachable
@@ -56,4 +62,7 @@ internal sealed class InsulationPairs(WiringContext context)
         wiring.Elements
             .Where(element => element.Part is not Insulation && StateNetwork.Conducts(wiring, state, element))
             .Select(element => (element.A, element.B)));
+
+    // An inlet with the nodes that stand at 500 V while all controls are at rest.
+    private sealed record Inlet(int Line, int Neutral, int Earth, HashSet<int> LiveAtRest);
 }

@@ -62,12 +62,17 @@ internal sealed class ChangedNetwork
     {
         if (PieceOf(a) != PieceOf(b))
             return double.PositiveInfinity;
-        if (!_isChanged || Pieces.SectionOf(a) < 0)
-            return _network.Resistance(a, b);
+        return !_isChanged || Pieces.SectionOf(a) < 0 ? _network.Resistance(a, b) : OhmsWithin(a, b);
+    }
+
+    /// <summary>Resistance between two nodes of one piece of the islands that the change touches, in ohms.</summary>
+    public double OhmsWithin(int a, int b)
+    {
+        var (ofA, ofB) = (Pieces.SectionOf(a), Pieces.SectionOf(b));
         Span<DoubleDouble> volts = stackalloc DoubleDouble[Pieces.Updates.Length];
         for (var update = 0; update < volts.Length; update++)
-            volts[update] = Flows.At(update, a) - Flows.At(update, b);
-        var ohms = Flows.Ohms(a, b);
+            volts[update] = Flows.At(update, a, ofA) - Flows.At(update, b, ofB);
+        var ohms = Flows.Ohms(a, ofA, b, ofB);
         for (var row = 0; row < volts.Length; row++)
             if (volts[row].High != 0)
                 for (var column = 0; column < volts.Length; column++)

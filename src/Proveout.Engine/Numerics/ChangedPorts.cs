@@ -54,7 +54,7 @@ internal sealed class ChangedPorts
         ohms = double.PositiveInfinity;
         var isAltered = _ports.IsOneIsland(port) ? _altered.Alters(port, out ohms) : _pieces.IsOnePiece(port);
         if (isAltered && !double.IsFinite(ohms))
-            ohms = _pieces.IsOnePiece(port) ? _network.Ohms(_ports.Nodes[_ports.Pairs[port].A], _ports.Nodes[_ports.Pairs[port].B]) : double.PositiveInfinity;
+            ohms = _pieces.IsOnePiece(port) ? _network.OhmsWithin(_ports.Nodes[_ports.Pairs[port].A], _ports.Nodes[_ports.Pairs[port].B]) : double.PositiveInfinity;
         return isAltered;
     }
 }

@@ -50,7 +50,10 @@ internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network
     }
 
     /// <summary>Potential of a node in volts, to a constant of its tree, while one ampere enters at the one end of an update and leaves at the other.</summary>
-    public DoubleDouble At(int update, int node) => At(StretchOf(update, pieces.SectionOf(node)), node);
+    public DoubleDouble At(int update, int node) => At(update, node, pieces.SectionOf(node));
+
+    /// <summary>The same of a node whose section is known.</summary>
+    public DoubleDouble At(int update, int node, int section) => At(StretchOf(update, section), node);
 
     /// <summary>Sends a current of one ampere from one node to another of the same tree, for <see cref="AtPort"/>.</summary>
     public void TakePort(int from, int to)
@@ -67,9 +70,13 @@ internal sealed class SectionFlows(ChangedPieces pieces, ResistorNetwork network
     public DoubleDouble Between(int update, NetworkUpdate other) => At(update, other.A) - At(update, other.B);
 
     /// <summary>Resistance in ohms between two nodes of one tree.</summary>
-    public DoubleDouble Ohms(int a, int b)
+    /// <param name="a">The one node.</param>
+    /// <param name="one">Its section.</param>
+    /// <param name="b">The other node.</param>
+    /// <param name="other">Its section.</param>
+    public DoubleDouble Ohms(int a, int one, int b, int other)
     {
-        var (one, other, start) = (pieces.SectionOf(a), pieces.SectionOf(b), a);
+        var start = a;
         if (one == other)
             return network.Blocks.Between(a, b);
         var ohms = DoubleDouble.Zero;

@@ -1,48 +1,52 @@
 namespace Proveout.Engine.Numerics;
 
-/// <summary>Which ports a change of a network can alter, found in the graph without arithmetic.</summary>
+/// <summary>Which of several groups of ports a change of a network can alter, found in the graph without arithmetic.</summary>
 /// <param name="network">The network.</param>
-/// <param name="pairs">The nodes of each port.</param>
-internal sealed class PortPaths(ResistorNetwork network, IReadOnlyList<(int A, int B)> pairs)
+internal sealed class PortPaths(ResistorNetwork network)
 {
-    private const int BitsAWord = 64;
+    private readonly Dictionary<int, List<int>> _groupsOf = [];
 
-    private readonly PortPassages _passages = new(network, pairs);
+    /// <summary>Takes a group of ports.</summary>
+    /// <param name="group">Its number, higher than those before.</param>
+    /// <param name="pairs">The nodes of each port; one whose nodes do not hang together is left out.</param>
+    public void Add(int group, IEnumerable<(int A, int B)> pairs)
+    {
+        foreach (var (a, b) in pairs)
+            if (network.Islands.Of(a) == network.Islands.Of(b))
+                foreach (var block in new BlockWay(network.Bridges, a, b))
+                    AddTo(block, group);
+    }
 
-    /// <summary>Sets the bits of the ports within one island that changes can alter; true when there is one.</summary>
-    public bool Add(List<EdgeChange> changes, Span<ulong> mask)
+    /// <summary>Says the groups in which changes can alter a port within one island; some more than once.</summary>
+    public void Find(List<EdgeChange> changes, Action<int> onGroup)
     {
         Span<int> firstOf = stackalloc int[2 * changes.Count];
         var islands = 0;
-        var isAny = false;
         foreach (var change in changes)
         {
-            isAny |= Reach(change.A, firstOf, ref islands, mask);
-            isAny |= Reach(change.B, firstOf, ref islands, mask);
+            Reach(change.A, firstOf, ref islands, onGroup);
+            Reach(change.B, firstOf, ref islands, onGroup);
         }
-
-        return isAny;
     }
 
     // The ways from one node of an island to each of the others cover the ways between any two of them.
-    private bool Reach(int node, Span<int> firstOf, ref int islands, Span<ulong> mask)
+    private void Reach(int node, Span<int> firstOf, ref int islands, Action<int> onGroup)
     {
         var first = 0;
         while (first < islands && network.Islands.Of(firstOf[first]) != network.Islands.Of(node))
             first++;
         if (first == islands)
             firstOf[islands++] = node;
-        var isAny = false;
         foreach (var block in new BlockWay(network.Bridges, firstOf[first], node))
-            isAny |= AddBlock(block, mask);
-        return isAny;
+            if (_groupsOf.TryGetValue(block, out var groups))
+                groups.ForEach(onGroup);
     }
 
-    private bool AddBlock(int block, Span<ulong> mask)
+    private void AddTo(int block, int group)
     {
-        var passages = _passages.Of(block);
-        foreach (var passage in passages)
-            mask[passage.Port / BitsAWord] |= 1UL << (passage.Port % BitsAWord);
-        return passages.Length > 0;
+        if (!_groupsOf.TryGetValue(block, out var groups))
+            _groupsOf.Add(block, groups = []);
+        if (groups.Count == 0 || groups[^1] != group)
+            groups.Add(group);
     }
 }

@@ -4,7 +4,7 @@ using Proveout.Engine.Numerics;
 
 namespace Proveout.Engine.Tests.Numerics;
 
-/// <summary>Which ports a change can alter, against the network built anew.</summary>
+/// <summary>Which ports a change can alter, each a group of its own, against the network built anew.</summary>
 public sealed class PortPathsTests
 {
     [Fact]
@@ -62,8 +62,10 @@ public sealed class PortPathsTests
 
     private static HashSet<int> Asked(ResistorNetwork network, (int, int)[] pairs, List<EdgeChange> changes)
     {
-        var mask = new ulong[(pairs.Length / 64) + 1];
-        new PortPaths(network, pairs).Add(changes, mask);
-        return [.. Enumerable.Range(0, pairs.Length).Where(port => (mask[port / 64] >> (port % 64) & 1) != 0)];
+        var (asked, paths) = (new HashSet<int>(), new PortPaths(network));
+        foreach (var (port, pair) in pairs.Index())
+            paths.Add(port, [pair]);
+        paths.Find(changes, port => asked.Add(port));
+        return asked;
     }
 }

@@ -12,7 +12,6 @@ internal sealed class LimitPorts
     private readonly bool[] _holdsIsland;
     private readonly ElementSwitches _switches;
     private readonly Lazy<PortMasks> _masks;
-    private readonly Lazy<PortPaths> _closedPaths;
 
     /// <summary>Lists the ports.</summary>
     /// <param name="rest">The network with all controls at rest.</param>
@@ -37,7 +36,6 @@ internal sealed class LimitPorts
         _switches = atHigh ? rest.SwitchesAtHigh : rest.SwitchesAtLow;
         Ports = new Ports((atHigh ? rest.High : rest.Low).Network, pairs, low?.Ports, unseenShares);
         _masks = new(() => new PortMasks(Ports));
-        _closedPaths = low?._closedPaths ?? new(() => new PortPaths(rest.Closed, pairs));
         Anchored = [.. pairs.SelectMany(pair => new[] { pair.A, pair.B }).Concat(operated.SelectMany(element => new[] { element.A, element.B })).Distinct()];
         Operated = [.. operated.Select(element => (element, _switches.Operate(element))).Where(item => item.Item2.DeltaConductance.High != 0)];
         Tied = tied is var (one, two) ? [EdgeChange.Add(one, two, 1 / JointBands.Joint.High)] : [];
@@ -59,9 +57,6 @@ internal sealed class LimitPorts
 
     /// <summary>Number of words of 64 bits that hold a bit for every port.</summary>
     public int WordCount => (Ports.Pairs.Length + 63) / 64;
-
-    /// <summary>The ports that a change may alter wherever the controls stand.</summary>
-    public PortPaths ClosedPaths => _closedPaths.Value;
 
     /// <summary>The nodes of the ports and of the elements that the operated control switches.</summary>
     public int[] Anchored { get; }
@@ -89,15 +84,6 @@ internal sealed class LimitPorts
     {
         foreach (var (operated, _) in Operated)
             if (operated.Index == element)
-                return true;
-        return false;
-    }
-
-    /// <summary>True when a fault changes an element that the operated control switches.</summary>
-    public bool IsChangedBy(WiringFault fault)
-    {
-        for (var index = 0; index < fault.Changes.Count; index++)
-            if (fault.Changes[index].ChangedElement is { } element && Operates(element))
                 return true;
         return false;
     }
@@ -131,15 +117,6 @@ internal sealed class LimitPorts
             if (faulty[index] is Cut or Invert && faulty[index].ChangedElement == element)
                 return faulty[index];
         return null;
-    }
-
-    /// <summary>True when a port, or an element that the operated control switches, ends on one of some islands.</summary>
-    public bool EndsOnAny(List<int> islands)
-    {
-        foreach (var island in islands)
-            if (_holdsIsland[island])
-                return true;
-        return false;
     }
 
     /// <summary>True when a change can alter a port.</summary>

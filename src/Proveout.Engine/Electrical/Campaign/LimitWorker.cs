@@ -21,9 +21,6 @@ internal sealed class LimitWorker(LimitPorts ports, LimitWorker? likewise = null
     /// <summary>What a fault changes at this limit.</summary>
     public List<EdgeChange> ChangesOf(WiringFault fault) => _edges.Of(fault);
 
-    /// <summary>Sets the bits of the ports whose resistance a fault may alter with the control operated; true when there is one.</summary>
-    public bool MayAlter(WiringFault fault, Span<ulong> mask) => ports.IsReachedBy(_edges.Of(fault)) && ports.ClosedPaths.Add(_edges.Of(fault), mask);
-
     /// <summary>Applies a fault in place of the one before; false when it can alter no port.</summary>
     public bool Apply(WiringFault fault)
     {

@@ -57,13 +57,10 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
     public void AddResponses(WiringFault fault, AlteredReadings readings)
     {
         IsApplied = false;
-        if (atRest is { IsApplied: true } && !atRest._operated.MayConcern(_placeAtRest))
+        if ((atRest is { IsApplied: true } && !IsConcerned(atRest)) || !Apply(fault))
             return;
+        _operated.Find(fault, this);
         Array.Clear(_touched);
-        if ((atRest is { IsApplied: true } && !Concerns(fault, atRest)) || !Apply(fault))
-            return;
-        if (!table.Low.HasControls)
-            _operated.Find(fault, this);
         Array.Clear(_beside);
         _low.AddTouched(_touched);
         _high.AddTouched(_touched);
@@ -90,16 +87,12 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
 
     // A fault that concerns no port, whether contacts are open or closed, and leaves the junctions and the insulation of their pieces and of the contacts
     // alone while the control is at rest, leaves both alone with the control operated.
-    private bool Concerns(WiringFault fault, PortWorker atRest)
+    private bool IsConcerned(PortWorker atRest)
     {
-        if (table.Low.IsChangedBy(fault))
+        if (atRest._operated.Reaches(_placeAtRest))
             return true;
-        if (_low.MayAlter(fault, _touched) | _high.MayAlter(fault, _touched))
-            return true;
-        if (!atRest.MovesPieces)
+        if (!atRest._operated.IsNear(_placeAtRest))
             return false;
-        if (table.PartsStrays || table.Low.EndsOnAny(atRest.ChangedStrays.MovedIslands))
-            return true;
         var (pieces, islands) = (atRest.Low.Network.Pieces, table.Rest.Low.Network.Islands);
         foreach (var node in table.Low.Anchored)
             if (pieces.Of(node) is > 0 and var piece && !atRest.ChangedStrays.Keeps(islands.Of(node), piece))

@@ -1,5 +1,3 @@
-using System.Buffers;
-using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace Proveout.Engine.Numerics;
@@ -13,8 +11,6 @@ namespace Proveout.Engine.Numerics;
 /// </remarks>
 internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPieces pieces)
 {
-    private static int Lanes => Vector256<double>.Count;
-
     // Each product of the sum is right to a few units in the last place of a double, 1.1e-16; so the result is right to 1e-10 or better.
     private const double LeastShare = 1e-5;
 
@@ -22,25 +18,15 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
     private const int LeastBlocks = 6;
 
     private readonly BlockVolts _volts = new();
-    private readonly (int Turn, int Row)[] _rowOf = new (int, int)[ports.Pairs.Length];
-    private int _turn;
-    private int _count;
+    private readonly PortRows _rows = new(ports);
     private int _updates;
-
-    // By rows of ports that the change concerns, in groups of as many as one register takes; in each group the volts of the first update, then those of the next.
-    private readonly int[] _port = new int[RowsFor(ports)];
-    private readonly double[] _before = new double[RowsFor(ports)];
-    private readonly double[] _unseen = new double[RowsFor(ports)];
-    private readonly double[] _ohms = new double[RowsFor(ports)];
-    private double[] _atPort = [];
     private double[] _inverse = [];
 
     /// <summary>Takes the change that the network has now.</summary>
     public void Take()
     {
-        (_count, _updates) = (0, network.Pieces.Updates.Length);
-        _turn++;
-        _atPort = ArrayPool<double>.Shared.Rent(_port.Length * _updates);
+        _updates = network.Pieces.Updates.Length;
+        _rows.Start(_updates);
         AddBridges();
         if (_updates > 0 && !TookOneFlow())
         {
@@ -48,7 +34,7 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
             Correct();
         }
 
-        ArrayPool<double>.Shared.Return(_atPort);
+        _rows.LeaveVolts();
         if (!network.Pieces.AreSections)
             LeaveOutParted();
     }
@@ -58,20 +44,20 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
     /// <param name="ohms">What the change leaves of it.</param>
     public bool Alters(int port, out double ohms)
     {
-        var (turn, row) = _rowOf[port];
-        ohms = turn == _turn ? _ohms[row] : 0;
-        return turn == _turn && IsAltered(row);
+        var isMet = _rows.Holds(port, out var row);
+        ohms = isMet ? _rows.Ohms[row] : 0;
+        return isMet && IsAltered(row);
     }
 
     /// <summary>Sets the bits of those that are altered, or are not a number here.</summary>
     public void AddTo(Span<ulong> mask)
     {
-        for (var row = 0; row < _count; row++)
+        for (var row = 0; row < _rows.Count; row++)
             if (IsAltered(row))
-                mask[_port[row] / 64] |= 1UL << (_port[row] % 64);
+                mask[_rows.PortOf(row) / 64] |= 1UL << (_rows.PortOf(row) % 64);
     }
 
-    private bool IsAltered(int row) => !(Math.Abs(_ohms[row] - _before[row]) <= _unseen[row]);
+    private bool IsAltered(int row) => !(Math.Abs(_rows.Ohms[row] - _rows.Before[row]) <= _rows.Unseen[row]);
 
     private void AddBridges()
     {
@@ -88,7 +74,7 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
         var passages = ports.Passages.Of(below);
         foreach (var passage in passages)
         {
-            ref var ohms = ref _ohms[RowOf(passage.Port)];
+            ref var ohms = ref _rows.Ohms[_rows.Of(passage.Port)];
             ohms = ohms + more is var left && left >= LeastShare * ports.Ohms(passage.Port) ? left : double.NaN;
         }
 
@@ -115,7 +101,7 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
         var siemens = (double)network.Inverse[0, 0];
         foreach (var (port, fromA, toB) in passages)
             if (_volts.Between(fromA, toB) is var volts && ports.Ohms(port) is var ohms && !(Math.Abs(siemens) * volts * volts <= ports.UnseenOhms(port)))
-                _ohms[RowOf(port)] = ohms - (siemens * volts * volts) is var left && left >= LeastShare * (ohms + (Math.Abs(siemens) * volts * volts)) ? left : double.NaN;
+                _rows.Ohms[_rows.Of(port)] = ohms - (siemens * volts * volts) is var left && left >= LeastShare * (ohms + (Math.Abs(siemens) * volts * volts)) ? left : double.NaN;
         return true;
     }
 
@@ -192,7 +178,7 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
         network.IslandVolts.Take(entry, exit);
         foreach (var port in ports.OnIsland(ports.Network.Islands.Of(entry)))
             if (network.IslandVolts.Between(ports.Nodes[ports.Pairs[port].A], ports.Nodes[ports.Pairs[port].B]) is not 0 and var volts)
-                _atPort[PlaceOf(RowOf(port), update)] += volts;
+                _rows.Add(port, update, volts);
     }
 
     private void Add(int update, BridgeRow bridges)
@@ -206,41 +192,19 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
     private void Add(int update, ReadOnlySpan<Passage> passages)
     {
         foreach (var (port, fromA, toB) in passages)
-            _atPort[PlaceOf(RowOf(port), update)] += _volts.Between(fromA, toB);
+            _rows.Add(port, update, _volts.Between(fromA, toB));
     }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private int PlaceOf(int row, int update) => ((row & -Lanes) * _updates) + (update * Lanes) + (row & (Lanes - 1));
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private int RowOf(int port)
-    {
-        var (turn, row) = _rowOf[port];
-        return turn == _turn ? row : NewRow(port);
-    }
-
-    private int NewRow(int port)
-    {
-        var row = _count++;
-        if ((row & (Lanes - 1)) == 0)
-            _atPort.AsSpan(row * _updates, Lanes * _updates).Clear();
-        _rowOf[port] = (_turn, row);
-        (_port[row], _before[row], _unseen[row], _ohms[row]) = (port, ports.Ohms(port), ports.UnseenOhms(port), ports.Ohms(port));
-        return row;
-    }
-
-    private static int RowsFor(Ports ports) => (ports.Pairs.Length + Lanes - 1) / Lanes * Lanes;
 
     private void Correct()
     {
         TakeInverse();
-        for (var first = 0; first < _count; first += Lanes)
+        for (var first = 0; first < _rows.Count; first += PortRows.Lanes)
         {
-            var (before, ohms) = (Vector256.LoadUnsafe(ref _before[first]), Vector256.LoadUnsafe(ref _ohms[first]));
-            var (sum, magnitude) = SumOf(ref _atPort[first * _updates]);
+            var (before, ohms) = (Vector256.LoadUnsafe(ref _rows.Before[first]), Vector256.LoadUnsafe(ref _rows.Ohms[first]));
+            var (sum, magnitude) = SumOf(ref _rows.VoltsOf(first));
             var left = ohms - sum;
             var isTold = Vector256.GreaterThanOrEqual(left, LeastShare * (Vector256.Max(before, ohms) + magnitude));
-            Vector256.ConditionalSelect(isTold, left, Vector256.Create(double.NaN)).StoreUnsafe(ref _ohms[first]);
+            Vector256.ConditionalSelect(isTold, left, Vector256.Create(double.NaN)).StoreUnsafe(ref _rows.Ohms[first]);
         }
     }
 
@@ -250,10 +214,10 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
         var (sum, magnitude) = (Vector256<double>.Zero, Vector256<double>.Zero);
         for (var row = 0; row < _updates; row++)
         {
-            var volts = Vector256.LoadUnsafe(ref atPort, (nuint)(row * Lanes));
+            var volts = Vector256.LoadUnsafe(ref atPort, (nuint)(row * PortRows.Lanes));
             for (var column = 0; column <= row; column++)
             {
-                var term = volts * Vector256.LoadUnsafe(ref atPort, (nuint)(column * Lanes)) * _inverse[(row * _updates) + column];
+                var term = volts * Vector256.LoadUnsafe(ref atPort, (nuint)(column * PortRows.Lanes)) * _inverse[(row * _updates) + column];
                 sum += term;
                 magnitude += Vector256.Abs(term);
             }
@@ -264,9 +228,9 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
 
     private void LeaveOutParted()
     {
-        for (var row = 0; row < _count; row++)
-            if (!pieces.IsOnePiece(_port[row]))
-                _ohms[row] = double.NaN;
+        for (var row = 0; row < _rows.Count; row++)
+            if (!pieces.IsOnePiece(_rows.PortOf(row)))
+                _rows.Ohms[row] = double.NaN;
     }
 
     // What the way of a current passes of bridges that the same ports pass, below zero from the upper end to the lower.

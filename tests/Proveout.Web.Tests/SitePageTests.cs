@@ -79,7 +79,7 @@ public sealed class SitePageTests : IAsyncLifetime
         var minutes = Math.Ceiling(_server.Bench.Plan(SampleBench.Machine)!.Minutes);
         Assert.InRange(minutes, 1, 59);
         Assert.Contains($"set-ups, about {minutes}\u00A0min.", text, StringComparison.Ordinal);
-        Assert.Contains($"In this order about {minutes} min:", text, StringComparison.Ordinal);
+        Assert.Contains($"In this order about {minutes}\u00A0min:", text, StringComparison.Ordinal);
     }
 
     [Fact]

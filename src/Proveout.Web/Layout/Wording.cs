@@ -1,11 +1,12 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Proveout.Engine.Faults;
 using Proveout.Workshop;
 
 namespace Proveout.Web.Layout;
 
 /// <summary>How states, shares and times are put in words.</summary>
-internal static class Wording
+internal static partial class Wording
 {
     public static string Of(StepStatus status) => status switch
     {
@@ -45,8 +46,14 @@ internal static class Wording
     public static string Duration(double minutes)
     {
         var rounded = (int)Math.Ceiling(minutes);
-        return rounded < 60 ? $"{rounded}\u00A0min" : $"{rounded / 60}\u00A0h\u00A0{rounded % 60:00}\u00A0min";
+        return (rounded < 60 ? $"{rounded} min" : $"{rounded / 60} h {rounded % 60:00} min").Replace(' ', '\u00A0');
     }
+
+    /// <summary>A sentence in which no line breaks between a time and its unit.</summary>
+    public static string Kept(string sentence) => BeforeTimeUnit().Replace(sentence, "\u00A0");
+
+    [GeneratedRegex(@"(?<=\d) (?=(?:s|min|h)\b)")]
+    private static partial Regex BeforeTimeUnit();
 
     public static string Count(int count, string one, string many) => count == 1 ? $"1 {one}" : $"{count} {many}";
 

@@ -1,12 +1,12 @@
 using System.Globalization;
-using System.Text.RegularExpressions;
 using Proveout.Engine.Faults;
+using Proveout.Engine.Machine;
 using Proveout.Workshop;
 
 namespace Proveout.Web.Layout;
 
 /// <summary>How states, shares and times are put in words.</summary>
-internal static partial class Wording
+internal static class Wording
 {
     public static string Of(StepStatus status) => status switch
     {
@@ -46,14 +46,8 @@ internal static partial class Wording
     public static string Duration(double minutes)
     {
         var rounded = (int)Math.Ceiling(minutes);
-        return (rounded < 60 ? $"{rounded} min" : $"{rounded / 60} h {rounded % 60:00} min").Replace(' ', '\u00A0');
+        return (rounded < 60 ? $"{rounded} min" : $"{rounded / 60} h {rounded % 60:00} min").Replace(' ', KeptBlanks.Blank);
     }
-
-    /// <summary>A sentence in which no line breaks between a time and its unit.</summary>
-    public static string Kept(string sentence) => BeforeTimeUnit().Replace(sentence, "\u00A0");
-
-    [GeneratedRegex(@"(?<=\d) (?=(?:s|min|h)\b)")]
-    private static partial Regex BeforeTimeUnit();
 
     public static string Count(int count, string one, string many) => count == 1 ? $"1 {one}" : $"{count} {many}";
 

@@ -1,10 +1,10 @@
-using System.Text.RegularExpressions;
 using PdfSharp.Drawing;
+using Proveout.Engine.Machine;
 
 namespace Proveout.Publish.Report;
 
 /// <summary>Breaks text into lines that fit a width: between words where it can, but not between a figure and its unit; then behind a hyphen or a stroke, inside a word where it must.</summary>
-internal static partial class PdfWrap
+internal static class PdfWrap
 {
     private static readonly XGraphics Ruler = XGraphics.CreateMeasureContext(new XSize(1000, 1000), XGraphicsUnit.Point, XPageDirection.Downwards);
     private static readonly Lock Gate = new();
@@ -37,18 +37,8 @@ internal static partial class PdfWrap
         return string.Concat(characters.Take(kept)) + "…";
     }
 
-    // A figure with its unit is one, with the blank between them.
     private static IEnumerable<string> Words(string text) =>
-        FigureWithUnit().Replace(FontCoverage.Spell(PlainText.Clean(text)), Kept).Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(word => word.Replace(KeptBlank, ' '));
-
-    // A control, of which none is left in clean text.
-    private const char KeptBlank = '\u0001';
-
-    private static string Kept(Match match) => match.Value.Replace(' ', KeptBlank);
-
-    // Units of the SI (ISO 80000-1) with their prefixes, and those that are used beside them.
-    [GeneratedRegex(@"(?<=\d) (?=(?:[GMkdcmµn]?(?:Ω|V|A|W|Hz|N|Nm|g|m|mm|s|F|H|J|K|Pa|VA)|°C|°|%|min|h|d|dB)(?:[²³]|[/·][\p{L}²³]+)*(?![\p{L}\d]))")]
-    private static partial Regex FigureWithUnit();
+        KeptBlanks.BeforeUnits(FontCoverage.Spell(PlainText.Clean(text))).Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(word => word.Replace(KeptBlanks.Blank, ' '));
 
     // "Residual-current" may stand on two lines behind its hyphen.
     private static IEnumerable<string> Joints(string word)

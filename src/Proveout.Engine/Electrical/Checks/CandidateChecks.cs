@@ -41,13 +41,21 @@ internal static class CandidateChecks
         var pairs = setUp.Operated is { } operated
             ? ContactPairs.Of(context.Wiring, state.Conducts, places, operated)
             : ProbePairs.AtRest(context.Wiring, state.Conducts, places);
-        var bounds = new JunctionBounds(state);
-        foreach (var (a, b) in pairs)
+        foreach (var ((a, b), (low, high)) in pairs.Zip(Limits(new JunctionBounds(state), [.. pairs], isLarge: setUp.Operated is null)))
         {
             var mode = IsBond(context, a, b) ? MeterMode.FourWire : MeterMode.Resistance;
-            var (low, high) = bounds.Resistance(a, b);
             yield return drafts.Of(mode, a, b, mode.Shown(low, high));
         }
+    }
+
+    // With all controls at rest there are tens of thousands, with one operated a few.
+    private static (double LowOhms, double HighOhms)[] Limits(JunctionBounds bounds, (int A, int B)[] pairs, bool isLarge)
+    {
+        if (!isLarge)
+            return Array.ConvertAll(pairs, pair => bounds.Resistance(pair.A, pair.B));
+        var limits = new (double, double)[pairs.Length];
+        Parallel.For(0, pairs.Length, index => limits[index] = bounds.Resistance(pairs[index].A, pairs[index].B));
+        return limits;
     }
 
     private static bool IsBond(WiringContext context, int a, int b) =>

@@ -12,7 +12,7 @@ internal sealed class JunctionBounds
 {
     private readonly IStateReadings _state;
     private readonly Dictionary<int, double> _leadingAway = [];
-    private readonly ILookup<int, (int Anode, int Cathode, double ForwardVolts)> _within;
+    private readonly Dictionary<int, (int Anode, int Cathode, double ForwardVolts)[]> _within;
 
     /// <summary>Sorts the junctions by the pieces that they end on.</summary>
     public JunctionBounds(IStateReadings state)
@@ -28,7 +28,8 @@ internal sealed class JunctionBounds
         // One within a piece sees no more than the port does, so that it counts only below those that lead away.
         _within = state.StrayPaths.Junctions
             .Where(junction => state.PieceOf(junction.Anode) == state.PieceOf(junction.Cathode) && junction.ForwardVolts < LeadingAwayFrom(state.PieceOf(junction.Anode)))
-            .ToLookup(junction => state.PieceOf(junction.Anode));
+            .GroupBy(junction => state.PieceOf(junction.Anode))
+            .ToDictionary(piece => piece.Key, piece => piece.ToArray());
     }
 
     /// <summary>Limits in ohms of the resistance between two nodes, red lead on the first; infinite when over range.</summary>
@@ -51,7 +52,7 @@ internal sealed class JunctionBounds
     public double ThresholdVolts(int red, int black, double low)
     {
         var least = LeadingAwayFrom(_state.PieceOf(red));
-        foreach (var (anode, cathode, forward) in _within[_state.PieceOf(red)])
+        foreach (var (anode, cathode, forward) in _within.GetValueOrDefault(_state.PieceOf(red), []))
             if (forward < least && GreatestShare(anode, cathode, red, black, low) is > 0 and var share)
                 least = Math.Min(least, forward / share);
         return least;

@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+
 namespace Proveout.Engine.Electrical;
 
 /// <summary>The register of wiring fault rules: a new kind is one new file and one line here.</summary>
@@ -53,9 +55,14 @@ public static class WiringFaultRules
     ];
 
     /// <summary>Every fault that the machine can have, of the kinds that its file leaves on, each with its prior.</summary>
-    public static IEnumerable<WiringFault> Generate(WiringContext context) =>
-        from rule in All
-        where context.Design.IsImagined(rule.Kind)
-        from fault in rule.Generate(context)
+    public static IEnumerable<WiringFault> Generate(WiringContext context)
+    {
+        var ofRules = new WiringFault[All.Count][];
+        Parallel.ForEach(Partitioner.Create(Enumerable.Range(0, All.Count), EnumerablePartitionerOptions.NoBuffering), rule => ofRules[rule] = [.. OfRule(context, All[rule])]);
+        return ofRules.SelectMany(ofRule => ofRule);
+    }
+
+    private static IEnumerable<WiringFault> OfRule(WiringContext context, IWiringFaultRule rule) =>
+        from fault in context.Design.IsImagined(rule.Kind) ? rule.Generate(context) : []
         select context.Design.PriorOf(rule.Kind) is { } prior ? fault with { Fault = fault.Fault with { Prior = prior } } : fault;
 }

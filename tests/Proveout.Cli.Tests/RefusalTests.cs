@@ -136,6 +136,18 @@ public sealed class RefusalTests(TemporaryFolder folder) : IClassFixture<Tempora
         Assert.DoesNotContain("   at ", run.Error, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("diagnose")]
+    [InlineData("import-readings", "--builder", "Mara Lindt")]
+    public async Task A_file_without_readings_is_refused_before_anything_is_simulated(string command, params string[] more)
+    {
+        var run = await Run.OfAsync([command, "pennywort", "--readings", folder.Write("notes.txt", "Somebody's notes: keep."), .. more]);
+
+        Assert.Equal((2, ""), (run.Exit, run.Output));
+        Assert.Contains("notes.txt: This is no file of readings", run.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("Simulating", run.Error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_file_that_is_no_journal_is_refused_and_left_as_it_is()
     {

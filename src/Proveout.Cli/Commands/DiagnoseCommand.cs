@@ -36,8 +36,11 @@ internal static class DiagnoseCommand
         var read = files.Read(path);
         if (read.Value is not { } machine)
             return Outcome.Refused<Diagnosed>(read.Diagnostics);
+        var stored = StoredReadings.Read(readings);
+        if (stored.Value is null)
+            return Outcome.Refused<Diagnosed>(stored.Diagnostics);
         var planned = await Planning.RunAsync(terminal, machine, onlyGreedy: false, cancellation);
-        var typed = StoredReadings.Read(readings, planned);
+        var typed = stored.Value.Of(planned);
         return typed.Value is null
             ? Outcome.Refused<Diagnosed>(typed.Diagnostics)
             : Outcome.Of(new Diagnosed(machine.Design.Name, ReadingsDiagnosis.Of(planned, typed.Value)));

@@ -40,8 +40,11 @@ internal static class ImportReadingsCommand
         var read = files.Read(path);
         if (read.Value is not { } machine)
             return Outcome.Refused<BenchState>(read.Diagnostics);
+        var stored = StoredReadings.Read(readings);
+        if (stored.Value is null)
+            return Outcome.Refused<BenchState>(stored.Diagnostics);
         await using var workplace = await Workplace.OpenAsync(files, [path], journal, cancellation);
-        var typed = StoredReadings.Read(readings, await Planning.RunAsync(terminal, machine, onlyGreedy: false, cancellation));
+        var typed = stored.Value.Of(await Planning.RunAsync(terminal, machine, onlyGreedy: false, cancellation));
         return typed.Value is null
             ? Outcome.Refused<BenchState>(typed.Diagnostics)
             : await new ImportedReadings(workplace.Bench).StartAsync(start with { MachineId = machine.Id }, typed.Value);

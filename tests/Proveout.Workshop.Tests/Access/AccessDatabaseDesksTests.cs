@@ -1,3 +1,5 @@
+using Proveout.Journal.Tests.Postgres;
+
 namespace Proveout.Workshop.Tests.Access;
 
 public sealed class AccessDatabaseDesksTests(SharedServer shared) : AccessDesksContract

@@ -1,4 +1,5 @@
 using Proveout.Journal;
+using Proveout.Journal.Tests.Postgres;
 using Proveout.Journal.Trials.Servers;
 
 namespace Proveout.Workshop.Tests.Access;

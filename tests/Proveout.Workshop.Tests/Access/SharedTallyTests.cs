@@ -1,3 +1,4 @@
+using Proveout.Journal.Tests.Postgres;
 using Proveout.Journal.Trials.Servers;
 
 namespace Proveout.Workshop.Tests.Access;

@@ -13,7 +13,7 @@ public sealed class AsWiredSample
     {
         Planned = Samples.Planned(name);
         Mistakes = [.. MistakesOf(Folder("samples", $"{name}-as-wired", "mistakes.yaml")).Select(FaultOf)];
-        Readings = StoredReadings.Read(Folder("samples", $"{name}-as-wired", "readings.txt"), Planned).Value!;
+        Readings = StoredReadings.Read(Folder("samples", $"{name}-as-wired", "readings.txt")).Value!.Of(Planned).Value!;
     }
 
     public static TheoryData<string> Names { get; } = ["alderbrook", "pennywort", "quarrymoor"];

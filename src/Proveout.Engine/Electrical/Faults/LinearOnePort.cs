@@ -7,14 +7,13 @@ namespace Proveout.Engine.Electrical;
 internal sealed class LinearOnePort
 {
     private readonly WiringNetwork _wiring;
-    private readonly ILookup<int, NetworkElement> _elementsAt;
+    private readonly bool[] _conducts;
 
     public LinearOnePort(WiringNetwork wiring)
     {
         _wiring = wiring;
         var mated = new MachineState(false, []);
-        var conducting = wiring.Elements.Where(element => element.Part is not Insulation && StateNetwork.Conducts(wiring, mated, element)).ToArray();
-        _elementsAt = conducting.SelectMany(element => new[] { (element.A, element), (element.B, element) }).ToLookup(item => item.Item1, item => item.element);
+        _conducts = [.. wiring.Elements.Select(element => element.Part is not Insulation && StateNetwork.Conducts(wiring, mated, element))];
     }
 
     /// <summary>True when what lies on either side of two joints is a network of resistances that hangs on the rest by them alone.</summary>
@@ -26,9 +25,9 @@ internal sealed class LinearOnePort
         var reached = new HashSet<int> { one };
         var queue = new Queue<int>(reached);
         while (queue.TryDequeue(out var node))
-            foreach (var element in _elementsAt[node])
+            foreach (var element in _wiring.ElementsAt(node))
             {
-                if (element.Index == jointOne.Index || element.Index == jointTwo.Index)
+                if (!_conducts[element.Index] || element.Index == jointOne.Index || element.Index == jointTwo.Index)
                     continue;
                 if (element.Part is not (null or Resistor or Fuse or Contact))
                     return false;

@@ -10,6 +10,7 @@ internal static class PageAddresses
         var state = await site.StateAsync();
         // Computed once for all tests: a browser does not wait for it.
         _ = site.Bench.Energising(site.Build.MachineId);
+        _ = site.Bench.Threes(site.Build.MachineId);
         return
         [
             ("front", "/"),
@@ -21,6 +22,7 @@ internal static class PageAddresses
             ("parts", $"/builds/{site.Build.Id}/parts"),
             ("record", $"/builds/{site.Build.Id}/record"),
             ("plan", $"/machines/{site.Build.MachineId}/plan"),
+            ("threes", $"/machines/{site.Build.MachineId}/plan/threes"),
             ("describe", "/describe"),
             ("guesses", $"/machines/{site.Described}/guesses"),
             ("edit-sample", $"/machines/{site.Build.MachineId}/edit"),

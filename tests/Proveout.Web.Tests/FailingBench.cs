@@ -40,6 +40,8 @@ internal sealed class FailingBench(IBench inner) : IBench
 
     public PlanView? Plan(string machineId) => throw Failure();
 
+    public TriplesView? Threes(string machineId) => throw Failure();
+
     public EnergisingView? Energising(string machineId) => throw Failure();
 
     public WalkView? Walk(string machineId) => throw Failure();

@@ -92,6 +92,23 @@ public sealed class SitePageTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task The_plan_leads_to_what_it_does_against_three_mistakes_with_what_shows_those_that_it_misses()
+    {
+        var address = $"/machines/{SampleBench.Machine}/plan/threes";
+        Assert.Contains($"href=\"{address}\"", (await _visitor.GetAsync($"/machines/{SampleBench.Machine}/plan")).Html, StringComparison.Ordinal);
+        var threes = _server.Bench.Threes(SampleBench.Machine)!;
+        var page = await _visitor.GetAsync(address);
+        var text = page.Text.Replace('\u00A0', ' ');
+        Assert.Contains(threes.Summary, text, StringComparison.Ordinal);
+        Assert.NotEmpty(threes.Examples);
+        Assert.All(threes.Examples, example => Assert.Contains($"{string.Join(" And: ", example.Mistakes)} Instead: {string.Join(" ", example.OtherEvidence)}", text, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Three_mistakes_on_a_machine_that_is_not_there_are_not_found() =>
+        Assert.Equal(HttpStatusCode.NotFound, (await _visitor.GetAsync("/machines/none/plan/threes")).Status);
+
+    [Fact]
     public async Task The_record_shows_readings_deviations_signatures_and_the_last_hash()
     {
         var first = await _server.StepAsync(1);

@@ -36,7 +36,7 @@ public sealed class SizeAndSpeedTests(ITestOutputHelper output) : IAsyncLifetime
         string[] addresses =
         [
             "/", _server.Check(state.Steps[19]), _server.Check(state.Steps[20]), _server.Record, $"/builds/{_server.Build.Id}/checks",
-            .. from page in new[] { "plan", "walk", "energise", "ask", "paper", "paper?list=wire-list", "paper?list=terminations", "heat", "air", "belts", "settings", "acceptance", "stages", "review", "edit", "edit/parts", "edit/conductors" }
+            .. from page in new[] { "plan", "plan/threes", "walk", "energise", "ask", "paper", "paper?list=wire-list", "paper?list=terminations", "heat", "air", "belts", "settings", "acceptance", "stages", "review", "edit", "edit/parts", "edit/conductors" }
                select $"/machines/{Largest}/{page}",
         ];
         foreach (var address in addresses)

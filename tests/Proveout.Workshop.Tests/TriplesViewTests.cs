@@ -15,17 +15,18 @@ public sealed class TriplesViewTests
         Assert.Equal(dangerous * (dangerous - 1) * (dangerous - 2) / 6, view.Simulated + view.Contradictory);
         Assert.InRange(view.Caught, view.Simulated / 2, view.Simulated);
         Assert.Contains(view.Masked.ToString("N0", System.Globalization.CultureInfo.InvariantCulture), view.Summary, StringComparison.Ordinal);
-        Assert.All(view.Examples, example => Assert.Equal(3, example.Distinct().Count()));
+        Assert.All(view.Examples, example => Assert.Equal(3, example.Mistakes.Distinct().Count()));
     }
 
     [Fact]
-    public void What_no_check_of_the_plan_catches_of_an_example_is_what_all_three_together_show()
+    public void No_check_of_the_plan_catches_an_example_made_together_so_that_it_says_what_shows_each_of_the_three_instead()
     {
-        foreach (var sentences in TriplesView.Of(Planned).Examples)
+        foreach (var example in TriplesView.Of(Planned).Examples)
         {
-            int[] faults = [.. sentences.Select(sentence => Enumerable.Range(0, Planned.Dictionary.Faults.Count).Single(fault => Planned.Dictionary.Faults[fault].Sentence == sentence))];
+            int[] faults = [.. example.Mistakes.Select(sentence => Enumerable.Range(0, Planned.Dictionary.Faults.Count).Single(fault => Planned.Dictionary.Faults[fault].Sentence == sentence))];
             var shown = Planned.Campaign.SimulateTogether(faults);
 
+            Assert.Equal(faults.Select(fault => Planned.Dictionary.Faults[fault].OtherEvidence).Distinct(), example.OtherEvidence);
             Assert.All(Planned.Plan.Checks, check => Assert.False(shown[check].IsDisjointFrom(Planned.Dictionary.Checks[check].Expectation)));
         }
     }

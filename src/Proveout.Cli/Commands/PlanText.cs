@@ -86,7 +86,10 @@ internal static class PlanText
         terminal.Say("Three mistakes made together");
         terminal.Say(triples.Summary);
         foreach (var example in triples.Examples)
-            terminal.Say($"- Such as: {string.Join(" And: ", example)}");
+        {
+            terminal.Say($"- Such as: {string.Join(" And: ", example.Mistakes)}");
+            terminal.Say($"  Instead: {string.Join(" ", example.OtherEvidence)}");
+        }
     }
 
     private static void ShowLeftToTheEye(Terminal terminal, PlanView view)

@@ -157,4 +157,6 @@ internal static class Addresses
     public static string Walk(string machineId) => $"{Machine(machineId)}/walk";
 
     public static string Plan(string machineId) => $"{Machine(machineId)}/plan";
+
+    public static string Threes(string machineId) => $"{Plan(machineId)}/threes";
 }

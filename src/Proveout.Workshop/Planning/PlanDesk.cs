@@ -9,6 +9,7 @@ public sealed class PlanDesk
     private readonly RecentlyUsed<string, PlannedMachine> _planned = new(Most);
     private readonly RecentlyUsed<string, PlannedMachine> _live = new(Most);
     private readonly RecentlyUsed<string, EnergisingView> _energising = new(Most);
+    private readonly RecentlyUsed<string, TriplesView> _threes = new(Most);
 
     /// <summary>The machine with its plan; computed at the first call, in a second or so.</summary>
     public PlannedMachine Of(LoadedMachine machine) =>
@@ -21,4 +22,8 @@ public sealed class PlanDesk
     /// <summary>The order of energising the machine; computed at the first call, in some seconds.</summary>
     public EnergisingView EnergisingOf(LoadedMachine machine) =>
         _energising.GetOrMake(machine.Fingerprint, () => EnergisingViews.Of(Of(machine)));
+
+    /// <summary>What the plan of the machine does against three mistakes made together; computed at the first call, in some seconds.</summary>
+    public TriplesView ThreesOf(LoadedMachine machine) =>
+        _threes.GetOrMake(machine.Fingerprint, () => TriplesView.Of(Of(machine)));
 }

@@ -4,11 +4,12 @@ using Proveout.Engine.Faults;
 namespace Proveout.Workshop;
 
 /// <summary>What a plan does against three mistakes made together, each of which can hurt or destroy, for people.</summary>
+/// <param name="Machine">The machine.</param>
 /// <param name="Simulated">Threes of mistakes that can be made together.</param>
 /// <param name="Caught">How many of them the plan surely catches.</param>
 /// <param name="Contradictory">Threes left out because two of their mistakes cannot be made together.</param>
-/// <param name="Examples">Some that it does not surely catch although it catches one of the three alone; a sentence for each mistake.</param>
-public sealed record TriplesView(long Simulated, long Caught, long Contradictory, IReadOnlyList<IReadOnlyList<string>> Examples)
+/// <param name="Examples">Some that it does not surely catch although it catches one of the three alone.</param>
+public sealed record TriplesView(MachineSummary Machine, long Simulated, long Caught, long Contradictory, IReadOnlyList<MaskedThree> Examples)
 {
     private const int MostExamples = 5;
 
@@ -31,9 +32,10 @@ public sealed record TriplesView(long Simulated, long Caught, long Contradictory
     {
         var report = new TripleCampaign(planned.Dictionary, planned.Plan, new WiringInteractions(planned.Campaign)).Run(progress, cancellation);
         return new TriplesView(
+            planned.Machine.Summary,
             report.Simulated,
             report.Caught,
             report.Contradictory,
-            [.. report.Examples.DistinctBy(triple => (triple[0], triple[1])).Take(MostExamples).Select(triple => triple.Select(fault => planned.Dictionary.Faults[fault].Sentence).ToArray())]);
+            [.. report.Examples.DistinctBy(triple => (triple[0], triple[1])).Take(MostExamples).Select(triple => MaskedThree.Of(triple.Select(fault => planned.Dictionary.Faults[fault])))]);
     }
 }

@@ -173,7 +173,7 @@ public sealed class JourneyTests(BrowserFixture browser)
     {
         await using var site = await BenchSite.StartAsync();
         var page = await site.OpenAsync(browser, site.Check(await site.StepAsync(1)));
-        var picture = await page.ScreenshotAsync();
+        var picture = await page.PictureAsync();
         await page.GetByText("Attach a photograph").ClickAsync();
         await page.GetByLabel("What does it show?").FillAsync("The bond");
         await page.GetByLabel("Photograph", new() { Exact = true }).SetInputFilesAsync(new FilePayload { Name = "bond.png", MimeType = "image/png", Buffer = picture });

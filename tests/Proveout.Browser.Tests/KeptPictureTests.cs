@@ -34,7 +34,7 @@ public sealed class KeptPictureTests(BrowserFixture browser)
         foreach (var (name, address) in await PageAddresses.AllAsync(site))
         {
             await page.GotoAsync(address);
-            var now = CoarsePicture.Of(await page.ScreenshotAsync(), Height);
+            var now = CoarsePicture.Of(await page.PictureAsync(), Height);
             var file = Path.Combine(Folder, $"{name}.txt");
             if (keeps)
                 await File.WriteAllTextAsync(file, now);
@@ -54,9 +54,9 @@ public sealed class KeptPictureTests(BrowserFixture browser)
         await using var site = await BenchSite.StartAsync();
         await site.PrepareAsync();
         var page = await site.OpenAsync(browser, "/frame", Width, Height);
-        var before = CoarsePicture.Of(await page.ScreenshotAsync(), Height);
+        var before = CoarsePicture.Of(await page.PictureAsync(), Height);
         await page.EvaluateAsync("() => { document.querySelector('main').prepend(document.createElement('br')); }");
-        var after = CoarsePicture.Of(await page.ScreenshotAsync(), Height);
+        var after = CoarsePicture.Of(await page.PictureAsync(), Height);
         await page.Context.CloseAsync();
 
         Assert.True(CoarsePicture.Difference(before, after) > 5 * MostDifferent);

@@ -59,7 +59,7 @@ public sealed class LinkDownTests(BrowserFixture browser)
     {
         await using var site = await BenchSite.StartAsync();
         var page = await site.OpenAndKeepAsync(browser);
-        var picture = await page.ScreenshotAsync();
+        var picture = await page.PictureAsync();
         await page.Context.SetOfflineAsync(true);
         await page.GetByText("Attach a photograph").ClickAsync();
         await page.GetByLabel("What does it show?").FillAsync("The bond");

@@ -21,7 +21,7 @@ public sealed class PictureTests(BrowserFixture browser)
         foreach (var (name, address) in await PageAddresses.AllAsync(site))
         {
             await page.GotoAsync(address);
-            var picture = await page.ScreenshotAsync(new() { FullPage = !string.IsNullOrEmpty(folder) });
+            var picture = await page.PictureAsync(new() { FullPage = !string.IsNullOrEmpty(folder) });
             Assert.True(picture.Length > BytesOfAnEmptySheet, $"{name} is empty at {width} px, {scheme}.");
             if (!string.IsNullOrEmpty(folder))
                 await File.WriteAllBytesAsync(Path.Combine(folder, $"{name}-{width}-{scheme}.png"), picture);

@@ -40,7 +40,7 @@ internal sealed class FailingBench(IBench inner) : IBench
 
     public PlanView? Plan(string machineId) => throw Failure();
 
-    public TriplesView? Threes(string machineId) => throw Failure();
+    public Outcome<TriplesView>? Threes(string machineId) => throw Failure();
 
     public EnergisingView? Energising(string machineId) => throw Failure();
 

@@ -96,12 +96,22 @@ public sealed class SitePageTests : IAsyncLifetime
     {
         var address = $"/machines/{SampleBench.Machine}/plan/threes";
         Assert.Contains($"href=\"{address}\"", (await _visitor.GetAsync($"/machines/{SampleBench.Machine}/plan")).Html, StringComparison.Ordinal);
-        var threes = _server.Bench.Threes(SampleBench.Machine)!;
+        var threes = _server.Bench.Threes(SampleBench.Machine)!.Value!;
         var page = await _visitor.GetAsync(address);
         var text = page.Text.Replace('\u00A0', ' ');
         Assert.Contains(threes.Summary, text, StringComparison.Ordinal);
         Assert.NotEmpty(threes.Examples);
         Assert.All(threes.Examples, example => Assert.Contains($"{string.Join(" And: ", example.Mistakes)} Instead: {string.Join(" ", example.OtherEvidence)}", text, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Where_there_are_too_many_threes_to_wait_for_the_page_says_so_and_what_to_do()
+    {
+        await using var server = await BenchServer.StartAsync(CrowdedBench.Of);
+        using var visitor = server.Visit();
+        var page = await visitor.GetAsync($"/machines/{SampleBench.Machine}/plan/threes");
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, page.Status);
+        Assert.Contains($"{CrowdedBench.Why.Message} {CrowdedBench.Why.Mend}", page.Text, StringComparison.Ordinal);
     }
 
     [Fact]

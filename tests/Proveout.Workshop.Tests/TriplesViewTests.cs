@@ -13,9 +13,21 @@ public sealed class TriplesViewTests
         long dangerous = Planned.Dictionary.Faults.Count(fault => fault.Severity >= Severity.Damage);
 
         Assert.Equal(dangerous * (dangerous - 1) * (dangerous - 2) / 6, view.Simulated + view.Contradictory);
+        Assert.Equal(TriplesView.CountOf(Planned), view.Simulated + view.Contradictory);
         Assert.InRange(view.Caught, view.Simulated / 2, view.Simulated);
         Assert.Contains(view.Masked.ToString("N0", System.Globalization.CultureInfo.InvariantCulture), view.Summary, StringComparison.Ordinal);
         Assert.All(view.Examples, example => Assert.Equal(3, example.Mistakes.Distinct().Count()));
+    }
+
+    [Fact]
+    public void More_than_somebody_waits_for_at_a_page_are_refused_with_their_number()
+    {
+        var most = TriplesView.CountOf(Planned);
+
+        Assert.NotNull(new PlanDesk(most).ThreesOf(Planned.Machine).Value);
+        var refused = new PlanDesk(most - 1).ThreesOf(Planned.Machine);
+        Assert.Null(refused.Value);
+        Assert.Contains(most.ToString("N0", System.Globalization.CultureInfo.InvariantCulture), Assert.Single(refused.Diagnostics).Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -181,7 +181,7 @@ public sealed class Bench : IBench
     public PlanView? Plan(string machineId) => _shelf.Find(machineId) is { } machine ? PlanViews.Of(_desk.Of(machine)) : null;
 
     /// <inheritdoc/>
-    public TriplesView? Threes(string machineId) => _shelf.Find(machineId) is { } machine ? _desk.ThreesOf(machine) : null;
+    public Outcome<TriplesView>? Threes(string machineId) => _shelf.Find(machineId) is { } machine ? _desk.ThreesOf(machine) : null;
 
     /// <inheritdoc/>
     public EnergisingView? Energising(string machineId) => _shelf.Find(machineId) is { } machine ? _desk.EnergisingOf(machine) : null;

@@ -54,8 +54,8 @@ public interface IBench
     /// <summary>The plan of a machine with its coverage; null when there is no such machine.</summary>
     PlanView? Plan(string machineId);
 
-    /// <summary>What the plan of a machine does against three mistakes made together; null when there is no such machine.</summary>
-    TriplesView? Threes(string machineId);
+    /// <summary>What the plan of a machine does against three mistakes made together, or why that is not worked out for a page; null when there is no such machine.</summary>
+    Outcome<TriplesView>? Threes(string machineId);
 
     /// <summary>The order in which a machine is energised for the first time; null when there is no such machine.</summary>
     EnergisingView? Energising(string machineId);

@@ -23,6 +23,13 @@ public sealed record TriplesView(MachineSummary Machine, long Simulated, long Ca
             ? "It misses none."
             : FormattableString.Invariant($"{Masked:N0} it does not: the three are left to the eye each for itself, or some of them hide the others. No reading of the plan surely tells those: look, tug, compare each conductor with the drawing, and keep the precautions of the order of energising."));
 
+    /// <summary>How many there are to evaluate, those among them that contradict each other included.</summary>
+    public static long CountOf(PlannedMachine planned)
+    {
+        long dangerous = planned.Dictionary.Faults.Count(fault => fault.Severity >= Severity.Damage);
+        return dangerous * (dangerous - 1) * (dangerous - 2) / 6;
+    }
+
     /// <summary>Evaluates all of them. Takes some seconds.</summary>
     /// <param name="planned">The machine with its plan.</param>
     /// <param name="progress">Told the share that is done, 0 to 1.</param>

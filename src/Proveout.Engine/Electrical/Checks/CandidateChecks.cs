@@ -41,17 +41,17 @@ internal static class CandidateChecks
         var pairs = setUp.Operated is { } operated
             ? ContactPairs.Of(context.Wiring, state.Conducts, places, operated)
             : ProbePairs.AtRest(context.Wiring, state.Conducts, places);
-        foreach (var ((a, b), (low, high)) in pairs.Zip(Limits(new JunctionBounds(state), [.. pairs], isLarge: setUp.Operated is null)))
+        foreach (var ((a, b), (low, high)) in pairs.Zip(Limits(new JunctionBounds(state), [.. pairs], sideBySide: setUp.Operated is null)))
         {
             var mode = IsBond(context, a, b) ? MeterMode.FourWire : MeterMode.Resistance;
             yield return drafts.Of(mode, a, b, mode.Shown(low, high));
         }
     }
 
-    // With all controls at rest there are tens of thousands, with one operated a few.
-    private static (double LowOhms, double HighOhms)[] Limits(JunctionBounds bounds, (int A, int B)[] pairs, bool isLarge)
+    // With all controls at rest there may be tens of thousands of pairs. With one operated there are a few, and the changed network that is asked is one thread's own.
+    private static (double LowOhms, double HighOhms)[] Limits(JunctionBounds bounds, (int A, int B)[] pairs, bool sideBySide)
     {
-        if (!isLarge)
+        if (!sideBySide)
             return Array.ConvertAll(pairs, pair => bounds.Resistance(pair.A, pair.B));
         var limits = new (double, double)[pairs.Length];
         Parallel.For(0, pairs.Length, index => limits[index] = bounds.Resistance(pairs[index].A, pairs[index].B));

@@ -1,6 +1,6 @@
 namespace Proveout.Engine.Electrical;
 
-/// <summary>Sharpens the lower limit of a sound machine's readings by what its junctions can do at each port.</summary>
+/// <summary>Sharpens the lower limit of a sound machine's readings by what its junctions can do at each port. As safe for several threads as the state that it asks.</summary>
 /// <remarks>
 /// With every junction open and one volt from a to b, a node x lies at (Rab + Rxb - Rxa) / (2 Rab); each of the three resistances lies between
 /// its values at the low and high limits (Rayleigh), so each junction's forward voltage is at most a known share of the port's. Up to the port

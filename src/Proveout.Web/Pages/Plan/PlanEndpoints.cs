@@ -20,5 +20,7 @@ internal static class PlanEndpoints
         bench.Plan(machineId) is { } plan ? PageResult.Of<PlanPage>(plan) : TroubleEndpoints.Missing("There is no such machine.");
 
     private static IResult ShowThrees(string machineId, IBench bench) =>
-        bench.Threes(machineId) is { } threes ? PageResult.Of<ThreesPage>(threes) : TroubleEndpoints.Missing("There is no such machine.");
+        bench.Threes(machineId) is not { } threes ? TroubleEndpoints.Missing("There is no such machine.")
+        : threes.Value is { } view ? PageResult.Of<ThreesPage>(view)
+        : TroubleEndpoints.TooMuch(threes.Diagnostics[0]);
 }

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
+using Proveout.Engine.Machine;
 using Proveout.Web.Access;
 using Proveout.Web.Hosting;
 using Proveout.Workshop;
@@ -56,6 +57,10 @@ internal static class TroubleEndpoints
     /// <summary>The page for something that does not exist.</summary>
     public static IResult Missing(string? what = null) =>
         PageResult.Of<TroublePage>(what is null ? NotFound : NotFound with { What = what }, StatusCodes.Status404NotFound);
+
+    /// <summary>The page for something that is too much to wait for.</summary>
+    public static IResult TooMuch(Diagnostic why) =>
+        PageResult.Of<TroublePage>(new TroubleView("Too much for a page", why.Message, why.Mend.Replace("`", "", StringComparison.Ordinal)), StatusCodes.Status422UnprocessableEntity);
 
     public static Task ShowFailureAsync(HttpContext context) =>
         PageResult.Of<TroublePage>(Failure, StatusCodes.Status500InternalServerError).ExecuteAsync(context);

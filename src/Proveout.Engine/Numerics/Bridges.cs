@@ -83,6 +83,18 @@ internal sealed class Bridges
     /// <summary>Place of a node among those of a block that it is in, from 1 in the order of the search; 0 for the top.</summary>
     public int PlaceIn(int block, int node) => _block[node] == block ? _place[node] : 0;
 
+    /// <summary>Where what stands at each place begins in a list that is sorted by place; one more for the end.</summary>
+    /// <param name="places">The place of each in the order of the search.</param>
+    public int[] FirstAt(IEnumerable<int> places)
+    {
+        var firstAt = new int[_nodeAt.Length + 1];
+        foreach (var place in places)
+            firstAt[place + 1]++;
+        for (var place = 1; place < firstAt.Length; place++)
+            firstAt[place] += firstAt[place - 1];
+        return firstAt;
+    }
+
     // From no node of a block but its top a loop leads above the top.
     private void FindBlocks()
     {

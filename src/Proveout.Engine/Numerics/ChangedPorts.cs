@@ -54,7 +54,15 @@ internal sealed class ChangedPorts
         ohms = double.PositiveInfinity;
         var isAltered = _ports.IsOneIsland(port) ? _altered.Alters(port, out ohms) : _pieces.IsOnePiece(port);
         if (isAltered && !double.IsFinite(ohms))
-            ohms = _pieces.IsOnePiece(port) ? _network.OhmsWithin(_ports.Nodes[_ports.Pairs[port].A], _ports.Nodes[_ports.Pairs[port].B]) : double.PositiveInfinity;
+            ohms = Ohms(port);
         return isAltered;
+    }
+
+    /// <summary>Resistance of a port in ohms after the change; infinite when its nodes do not hang together.</summary>
+    public double Ohms(int port)
+    {
+        if (_pieces.IsOnePiece(port))
+            return _network.OhmsWithin(_ports.Nodes[_ports.Pairs[port].A], _ports.Nodes[_ports.Pairs[port].B]);
+        return Touches(port) ? double.PositiveInfinity : _ports.Ohms(port);
     }
 }

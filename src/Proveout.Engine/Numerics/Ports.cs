@@ -6,7 +6,7 @@ internal sealed class Ports
     private const double UnseenShare = 1e-9;
 
     private readonly double[] _ohms;
-    private readonly double[] _unseenOhms;
+    private double[] _unseenOhms;
     private readonly bool[] _isOneIsland;
     private readonly Lazy<PortPassages> _passages;
     private readonly Lazy<int[][]> _onIsland;
@@ -71,6 +71,15 @@ internal sealed class Ports
 
     /// <summary>True when a port's two nodes hang together.</summary>
     public bool IsOneIsland(int port) => _isOneIsland[port];
+
+    /// <summary>The same ports with other ohms up to which a change of each is none.</summary>
+    public Ports Noticing(double[] unseenOhms)
+    {
+        ArgumentOutOfRangeException.ThrowIfNotEqual(unseenOhms.Length, Pairs.Length);
+        var same = (Ports)MemberwiseClone();
+        same._unseenOhms = unseenOhms;
+        return same;
+    }
 
     private int[][] ByIsland()
     {

@@ -49,11 +49,27 @@ internal sealed class DiodeTable : ICheckTable
     /// <summary>What of junctions and insulation touches each island of the low network.</summary>
     public StrayPieces Strays => _ports.Strays;
 
-    /// <summary>The candidates whose best way has an element.</summary>
-    public int[] WaysThrough(int element) => _waysThrough.GetValueOrDefault(element, []);
+    /// <summary>Sets the bits of the candidates of whose best way a fault changes an element.</summary>
+    public void AddOnWay(WiringFault fault, Span<ulong> mask)
+    {
+        for (var change = 0; change < fault.Changes.Count; change++)
+            if (fault.Changes[change].ChangedElement is { } element && _waysThrough.TryGetValue(element, out var through))
+                foreach (var index in through)
+                    Set(mask, index);
+    }
 
-    /// <summary>The candidates whose red lead is joined to an island by junctions or insulation.</summary>
-    public int[] JoinedTo(int island) => _joinedTo.GetValueOrDefault(Strays.RootOf(island), []);
+    /// <summary>Sets the bits of the candidates whose red lead junctions or insulation join to pieces that a fault parts or joins, where they then join otherwise.</summary>
+    public void AddRegrouped(FaultyPorts faulty, Span<ulong> mask)
+    {
+        if (!faulty.MovesPieces || !faulty.ChangedStrays.IsRegrouped)
+            return;
+        foreach (var island in faulty.Low.Network.TouchedIslands)
+            foreach (var index in _joinedTo.GetValueOrDefault(Strays.RootOf(island), []))
+                Set(mask, index);
+    }
+
+    /// <summary>Sets the bit of a candidate.</summary>
+    public static void Set(Span<ulong> mask, int index) => mask[index / 64] |= 1UL << (index % 64);
 
     /// <summary>Number of the port of a candidate.</summary>
     public int PortOf(int index) => _ports.Candidates.Length + index;
@@ -72,4 +88,7 @@ internal sealed class DiodeTable : ICheckTable
 
     /// <inheritdoc/>
     public ICheckWorker NewWorker(IReadOnlyList<ICheckWorker> before) => new DiodeWorker(this, (PortWorker)before[_place]);
+
+    /// <inheritdoc/>
+    public ICatchWorker NewCatchWorker(IReadOnlyList<ICatchWorker> before) => new DiodeCatchWorker(this, (PortCatchWorker)before[_place]);
 }

@@ -6,4 +6,8 @@ internal interface ICheckTable
     /// <summary>Makes what one thread simulates faults with.</summary>
     /// <param name="before">Those of the tables before this one; for each fault they work first.</param>
     ICheckWorker NewWorker(IReadOnlyList<ICheckWorker> before);
+
+    /// <summary>Makes what one thread finds with which of the checks catch a fault.</summary>
+    /// <param name="before">Those of the tables before this one; for each fault they work first.</param>
+    ICatchWorker NewCatchWorker(IReadOnlyList<ICatchWorker> before);
 }

@@ -47,7 +47,7 @@ internal sealed class LimitPorts
     }
 
     /// <summary>The ports, on the network with all controls at rest.</summary>
-    public Ports Ports { get; }
+    public Ports Ports { get; private set; }
 
     /// <summary>True when junctions and insulation count at this limit: they only lower a reading.</summary>
     public bool HasStrays { get; }
@@ -93,6 +93,14 @@ internal sealed class LimitPorts
 
     /// <summary>What a lead between two places changes.</summary>
     private EdgeChange[] Tied { get; }
+
+    /// <summary>The same with other ohms up to which a change of each port's resistance is none.</summary>
+    public LimitPorts Noticing(double[] unseenOhms)
+    {
+        var same = (LimitPorts)MemberwiseClone();
+        same.Ports = Ports.Noticing(unseenOhms);
+        return same;
+    }
 
     /// <summary>Adds what the operated control and a lead between two places change in a machine with a fault.</summary>
     /// <remarks>A contact that is not there does not move; one of the other sense then stands as the sound one does at rest.</remarks>

@@ -36,6 +36,9 @@ internal sealed class LimitWorker(LimitPorts ports, LimitWorker? likewise = null
         return true;
     }
 
+    /// <summary>Forgets the fault before.</summary>
+    public void Leave() => _reached = false;
+
     /// <summary>Applies what the set-up itself changes, without a fault.</summary>
     public void ApplyControls()
     {

@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using Proveout.Engine.Numerics;
 
 namespace Proveout.Engine.Electrical;
@@ -21,22 +20,23 @@ internal sealed class LoadPorts
     /// <param name="ports">The ports.</param>
     /// <param name="strays">What of junctions and insulation touches each island.</param>
     /// <param name="modeOf">How each port is measured.</param>
-    public LoadPorts(Ports ports, StrayPieces strays, Func<int, MeterMode> modeOf)
+    /// <param name="isCounted">Which of the ports are listed; all when null.</param>
+    public LoadPorts(Ports ports, StrayPieces strays, Func<int, MeterMode> modeOf, Predicate<int>? isCounted = null)
     {
         (_islands, _bridges, _strays) = (ports.Network.Islands, ports.Network.Bridges, strays);
-        var counted = Enumerable.Range(0, ports.Pairs.Length).Where(port => ports.Ohms(port) >= StrayPieces.NegligibleOhms).ToArray();
+        var counted = Enumerable.Range(0, ports.Pairs.Length).Where(port => ports.Ohms(port) >= StrayPieces.NegligibleOhms && isCounted?.Invoke(port) != false).ToArray();
         _open = [.. counted.Where(port => !ports.IsOneIsland(port)).SelectMany(OpenEnds).OrderBy(end => end.Place).ThenBy(end => end.Port)];
         _closed = [.. counted.Where(ports.IsOneIsland).Select(Closed).OrderBy(end => end.Place).ThenBy(end => end.Port)];
-        _firstOpenAt = FirstAt(_open.Select(end => end.Place));
-        _firstClosedAt = FirstAt(_closed.Select(end => end.Place));
+        _firstOpenAt = _bridges.FirstAt(_open.Select(end => end.Place));
+        _firstClosedAt = _bridges.FirstAt(_closed.Select(end => end.Place));
 
         int PlaceOf(int node) => _bridges.NumberOf(ports.Nodes[node]);
 
         IEnumerable<OpenEnd> OpenEnds(int port)
         {
             var ((a, b), (ofA, ofB)) = (ports.Pairs[port], ports.IslandsOf(port));
-            yield return new OpenEnd(PlaceOf(a), port, ofB, modeOf(port) is ResistanceMode ? Beside(ofA, ofB) : 0);
-            yield return new OpenEnd(PlaceOf(b), port, ofA, modeOf(port) is ResistanceMode ? Beside(ofB, ofA) : 0);
+            yield return new OpenEnd(PlaceOf(a), port, modeOf(port) is ResistanceMode ? Beside(ofA, ofB) : 0);
+            yield return new OpenEnd(PlaceOf(b), port, modeOf(port) is ResistanceMode ? Beside(ofB, ofA) : 0);
         }
 
         ClosedPort Closed(int port)
@@ -51,20 +51,17 @@ internal sealed class LoadPorts
         }
     }
 
-    /// <summary>Sets the bits of those beside which a change leaves other junctions and insulation, and of those that it may join.</summary>
-    public void Add(ChangedPieces changed, ChangedStrays strays, Span<ulong> mask)
+    /// <summary>True when there is none.</summary>
+    public bool IsEmpty => _open.Length == 0 && _closed.Length == 0;
+
+    /// <summary>Sets the bits of those beside which a change leaves other junctions and insulation.</summary>
+    public void AddShifted(ChangedPieces changed, ChangedStrays strays, Span<ulong> mask)
     {
         for (var run = 0; run < changed.Runs.Count; run++)
-        {
-            var island = IslandOf(changed.Runs[run]);
-            if (!strays.Keeps(island, changed.Runs[run].Piece))
-                AddShifted(changed.Runs, run, ShiftOf(ElementBand.TestCurrentAmperes), ShiftOf(DiodeTable.Mode.LeastAmperes), mask);
-            // A port that a change closes ends on two islands: it is enough to ask those of the smaller.
-            if (LargestIn(changed.Runs, changed.Runs[run].Piece) != island)
-                AddJoined(changed.Runs, run, mask);
+            if (_islands.Of(_bridges.NodeAt(changed.Runs[run].Start)) is var island && !strays.Keeps(island, changed.Runs[run].Piece))
+                AddShifted(changed.Runs, run, ShiftOf(run, island, ElementBand.TestCurrentAmperes), ShiftOf(run, island, DiodeTable.Mode.LeastAmperes), mask);
 
-            StrayShift ShiftOf(double amperes) => new(_strays, island, strays.Pieces, _islands.Count + changed.Runs[run].Piece - 1, amperes);
-        }
+        StrayShift ShiftOf(int run, int island, double amperes) => new(_strays, island, strays.Pieces, _islands.Count + changed.Runs[run].Piece - 1, amperes);
     }
 
     /// <summary>Sets the bits of those that end on some islands.</summary>
@@ -98,50 +95,13 @@ internal sealed class LoadPorts
         _ => true,
     };
 
-    private void AddJoined(List<PieceRun> runs, int run, Span<ulong> mask)
-    {
-        var (start, end, piece) = runs[run];
-        foreach (ref readonly var open in _open.AsSpan(_firstOpenAt[start].._firstOpenAt[end]))
-            if (HoldsIsland(runs, piece, open.OtherIsland) && PieceRun.Holding(runs, open.Place) == run)
-                Set(mask, open.Port);
-    }
-
-    private int LargestIn(List<PieceRun> runs, int piece)
-    {
-        var (largest, size) = (-1, 0);
-        foreach (var run in CollectionsMarshal.AsSpan(runs))
-            if (run.Piece == piece && IslandOf(run) is var island && _islands.Members(island).Length > size)
-                (largest, size) = (island, _islands.Members(island).Length);
-        return largest;
-    }
-
-    private bool HoldsIsland(List<PieceRun> runs, int piece, int island)
-    {
-        foreach (var run in CollectionsMarshal.AsSpan(runs))
-            if (run.Piece == piece && IslandOf(run) == island)
-                return true;
-        return false;
-    }
-
-    private int IslandOf(PieceRun run) => _islands.Of(_bridges.NodeAt(run.Start));
-
     // Nothing leads between two islands that nothing joins.
     private double Beside(int own, int other) => _strays.AreJoined(own, other) ? _strays.LeastOhms(double.PositiveInfinity, other) : double.PositiveInfinity;
-
-    private int[] FirstAt(IEnumerable<int> places)
-    {
-        var firstAt = new int[_bridges.InOrder.Length + 1];
-        foreach (var place in places)
-            firstAt[place + 1]++;
-        for (var place = 1; place < firstAt.Length; place++)
-            firstAt[place] += firstAt[place - 1];
-        return firstAt;
-    }
 
     private static void Set(Span<ulong> mask, int port) => mask[port / 64] |= 1UL << (port % 64);
 
     // One end of an open port: where it is, and what lies at the other.
-    private readonly record struct OpenEnd(int Place, int Port, int OtherIsland, double BesideOhms);
+    private readonly record struct OpenEnd(int Place, int Port, double BesideOhms);
 
     // A port with both ends on one island, where its first end is.
     private readonly record struct ClosedPort(int Place, int Port, double Ohms, double UnseenSiemens, LoadReading Reads);

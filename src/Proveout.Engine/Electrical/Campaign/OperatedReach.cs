@@ -32,10 +32,10 @@ internal sealed class OperatedReach
         return place;
     }
 
-    /// <summary>Finds those that a fault concerns.</summary>
+    /// <summary>Finds those in which a fault can alter a resistance, whatever junctions and insulation do.</summary>
     /// <param name="fault">The fault.</param>
-    /// <param name="atRest">The worker with all controls at rest, to which the fault was applied.</param>
-    public void Find(WiringFault fault, PortWorker atRest)
+    /// <param name="atRest">The ports with all controls at rest, whether or not the fault was applied to them.</param>
+    public void FindByWay(WiringFault fault, FaultyPorts atRest)
     {
         if (_paths is null)
             return;
@@ -45,6 +45,16 @@ internal sealed class OperatedReach
         for (var change = 0; change < fault.Changes.Count; change++)
             if (fault.Changes[change].ChangedElement is { } element && _byElement.TryGetValue(element, out var operated))
                 operated.ForEach(_reach);
+    }
+
+    /// <summary>Finds those that a fault concerns.</summary>
+    /// <param name="fault">The fault.</param>
+    /// <param name="atRest">The ports with all controls at rest, to which the fault was applied.</param>
+    public void Find(WiringFault fault, FaultyPorts atRest)
+    {
+        if (_paths is null)
+            return;
+        FindByWay(fault, atRest);
         if (!atRest.MovesPieces)
             return;
         _parting.ForEach(_reach);

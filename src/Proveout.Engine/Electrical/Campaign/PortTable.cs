@@ -14,6 +14,8 @@ internal sealed class PortTable : ICheckTable
     private readonly bool _hasInsulation;
     private readonly double[] _unseenShares;
     private readonly Lazy<LoadPorts> _loads;
+    private readonly Lazy<OpenPorts> _open;
+    private readonly Lazy<CatchPorts> _catching;
     private readonly ReadingInterval[] _expectations;
     private readonly MeterMode[] _modes;
 
@@ -41,26 +43,30 @@ internal sealed class PortTable : ICheckTable
         Good = Array.ConvertAll(pairs, pair => rest.Resistance(pair.A, pair.B));
         _unseenShares = [.. ports.Select((_, port) => port < candidates.Length && (operated.Length > 0 || tied is not null || IsSharpened(port)) ? NoJunctionTells : NoMeterTells)];
         Low = new LimitPorts(rest, ports, operated, tied, diodes is { Length: > 0 }, _unseenShares);
-        _loads = new(() => new LoadPorts(Low.Ports, rest.Strays, port => port < candidates.Length ? ModeOf(port) : DiodeTable.Mode));
+        _loads = new(() => LoadsAmong());
+        _open = new(() => new OpenPorts(Low.Ports));
+        _catching = new(() => new CatchPorts(this, diodes ?? []));
         High = new LimitPorts(rest, ports, operated, tied, unseenShares: _unseenShares, low: Low);
         if (Low.HasControls)
         {
             var worker = new PortWorker(this);
             Good = worker.LimitsAtRest();
-            PartsStrays = worker.MovesPieces && worker.ChangedStrays.PartsGroups();
+            PartsStrays = worker.Faulty.MovesPieces && worker.Faulty.ChangedStrays.PartsGroups();
         }
     }
 
     /// <inheritdoc/>
     public ICheckWorker NewWorker(IReadOnlyList<ICheckWorker> before)
     {
-        if (!Low.HasControls)
-            return new PortWorker(this);
-        var likewise = before.OfType<PortWorker>().Where(worker => worker.Table.Rest == Rest).ToArray();
-        return new PortWorker(
-            this,
-            likewise.FirstOrDefault(worker => worker.Table.Low.HasControls),
-            Low.IsTied ? null : likewise.FirstOrDefault(worker => !worker.Table.Low.HasControls));
+        var (likewise, atRest) = OfThread(before.OfType<PortWorker>(), worker => worker.Table);
+        return new PortWorker(this, likewise, atRest);
+    }
+
+    /// <inheritdoc/>
+    public ICatchWorker NewCatchWorker(IReadOnlyList<ICatchWorker> before)
+    {
+        var (likewise, atRest) = OfThread(before.OfType<PortCatchWorker>(), worker => worker.Table);
+        return new PortCatchWorker(this, likewise, atRest);
     }
 
     /// <summary>The network with all controls at rest.</summary>
@@ -93,6 +99,12 @@ internal sealed class PortTable : ICheckTable
     /// <summary>The ports that junctions and insulation can alter, and those that are open.</summary>
     public LoadPorts Loads => _loads.Value;
 
+    /// <summary>The ports whose leads are on two islands of the low network.</summary>
+    public OpenPorts Open => _open.Value;
+
+    /// <summary>The ports as far as they can catch a fault.</summary>
+    public CatchPorts Catching => _catching.Value;
+
     /// <summary>The ports with every resistance at its low limit.</summary>
     public LimitPorts Low { get; }
 
@@ -101,6 +113,20 @@ internal sealed class PortTable : ICheckTable
 
     /// <summary>Limits of each port in the machine as designed, in ohms.</summary>
     public (double LowOhms, double HighOhms)[] Good { get; }
+
+    /// <summary>Some of the ports that junctions and insulation can alter, and of those that are open; all when nothing says which.</summary>
+    public LoadPorts LoadsAmong(Predicate<int>? isCounted = null) =>
+        new(Low.Ports, Rest.Strays, port => port < Candidates.Length ? ModeOf(port) : DiodeTable.Mode, isCounted);
+
+    // Workers on the same network: one of another set-up with a control operated, and that with all controls at rest.
+    private (T? Likewise, T? AtRest) OfThread<T>(IEnumerable<T> before, Func<T, PortTable> tableOf)
+        where T : class
+    {
+        if (!Low.HasControls)
+            return default;
+        var onRest = before.Where(worker => tableOf(worker).Rest == Rest).ToArray();
+        return (Array.Find(onRest, worker => tableOf(worker).Low.HasControls), Low.IsTied ? null : Array.Find(onRest, worker => !tableOf(worker).Low.HasControls));
+    }
 
     // Junctions are looked at more closely in the sound machine than under a fault: JunctionBounds.
     private bool IsSharpened(int index) =>

@@ -8,14 +8,11 @@ namespace Proveout.Engine.Electrical;
 /// <param name="atRest">The worker of the same thread with all controls at rest, given each fault first; null where no control is operated.</param>
 internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, PortWorker? atRest = null) : ICheckWorker
 {
-    private readonly LimitWorker _low = new(table.Low, likewise?.Low);
-    private readonly LimitWorker _high = new(table.High, likewise?.High);
+    private readonly FaultyPorts _faulty = new(table, table.Low, table.High, likewise?._faulty);
     private readonly ulong[] _touched = new ulong[table.Low.WordCount];
     private readonly ulong[] _beside = new ulong[table.Low.WordCount];
-    private readonly ChangedStrays _changedStrays = likewise?._changedStrays ?? new(table.Rest.StrayEnds);
     private readonly OperatedReach _operated = new();
     private readonly int _placeAtRest = atRest?._operated.Add(table) ?? -1;
-    private bool _hasStrays;
 
     /// <summary>A bit for every port whose resistance the fault whose responses were added last may alter, those of diode tests included.</summary>
     public ReadOnlySpan<ulong> Touched => _touched;
@@ -23,48 +20,28 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
     /// <summary>A bit for every port beside which other junctions and insulation may lie now.</summary>
     public ReadOnlySpan<ulong> Beside => _beside;
 
-    /// <summary>True when the fault applied last can alter a port.</summary>
-    public bool IsApplied { get; private set; }
-
     /// <summary>The ports of the set-up.</summary>
     public PortTable Table => table;
 
-    /// <summary>The ports at the low limit of resistances.</summary>
-    public LimitWorker Low => _low;
+    /// <summary>The ports under the fault applied last.</summary>
+    public FaultyPorts Faulty => _faulty;
 
-    /// <summary>The ports at the high limit of resistances.</summary>
-    public LimitWorker High => _high;
+    private LimitWorker Low => _faulty.Low;
 
-    /// <summary>What of junctions and insulation touches each piece of the low network under the fault applied last.</summary>
-    public StrayPieces Strays => MovesPieces ? ChangedStrays.Pieces : table.Strays;
-
-    /// <summary>True when the fault applied last parts or joins pieces of the low network.</summary>
-    public bool MovesPieces => _low.IsApplied && !_low.Network.HasPiecesAsBefore;
-
-    /// <summary>The same where the fault moves pieces.</summary>
-    public ChangedStrays ChangedStrays
-    {
-        get
-        {
-            if (!_hasStrays)
-                _ = _changedStrays.Of(_low.Network.Pieces);
-            _hasStrays = true;
-            return _changedStrays;
-        }
-    }
+    private LimitWorker High => _faulty.High;
 
     /// <inheritdoc/>
     public void AddResponses(WiringFault fault, AlteredReadings readings)
     {
-        IsApplied = false;
-        if ((atRest is { IsApplied: true } && !IsConcerned(atRest)) || !Apply(fault))
+        _faulty.Leave();
+        if ((atRest is { _faulty.AreApplied: true } && !IsConcerned(atRest)) || !Apply(fault))
             return;
-        _operated.Find(fault, this);
+        _operated.Find(fault, _faulty);
         Array.Clear(_touched);
         Array.Clear(_beside);
-        _low.AddTouched(_touched);
-        _high.AddTouched(_touched);
-        if (MovesPieces)
+        Low.AddTouched(_touched);
+        High.AddTouched(_touched);
+        if (_faulty.MovesPieces)
             AddBeside();
         for (var word = 0; word < _touched.Length; word++)
             for (var left = _touched[word] | _beside[word]; left != 0; left &= left - 1)
@@ -74,15 +51,16 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
 
     private void AddBeside()
     {
-        var moved = ChangedStrays.MovedIslands;
+        var moved = _faulty.ChangedStrays.MovedIslands;
         if (table.Low.HasControls)
         {
             table.Low.Masks.Add(moved, _touched);
             return;
         }
 
-        table.Loads.Add(_low.Network.Pieces, ChangedStrays, _beside);
+        table.Loads.AddShifted(Low.Network.Pieces, _faulty.ChangedStrays, _beside);
         table.Loads.Add(moved, _beside);
+        table.Open.AddJoined(Low.Network.Pieces, _beside);
     }
 
     // A fault that concerns no port, whether contacts are open or closed, and leaves the junctions and the insulation of their pieces and of the contacts
@@ -95,7 +73,7 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
             return false;
         var (pieces, islands) = (atRest.Low.Network.Pieces, table.Rest.Low.Network.Islands);
         foreach (var node in table.Low.Anchored)
-            if (pieces.Of(node) is > 0 and var piece && !atRest.ChangedStrays.Keeps(islands.Of(node), piece))
+            if (pieces.Of(node) is > 0 and var piece && !atRest._faulty.ChangedStrays.Keeps(islands.Of(node), piece))
                 return true;
         return false;
     }
@@ -103,16 +81,14 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
     /// <summary>Applies a fault in place of the one before; false when it can alter no port.</summary>
     public bool Apply(WiringFault fault)
     {
-        _hasStrays = false;
-        return IsApplied = _low.Apply(fault) | _high.Apply(fault);
+        _faulty.Leave();
+        return Low.Apply(fault) | High.Apply(fault);
     }
 
     /// <summary>Limits of every port without a fault, with what the set-up itself changes.</summary>
     public (double LowOhms, double HighOhms)[] LimitsAtRest()
     {
-        _hasStrays = false;
-        _low.ApplyControls();
-        _high.ApplyControls();
+        _faulty.ApplyControls();
         return [.. table.Candidates.Select((_, index) => LimitsOf(index))];
     }
 
@@ -122,19 +98,19 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
     private void AddResponse(int index, bool isTouched, AlteredReadings readings)
     {
         double low, high;
-        if (isTouched || _low.Joins(index) ? AlteredLimits(index, out low, out high) : HasOtherStrays(index, out low, out high))
+        if (isTouched || Low.Joins(index) ? AlteredLimits(index, out low, out high) : HasOtherStrays(index, out low, out high))
             readings.Add(table.FirstCheck + index, table.ExpectationOf(index), table.ModeOf(index).Shown(low, Math.Max(low, high)));
     }
 
     private bool AlteredLimits(int index, out double low, out double high)
     {
-        var altersLow = _low.Alters(index, out var alteredLow);
-        var altersHigh = _high.Alters(index, out var alteredHigh);
+        var altersLow = Low.Alters(index, out var alteredLow);
+        var altersHigh = High.Alters(index, out var alteredHigh);
         (low, high) = (alteredLow, alteredHigh);
         if (!altersLow && !altersHigh)
             return false;
         var (goodLow, goodHigh) = table.Good[index];
-        low = !altersLow ? goodLow : low < StrayPieces.NegligibleOhms ? low : WithStrays(low, index);
+        low = !altersLow ? goodLow : _faulty.WithStrays(low, index);
         high = altersHigh ? high : goodHigh;
         return !table.IsSame(index, low, goodLow) || !table.IsSame(index, high, goodHigh);
     }
@@ -143,14 +119,8 @@ internal sealed class PortWorker(PortTable table, PortWorker? likewise = null, P
     private bool HasOtherStrays(int index, out double low, out double high)
     {
         var (goodLow, goodHigh) = table.Good[index];
-        (low, high) = (WithStrays(table.Low.Ports.Ohms(index), index), goodHigh);
+        (low, high) = (_faulty.WithStrays(table.Low.Ports.Ohms(index), index), goodHigh);
         return !table.IsSame(index, low, goodLow);
-    }
-
-    private double WithStrays(double low, int index)
-    {
-        var (pieceOfA, pieceOfB) = _low.Network.PiecesOf(index);
-        return table.IsInsulation(index) && Strays.AreNearJunctions(pieceOfA, pieceOfB) ? 0 : Strays.LowerLimit(low, pieceOfA, pieceOfB);
     }
 
     /// <summary>True when two values are the same to a share of either, or both infinite.</summary>

@@ -68,29 +68,47 @@ public sealed class WiringCampaign
     public FaultDictionary Run(IProgress<double>? progress, CancellationToken cancellation)
     {
         var tables = Tables();
-        var responses = new FaultResponse[Faults.Count];
+        return new FaultDictionary(
+            [.. _setUps.Select(setUp => setUp.Text)],
+            [.. _candidates.Select(candidate => candidate.Check)],
+            [.. Faults.Select(fault => fault.Fault)],
+            OfEach(() => new FaultResponder(tables), (responder, fault) => responder.Respond(fault), progress, cancellation));
+    }
+
+    /// <summary>Finds for every fault which checks surely catch it, both limits, on all processors; what else a fault changes is not worked out.</summary>
+    /// <param name="progress">Told the share that is done, 0 to 1, from the threads that run it.</param>
+    /// <param name="cancellation">Stops the run.</param>
+    /// <returns>For each fault the indices of the checks, rising.</returns>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public int[][] Catching(IProgress<double>? progress = null, CancellationToken cancellation = default)
+    {
+        var tables = Tables();
+        return OfEach(() => new FaultCatcher(tables), (catcher, fault) => catcher.Catching(fault), progress, cancellation);
+    }
+
+    // Faults that change the same place alike have the same answer.
+    private TFound[] OfEach<TWorker, TFound>(Func<TWorker> newWorker, Func<TWorker, WiringFault, TFound> find, IProgress<double>? progress, CancellationToken cancellation)
+        where TWorker : class
+    {
+        var found = new TFound[Faults.Count];
         var first = _series.FirstAlike(Faults);
-        var idle = new ConcurrentStack<FaultResponder>();
+        var idle = new ConcurrentStack<TWorker>();
         var done = 0;
         Parallel.For(
             0,
             Faults.Count,
             new ParallelOptions { CancellationToken = cancellation },
-            () => idle.TryPop(out var ready) ? ready : new FaultResponder(tables),
-            (fault, _, responder) =>
+            () => idle.TryPop(out var ready) ? ready : newWorker(),
+            (fault, _, worker) =>
             {
                 if (first[fault] == fault)
-                    responses[fault] = responder.Respond(Faults[fault]);
+                    found[fault] = find(worker, Faults[fault]);
                 if (Interlocked.Increment(ref done) is var count && (count % FaultsAReport == 0 || count == Faults.Count))
                     progress?.Report((double)count / Faults.Count);
-                return responder;
+                return worker;
             },
             idle.Push);
-        return new FaultDictionary(
-            [.. _setUps.Select(setUp => setUp.Text)],
-            [.. _candidates.Select(candidate => candidate.Check)],
-            [.. Faults.Select(fault => fault.Fault)],
-            Array.ConvertAll(first, like => responses[like]));
+        return Array.ConvertAll(first, like => found[like]);
     }
 
     /// <summary>What every candidate check may show when several faults are made at once; of a sound machine when none is.</summary>

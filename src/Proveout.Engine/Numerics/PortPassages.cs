@@ -14,12 +14,14 @@ internal sealed class PortPassages
     /// <summary>Lists the ports of each block.</summary>
     /// <param name="network">The network.</param>
     /// <param name="pairs">The nodes of each port.</param>
-    public PortPassages(ResistorNetwork network, IReadOnlyList<(int A, int B)> pairs)
+    /// <param name="isListed">Which ports are listed; all when null.</param>
+    public PortPassages(ResistorNetwork network, IReadOnlyList<(int A, int B)> pairs, Func<int, bool>? isListed = null)
     {
+        isListed ??= _ => true;
         // By block, as the network names them; room for that is needed for a moment only.
         using var room = new RentedNumbers(network.NodeCount);
         var counts = room.Next();
-        Walk(network, pairs, (block, _, _, _) => counts[block]++);
+        Walk(network, pairs, isListed, (block, _, _, _) => counts[block]++);
         int[] blocks = [.. network.Bridges.InOrder.ToArray().Where(block => counts[block] > 0)];
         var firstOf = FirstInRow(network.Bridges, pairs, blocks, room);
         var startOf = room.Next();
@@ -27,7 +29,7 @@ internal sealed class PortPassages
         foreach (var block in blocks.Where(block => firstOf[block] == block))
             (startOf[block], start) = (start, start + counts[block]);
         _passages = new Passage[start];
-        Walk(network, pairs, (block, port, first, last) =>
+        Walk(network, pairs, isListed, (block, port, first, last) =>
         {
             if (firstOf[block] == block)
                 _passages[startOf[block]++] = new Passage(port, network.Bridges.PlaceIn(block, first), network.Bridges.PlaceIn(block, last));
@@ -65,12 +67,12 @@ internal sealed class PortPassages
     }
 
     // Gone through twice, for all of them at once are many.
-    private static void Walk(ResistorNetwork network, IReadOnlyList<(int A, int B)> pairs, Action<int, int, int, int> onBlock)
+    private static void Walk(ResistorNetwork network, IReadOnlyList<(int A, int B)> pairs, Func<int, bool> isListed, Action<int, int, int, int> onBlock)
     {
         for (var port = 0; port < pairs.Count; port++)
         {
             var (a, b) = pairs[port];
-            if (network.Islands.Of(a) != network.Islands.Of(b))
+            if (network.Islands.Of(a) != network.Islands.Of(b) || !isListed(port))
                 continue;
             var way = new BlockWay(network.Bridges, a, b);
             while (way.MoveNext())

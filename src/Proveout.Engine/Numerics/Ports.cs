@@ -8,8 +8,8 @@ internal sealed class Ports
     private readonly double[] _ohms;
     private double[] _unseenOhms;
     private readonly bool[] _isOneIsland;
-    private readonly Lazy<PortPassages> _passages;
-    private readonly Lazy<int[][]> _onIsland;
+    private Lazy<PortPassages> _passages;
+    private Lazy<int[][]> _onIsland;
 
     /// <summary>Lists the ports of a network.</summary>
     /// <param name="network">The network.</param>
@@ -36,7 +36,7 @@ internal sealed class Ports
         Nodes = [.. placeOf.OrderBy(pair => pair.Value).Select(pair => pair.Key)];
         var hasGraphOf = likewise is not null && network.HasGraphOf(likewise.Network);
         _passages = hasGraphOf ? likewise!._passages : new(() => new PortPassages(network, pairs));
-        _onIsland = hasGraphOf ? likewise!._onIsland : new(ByIsland);
+        _onIsland = hasGraphOf ? likewise!._onIsland : new(() => ByIsland(IsOneIsland));
         Islands = Array.ConvertAll(Nodes, network.Islands.Of);
 
         int Place(int node) => placeOf.TryGetValue(node, out var place) ? place : placeOf[node] = placeOf.Count;
@@ -73,17 +73,20 @@ internal sealed class Ports
     public bool IsOneIsland(int port) => _isOneIsland[port];
 
     /// <summary>The same ports with other ohms up to which a change of each is none.</summary>
+    /// <param name="unseenOhms">Those ohms; infinite where no change counts, and then none within one island is noticed.</param>
     public Ports Noticing(double[] unseenOhms)
     {
         ArgumentOutOfRangeException.ThrowIfNotEqual(unseenOhms.Length, Pairs.Length);
         var same = (Ports)MemberwiseClone();
         same._unseenOhms = unseenOhms;
+        same._passages = new(() => new PortPassages(Network, [.. Pairs.Select(pair => (Nodes[pair.A], Nodes[pair.B]))], port => double.IsFinite(unseenOhms[port])));
+        same._onIsland = new(() => ByIsland(port => IsOneIsland(port) && double.IsFinite(unseenOhms[port])));
         return same;
     }
 
-    private int[][] ByIsland()
+    private int[][] ByIsland(Func<int, bool> isListed)
     {
-        var onIsland = Enumerable.Range(0, Pairs.Length).Where(IsOneIsland).ToLookup(port => IslandsOf(port).OfA);
+        var onIsland = Enumerable.Range(0, Pairs.Length).Where(isListed).ToLookup(port => IslandsOf(port).OfA);
         return [.. Enumerable.Range(0, Network.Islands.Count).Select(island => onIsland[island].ToArray())];
     }
 }

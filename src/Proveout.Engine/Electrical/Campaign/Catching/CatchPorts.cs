@@ -21,8 +21,8 @@ internal sealed class CatchPorts
             .. table.Candidates.Select(candidate => (candidate.Check.Expectation.Low, candidate.Check.Expectation.High)),
             .. diodes.Select(diode => (diode.Check.Expectation.Low / DiodeTable.Mode.MostAmperes, diode.Check.Expectation.High / DiodeTable.Mode.LeastAmperes)),
         ];
-        Low = table.Low.Noticing([.. expected.Select((ohms, port) => Unseen(table.Low, port, ohms.High - table.Low.Ports.Ohms(port)))]);
-        High = table.High.Noticing([.. expected.Select((ohms, port) => Unseen(table.High, port, table.High.Ports.Ohms(port) - ohms.Low))]);
+        Low = table.Low.Noticing([.. expected.Select((ohms, port) => Unseen(table.Low, port, ohms.High < double.PositiveInfinity, ohms.High - table.Low.Ports.Ohms(port)))]);
+        High = table.High.Noticing([.. expected.Select((ohms, port) => Unseen(table.High, port, ohms.Low > 0, table.High.Ports.Ohms(port) - ohms.Low))]);
         Clipped = table.LoadsAmong(port => table.Low.Ports.Ohms(port) > expected[port].High);
         Open = new OpenPorts(High.Ports);
         MayRiseAlone = table.Candidates.Index().Any(item => table.Good[item.Index].HighOhms > item.Item.Check.Expectation.High);
@@ -43,6 +43,10 @@ internal sealed class CatchPorts
     /// <summary>True when a candidate may be such a port.</summary>
     public bool MayRiseAlone { get; }
 
-    private static double Unseen(LimitPorts ports, int port, double neededOhms) =>
-        neededOhms > 0 ? Math.Max(ports.Ports.UnseenOhms(port), neededOhms * (1 - Rounding)) : ports.Ports.UnseenOhms(port);
+    private static double Unseen(LimitPorts ports, int port, bool canCatch, double neededOhms) => canCatch switch
+    {
+        false => double.PositiveInfinity,
+        true when neededOhms > 0 => Math.Max(ports.Ports.UnseenOhms(port), neededOhms * (1 - Rounding)),
+        true => ports.Ports.UnseenOhms(port),
+    };
 }

@@ -8,6 +8,7 @@ namespace Proveout.Engine.Electrical;
 internal sealed class CheckTables(WiringContext context, IReadOnlyList<ElectricalSetUp> setUps, CandidateCheck[] candidates, Func<int, StateNetwork> restOf)
 {
     private readonly List<Range> _ranges = RangesOf(candidates);
+    private readonly ILookup<int, CandidateCheck> _diodeTestsOf = candidates.Where(candidate => candidate.Mode is DiodeTestMode).ToLookup(candidate => candidate.SetUp);
 
     /// <summary>Makes the tables, in the order of the checks, on all processors.</summary>
     public ICheckTable[] Make()
@@ -53,7 +54,7 @@ internal sealed class CheckTables(WiringContext context, IReadOnlyList<Electrica
         var own = candidates[range];
         var setUp = own[0].SetUp;
         (int, int)? tied = own[0].TiedTo is { } node ? (own[0].A, node) : null;
-        CandidateCheck[] diodes = tied is null ? [.. candidates.Where(other => other.SetUp == setUp && other.Mode is DiodeTestMode)] : [];
+        CandidateCheck[] diodes = tied is null ? [.. _diodeTestsOf[setUp]] : [];
         var rest = restOf(setUp);
         return new PortTable(rest, OperatedNetwork.SwitchedBy(context.Wiring, rest, setUps[setUp]), own, range.Start.Value, tied, diodes);
     }

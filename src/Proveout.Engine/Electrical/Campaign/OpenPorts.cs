@@ -16,15 +16,18 @@ internal sealed class OpenPorts
     public OpenPorts(Ports ports)
     {
         (_islands, _bridges) = (ports.Network.Islands, ports.Network.Bridges);
-        _ends = [.. Enumerable.Range(0, ports.Pairs.Length).Where(port => !ports.IsOneIsland(port)).SelectMany(Ends).OrderBy(end => end.Place).ThenBy(end => end.Port)];
-        _firstAt = _bridges.FirstAt(_ends.Select(end => end.Place));
-
-        IEnumerable<OpenEnd> Ends(int port)
+        int[] open = [.. Enumerable.Range(0, ports.Pairs.Length).Where(port => !ports.IsOneIsland(port))];
+        _firstAt = _bridges.FirstAt(open.SelectMany(port => new[] { PlaceOf(ports.Pairs[port].A), PlaceOf(ports.Pairs[port].B) }));
+        _ends = new OpenEnd[2 * open.Length];
+        int[] next = [.. _firstAt];
+        foreach (var port in open)
         {
             var ((a, b), (ofA, ofB)) = (ports.Pairs[port], ports.IslandsOf(port));
-            yield return new OpenEnd(_bridges.NumberOf(ports.Nodes[a]), port, ofB);
-            yield return new OpenEnd(_bridges.NumberOf(ports.Nodes[b]), port, ofA);
+            _ends[next[PlaceOf(a)]++] = new OpenEnd(PlaceOf(a), port, ofB);
+            _ends[next[PlaceOf(b)]++] = new OpenEnd(PlaceOf(b), port, ofA);
         }
+
+        int PlaceOf(int place) => _bridges.NumberOf(ports.Nodes[place]);
     }
 
     /// <summary>Sets the bits of those that a change may join.</summary>

@@ -83,6 +83,7 @@ public sealed class WiringCampaign
     public int[][] Catching(IProgress<double>? progress = null, CancellationToken cancellation = default)
     {
         var tables = Tables();
+        Parallel.ForEach(tables.OfType<PortTable>(), table => table.Catching.Prepare());
         return OfEach(() => new FaultCatcher(tables), (catcher, fault) => catcher.Catching(fault), progress, cancellation);
     }
 

@@ -11,6 +11,9 @@ internal sealed class CatchPorts
     // Far above what rounding leaves, far below what a meter tells.
     private const double Rounding = 1e-9;
 
+    private readonly Lazy<LoadPorts> _clipped;
+    private readonly Lazy<OpenPorts> _open;
+
     /// <summary>Finds how far each port has to be altered.</summary>
     /// <param name="table">The ports.</param>
     /// <param name="diodes">The diode tests whose ports follow those of the candidates.</param>
@@ -23,8 +26,10 @@ internal sealed class CatchPorts
         ];
         Low = table.Low.Noticing([.. expected.Select((ohms, port) => Unseen(table.Low, port, ohms.High < double.PositiveInfinity, ohms.High - table.Low.Ports.Ohms(port)))]);
         High = table.High.Noticing([.. expected.Select((ohms, port) => Unseen(table.High, port, ohms.Low > 0, table.High.Ports.Ohms(port) - ohms.Low))]);
-        Clipped = table.LoadsAmong(port => table.Low.Ports.Ohms(port) > expected[port].High);
-        Open = new OpenPorts(High.Ports);
+        MayRise = expected.Any(ohms => ohms.High < double.PositiveInfinity);
+        MayFall = expected.Any(ohms => ohms.Low > 0);
+        _clipped = new(() => table.LoadsAmong(port => table.Low.Ports.Ohms(port) > expected[port].High));
+        _open = new(() => new OpenPorts(High.Ports));
         MayRiseAlone = table.Candidates.Index().Any(item => table.Good[item.Index].HighOhms > item.Item.Check.Expectation.High);
     }
 
@@ -34,14 +39,28 @@ internal sealed class CatchPorts
     /// <summary>The ports at the high limit; one that falls by less surely shows nothing that catches a fault.</summary>
     public LimitPorts High { get; }
 
+    /// <summary>True when a port can catch a fault by what it shows too much.</summary>
+    public bool MayRise { get; }
+
+    /// <summary>True when a port can catch a fault by what it shows too little.</summary>
+    public bool MayFall { get; }
+
     /// <summary>The ports that only junctions or insulation keep down to what is expected: without these they may show too much though their resistance is as it was.</summary>
-    public LoadPorts Clipped { get; }
+    public LoadPorts Clipped => _clipped.Value;
 
     /// <summary>The ports whose leads are on two islands of the high network.</summary>
-    public OpenPorts Open { get; }
+    public OpenPorts Open => _open.Value;
 
     /// <summary>True when a candidate may be such a port.</summary>
     public bool MayRiseAlone { get; }
+
+    /// <summary>Lists what is listed at first use else, while all other threads wait.</summary>
+    public void Prepare()
+    {
+        _ = (Low.Ports.Passages, High.Ports.Passages);
+        if (!Low.HasControls)
+            _ = (Clipped, Open);
+    }
 
     private static double Unseen(LimitPorts ports, int port, bool canCatch, double neededOhms) => canCatch switch
     {

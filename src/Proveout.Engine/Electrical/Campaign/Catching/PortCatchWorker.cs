@@ -28,9 +28,9 @@ internal sealed class PortCatchWorker(PortTable table, PortCatchWorker? likewise
     /// <inheritdoc/>
     public void AddCatching(WiringFault fault, List<int> checks)
     {
-        _faulty.Leave();
         if (atRest is not null && !_ports.MayRiseAlone && !atRest._operated.Reaches(_placeAtRest))
             return;
+        _faulty.Leave();
         _operated.FindByWay(fault, _faulty);
         Apply(fault);
         if (!_faulty.AreApplied)
@@ -45,9 +45,9 @@ internal sealed class PortCatchWorker(PortTable table, PortCatchWorker? likewise
     private void Apply(WiringFault fault)
     {
         var isAtControl = IsAtControl(fault);
-        if (isAtControl || Takes(_faulty.Low.ChangesOf(fault)))
+        if (_ports.MayRise && (isAtControl || Takes(_faulty.Low.ChangesOf(fault))))
             _faulty.Low.Apply(fault);
-        if (isAtControl || Adds(_faulty.High.ChangesOf(fault)))
+        if (_ports.MayFall && (isAtControl || Adds(_faulty.High.ChangesOf(fault))))
             _faulty.High.Apply(fault);
     }
 

@@ -29,7 +29,7 @@ internal sealed class JunctionBounds
         _within = state.StrayPaths.Junctions
             .Where(junction => state.PieceOf(junction.Anode) == state.PieceOf(junction.Cathode) && junction.ForwardVolts < LeadingAwayFrom(state.PieceOf(junction.Anode)))
             .GroupBy(junction => state.PieceOf(junction.Anode))
-            .ToDictionary(piece => piece.Key, piece => piece.ToArray());
+            .ToDictionary(piece => piece.Key, piece => piece.OrderBy(junction => junction.ForwardVolts).ToArray());
     }
 
     /// <summary>Limits in ohms of the resistance between two nodes, red lead on the first; infinite when over range.</summary>
@@ -39,22 +39,32 @@ internal sealed class JunctionBounds
         if (open < StrayPieces.NegligibleOhms)
             return (open, high);
         var (ofRed, ofBlack) = (_state.PieceOf(red), _state.PieceOf(black));
-        var threshold = double.IsPositiveInfinity(open) ? _state.Strays.WayVolts(ofRed, ofBlack) : ThresholdVolts(red, black, open);
+        var (leaking, limit) = (_state.Strays.WithLeakage(open, ofRed, ofBlack), _state.Strays.LowerLimit(open, ofRed, ofBlack));
+        if (limit >= leaking)
+            return (limit, high);
+        var threshold = double.IsPositiveInfinity(open) ? _state.Strays.WayVolts(ofRed, ofBlack) : ThresholdVolts(red, black, open, leaking * ElementBand.TestCurrentAmperes);
         var floor = threshold >= ElementBand.OpenCircuitVolts ? double.PositiveInfinity : threshold / ElementBand.TestCurrentAmperes;
-        return (Math.Max(_state.Strays.LowerLimit(open, ofRed, ofBlack), Math.Min(_state.Strays.WithLeakage(open, ofRed, ofBlack), floor)), high);
+        return (Math.Max(limit, Math.Min(leaking, floor)), high);
     }
 
-    /// <summary>Port voltage below which no junction conducts; infinite when none can. The leads hang together.</summary>
+    /// <summary>Port voltage below which no junction conducts, or any from which on it does not matter; infinite when none can. The leads hang together.</summary>
     /// <remarks>A junction that leads away from the port's piece may see all of the port's voltage; current gets to others only through one that touches the piece.</remarks>
     /// <param name="red">Node of the red lead.</param>
     /// <param name="black">Node of the black lead.</param>
     /// <param name="low">Resistance between them in ohms with every resistance at its low limit and junctions open.</param>
-    public double ThresholdVolts(int red, int black, double low)
+    /// <param name="most">Volts from which on it does not matter, for insulation then lets the reading be no higher.</param>
+    private double ThresholdVolts(int red, int black, double low, double most)
     {
         var least = LeadingAwayFrom(_state.PieceOf(red));
         foreach (var (anode, cathode, forward) in _within.GetValueOrDefault(_state.PieceOf(red), []))
-            if (forward < least && GreatestShare(anode, cathode, red, black, low) is > 0 and var share)
+        {
+            // The lowest come first, and none sees more than the port does.
+            if (forward >= Math.Min(least, most))
+                break;
+            if (GreatestShare(anode, cathode, red, black, low) is > 0 and var share)
                 least = Math.Min(least, forward / share);
+        }
+
         return least;
     }
 

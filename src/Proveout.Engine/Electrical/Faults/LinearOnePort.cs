@@ -8,12 +8,14 @@ internal sealed class LinearOnePort
 {
     private readonly WiringNetwork _wiring;
     private readonly bool[] _conducts;
+    private readonly bool[] _isWinding;
 
     public LinearOnePort(WiringNetwork wiring)
     {
         _wiring = wiring;
         var mated = new MachineState(false, []);
         _conducts = [.. wiring.Elements.Select(element => element.Part is not Insulation && StateNetwork.Conducts(wiring, mated, element))];
+        _isWinding = [.. wiring.Nodes.Select(IsWinding)];
     }
 
     /// <summary>True when what lies on either side of two joints is a network of resistances that hangs on the rest by them alone.</summary>
@@ -39,11 +41,11 @@ internal sealed class LinearOnePort
         return reached.Contains(two)
             && !reached.Contains(one == jointOne.A ? jointOne.B : jointOne.A)
             && !reached.Contains(two == jointTwo.A ? jointTwo.B : jointTwo.A)
-            && !reached.Any(IsWinding);
+            && !reached.Any(node => _isWinding[node]);
     }
 
     // A winding the other way round turns the motor the other way.
-    private bool IsWinding(int node) =>
-        _wiring.Nodes[node] is { Kind: NodeKind.Terminal } at
+    private bool IsWinding(NetworkNode at) =>
+        at.Kind == NodeKind.Terminal
         && _wiring.Design.FindTerminal(new TerminalReference(at.Subject, at.Place))!.Role == TerminalRole.Winding;
 }

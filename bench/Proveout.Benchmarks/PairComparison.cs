@@ -24,7 +24,7 @@ internal static class PairComparison
     private static void PrintMachine(TextWriter output, string name, MachineDesign design, bool withTriples)
     {
         var campaign = new WiringCampaign(design);
-        var dictionary = campaign.Run();
+        var dictionary = campaign.RunVerdicts();
         var plan = CheckPlan.Of(dictionary, onlyGreedy: true);
         Line(output, $"{name}: {campaign.Context.Wiring.Nodes.Count} nodes, {campaign.Faults.Count} faults, {plan.Uncaught.Count} of them not caught alone, plan of {plan.Checks.Count} of {campaign.CandidateCount} checks");
         var turns = withTriples ? Turns : 1;

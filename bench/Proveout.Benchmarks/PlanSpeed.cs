@@ -24,7 +24,7 @@ internal static class PlanSpeed
     private static void PrintTurn(TextWriter output, MachineDesign design)
     {
         var campaign = Time(output, "prepare", () => new WiringCampaign(design));
-        var dead = Time(output, "dead campaign", () => campaign.Run());
+        var dead = Time(output, "dead campaign", () => campaign.RunVerdicts());
         var model = new LiveModel(campaign.Context);
         var consequences = Time(output, "live model", () => new LiveConsequences(model));
         var worst = Time(output, "what each fault does live", () => consequences.OfAll(campaign.Faults, CancellationToken.None));

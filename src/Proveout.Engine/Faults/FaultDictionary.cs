@@ -4,7 +4,7 @@ namespace Proveout.Engine.Faults;
 /// <remarks>Fault dictionary as in Bandler and Salama, Proceedings of the IEEE 73 (1985) 1279-1325, with intervals in place of nominal signatures.</remarks>
 public sealed class FaultDictionary
 {
-    private readonly FaultResponse[] _responses;
+    private readonly IFaultResponses _responses;
     private readonly Lazy<Dictionary<string, int>> _checkIndex;
     private readonly Lazy<ShownTable> _shown;
 
@@ -14,11 +14,21 @@ public sealed class FaultDictionary
     /// <param name="faults">Every fault.</param>
     /// <param name="responses">What each fault changes, in the order of <paramref name="faults"/>.</param>
     public FaultDictionary(IReadOnlyList<SetUp> setUps, IReadOnlyList<Check> checks, IReadOnlyList<Fault> faults, FaultResponse[] responses)
+        : this(setUps, checks, faults, new StoredResponses(checks, responses))
     {
-        ArgumentOutOfRangeException.ThrowIfNotEqual(responses.Length, faults.Count);
+    }
+
+    /// <summary>Makes a dictionary of responses that may be worked out only once they are asked for.</summary>
+    /// <param name="setUps">The set-ups that checks refer to, in the order to do them.</param>
+    /// <param name="checks">Every candidate check.</param>
+    /// <param name="faults">Every fault.</param>
+    /// <param name="responses">What each fault changes, in the order of <paramref name="faults"/>.</param>
+    public FaultDictionary(IReadOnlyList<SetUp> setUps, IReadOnlyList<Check> checks, IReadOnlyList<Fault> faults, IFaultResponses responses)
+    {
+        ArgumentOutOfRangeException.ThrowIfNotEqual(responses.Count, faults.Count);
         (SetUps, Checks, Faults, _responses) = (setUps, checks, faults, responses);
         _checkIndex = new(() => Enumerable.Range(0, checks.Count).ToDictionary(index => checks[index].Id, StringComparer.Ordinal));
-        _shown = new(() => ShownTable.Of(checks, responses));
+        _shown = new(() => ShownTable.Of(checks, responses.Of([.. Enumerable.Range(0, responses.Count)])));
     }
 
     private FaultDictionary(FaultDictionary other, IReadOnlyList<Fault> faults)
@@ -58,29 +68,24 @@ public sealed class FaultDictionary
     public FaultDictionary Extended(IReadOnlyList<SetUp> setUps, IReadOnlyList<Check> checks, FaultResponse[] responses)
     {
         ArgumentOutOfRangeException.ThrowIfNotEqual(responses.Length, Faults.Count);
-        return new([.. SetUps, .. setUps], [.. Checks, .. checks], Faults, [.. _responses.Select((own, fault) => new FaultResponse(
-            [.. own.Checks, .. responses[fault].Checks.Select(check => Checks.Count + check)],
-            [.. own.Intervals, .. responses[fault].Intervals]))]);
+        return new([.. SetUps, .. setUps], [.. Checks, .. checks], Faults, new ExtendedResponses(_responses, new StoredResponses(checks, responses), Checks.Count));
     }
 
     /// <summary>Index of the check with an identifier, or null.</summary>
     public int? IndexOfCheck(string id) => _checkIndex.Value.TryGetValue(id, out var index) ? index : null;
 
     /// <summary>What a fault changes.</summary>
-    public FaultResponse ResponseOf(int fault) => _responses[fault];
+    public FaultResponse ResponseOf(int fault) => _responses.Of(fault);
+
+    /// <summary>What each of some faults changes; for many faults quicker than one by one.</summary>
+    public FaultResponse[] ResponsesOf(IReadOnlyList<int> faults) => _responses.Of(faults);
 
     /// <summary>What a check may show under a fault.</summary>
-    public ReadingInterval IntervalOf(int fault, int check) => _responses[fault].At(check) ?? Checks[check].Expectation;
+    public ReadingInterval IntervalOf(int fault, int check) => ResponseOf(fault).At(check) ?? Checks[check].Expectation;
 
     /// <summary>True when, wherever inside their tolerances the parts lie, the reading under the fault cannot be one of the sound machine.</summary>
-    public bool IsSurelyCaught(int fault, int check) => _responses[fault].At(check) is { } interval && interval.IsDisjointFrom(Checks[check].Expectation);
+    public bool IsSurelyCaught(int fault, int check) => _responses.IsCatching(fault, check);
 
     /// <summary>Indices of the checks that surely catch a fault, rising.</summary>
-    public IEnumerable<int> ChecksThatCatch(int fault)
-    {
-        var response = _responses[fault];
-        for (var place = 0; place < response.Checks.Length; place++)
-            if (response.Intervals[place].IsDisjointFrom(Checks[response.Checks[place]].Expectation))
-                yield return response.Checks[place];
-    }
+    public IEnumerable<int> ChecksThatCatch(int fault) => _responses.Catching(fault);
 }

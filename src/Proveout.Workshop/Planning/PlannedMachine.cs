@@ -38,7 +38,7 @@ public sealed record PlannedMachine(
         var campaign = new WiringCampaign(machine.Design);
         var live = new LiveModel(campaign.Context);
         var consequences = new LiveConsequences(live);
-        var dictionary = campaign.Run(cancellation);
+        var dictionary = campaign.RunVerdicts(cancellation: cancellation);
         dictionary = dictionary.WithFaults([.. dictionary.Faults.Zip(consequences.OfAll(campaign.Faults, cancellation), Weighed)]);
         var interactions = new WiringInteractions(campaign);
         var together = new PairConsequences(consequences, campaign.Faults, dictionary);

@@ -68,31 +68,32 @@ public sealed class WiringCampaign
     public FaultDictionary Run(IProgress<double>? progress, CancellationToken cancellation)
     {
         var tables = Tables();
-        return new FaultDictionary(
-            [.. _setUps.Select(setUp => setUp.Text)],
-            [.. _candidates.Select(candidate => candidate.Check)],
-            [.. Faults.Select(fault => fault.Fault)],
-            OfEach(() => new FaultResponder(tables), (responder, fault) => responder.Respond(fault), progress, cancellation));
+        var alike = _series.FirstAlike(Faults);
+        return DictionaryOf(new StoredResponses(Checks, OfEach(alike, () => new FaultResponder(tables), (responder, fault) => responder.Respond(fault), progress, cancellation)));
     }
 
-    /// <summary>Finds for every fault which checks surely catch it, both limits, on all processors; what else a fault changes is not worked out.</summary>
+    /// <summary>Finds for every fault which checks surely catch it, both limits, on all processors; what else a fault changes is simulated once the dictionary is asked for it.</summary>
     /// <param name="progress">Told the share that is done, 0 to 1, from the threads that run it.</param>
     /// <param name="cancellation">Stops the run.</param>
-    /// <returns>For each fault the indices of the checks, rising.</returns>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public int[][] Catching(IProgress<double>? progress = null, CancellationToken cancellation = default)
+    public FaultDictionary RunVerdicts(IProgress<double>? progress = null, CancellationToken cancellation = default)
     {
         var tables = Tables();
         Parallel.ForEach(tables.OfType<PortTable>(), table => table.Catching.Prepare());
-        return OfEach(() => new FaultCatcher(tables), (catcher, fault) => catcher.Catching(fault), progress, cancellation);
+        var alike = _series.FirstAlike(Faults);
+        var catching = OfEach(alike, () => new FaultCatcher(tables), (catcher, fault) => catcher.Catching(fault), progress, cancellation);
+        return DictionaryOf(new SimulatedResponses(tables, Faults, alike, catching));
     }
 
+    private Check[] Checks => [.. _candidates.Select(candidate => candidate.Check)];
+
+    private FaultDictionary DictionaryOf(IFaultResponses responses) => new([.. _setUps.Select(setUp => setUp.Text)], Checks, [.. Faults.Select(fault => fault.Fault)], responses);
+
     // Faults that change the same place alike have the same answer.
-    private TFound[] OfEach<TWorker, TFound>(Func<TWorker> newWorker, Func<TWorker, WiringFault, TFound> find, IProgress<double>? progress, CancellationToken cancellation)
+    private TFound[] OfEach<TWorker, TFound>(int[] first, Func<TWorker> newWorker, Func<TWorker, WiringFault, TFound> find, IProgress<double>? progress, CancellationToken cancellation)
         where TWorker : class
     {
         var found = new TFound[Faults.Count];
-        var first = _series.FirstAlike(Faults);
         var idle = new ConcurrentStack<TWorker>();
         var done = 0;
         Parallel.For(

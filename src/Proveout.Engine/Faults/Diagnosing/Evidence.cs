@@ -115,13 +115,10 @@ internal sealed class Evidence
         Array.Fill(itemOf, -1);
         for (var item = 0; item < Items.Count; item++)
             itemOf[Items[item].Check] = item;
-        for (var fault = 0; fault < _dictionary.Faults.Count; fault++)
-        {
-            var response = _dictionary.ResponseOf(fault);
+        foreach (var (fault, response) in _dictionary.ResponsesOf([.. Enumerable.Range(0, _dictionary.Faults.Count)]).Index())
             for (var place = 0; place < response.Checks.Length; place++)
                 if (itemOf[response.Checks[place]] is >= 0 and var item)
                     Compare(fault, item, response.Intervals[place], sound[item]);
-        }
     }
 
     private void Compare(int fault, int item, ReadingInterval shown, double sound)

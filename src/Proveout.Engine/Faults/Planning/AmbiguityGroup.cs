@@ -5,12 +5,20 @@ namespace Proveout.Engine.Faults;
 public sealed record AmbiguityGroup(IReadOnlyList<int> Faults)
 {
     /// <summary>Groups faults that have the same interval at every check.</summary>
-    public static IReadOnlyList<AmbiguityGroup> Of(FaultDictionary dictionary, IEnumerable<int> faults) =>
-    [
-        .. faults
-            .GroupBy(fault => dictionary.ResponseOf(fault), new SameResponse())
-            .Select(group => new AmbiguityGroup([.. group.Order()])),
-    ];
+    public static IReadOnlyList<AmbiguityGroup> Of(FaultDictionary dictionary, IEnumerable<int> faults)
+    {
+        // Only what the same checks catch can be the same at every check; the rest need not be simulated for it.
+        int[][] alikeCaught = [.. faults.GroupBy(fault => dictionary.ChecksThatCatch(fault).ToArray(), SameNumbers.Comparer).Select(group => group.ToArray())];
+        int[] asked = [.. alikeCaught.Where(group => group.Length > 1).SelectMany(group => group)];
+        var responses = asked.Zip(dictionary.ResponsesOf(asked)).ToDictionary(pair => pair.First, pair => pair.Second);
+        return
+        [
+            .. alikeCaught
+                .SelectMany(group => group.Length == 1 ? [group] : group.GroupBy(fault => responses[fault], new SameResponse()).Select(same => same.Order().ToArray()))
+                .OrderBy(group => group[0])
+                .Select(group => new AmbiguityGroup(group)),
+        ];
+    }
 
     // Intervals that differ by less than a meter's last digit are the same to any instrument.
     private sealed class SameResponse : IEqualityComparer<FaultResponse>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Proveout.Engine.Electrical;
 using Proveout.Engine.Faults;
 using Proveout.Engine.Machine;
@@ -9,22 +8,6 @@ namespace Proveout.Engine.Tests.Electrical;
 /// <summary>What diode tests may show under faults, against every pattern of conduction solved densely.</summary>
 public sealed class DiodeFaultTests
 {
-    private const string Lamp =
-        """
-        lamp:
-          name: Lamp with moulded leads
-          letter: P
-          terminals: {"+": {role: positive, reachable: false}, "-": {role: zero-volt, reachable: false}}
-          connectors: {LEADS: {terminals: ["+", "-"], family: moulded, pluggable: false}}
-          circuit:
-            light: {kind: diode, between: ["+", "-"], forward: 1.5 V .. 1.9 V}
-        socket:
-          name: Socket
-          letter: X
-          terminals: {"+": {role: positive}, "-": {role: zero-volt}}
-          connectors: {PAIR: {terminals: ["+", "-"], family: lock, pluggable: true}}
-        """;
-
     [Fact]
     public void A_lamp_the_wrong_way_round_is_surely_caught_by_the_diode_test_and_by_nothing_else()
     {
@@ -37,7 +20,7 @@ public sealed class DiodeFaultTests
             W1: {from: X1.+, to: P1.+, section: 0.25 mm2, colour: red, length: 1 m}
             W2: {from: X1.-, to: P1.-, section: 0.25 mm2, colour: black, length: 1 m}
             """,
-            Lamp));
+            RandomJunctionMachine.Lamp));
         var dictionary = campaign.Run();
         var reversed = campaign.Faults.Index().First(item => item.Item.Fault.Kind == "part-reversed" && item.Item.Fault.Subjects.Contains("P1")).Index;
 
@@ -71,7 +54,7 @@ public sealed class DiodeFaultTests
     // Random faults at random diode tests, each at random values inside all tolerances.
     private static int Compare(Random random)
     {
-        var campaign = new WiringCampaign(RandomMachine(random));
+        var campaign = new WiringCampaign(RandomJunctionMachine.Of(random));
         var dictionary = campaign.Run();
         var setUps = DeadSetUps.Of(campaign.Context.Design);
         int[] tests = [.. Enumerable.Range(0, dictionary.Checks.Count).Where(check => dictionary.Checks[check].Kind == "diode-test")];
@@ -114,20 +97,4 @@ public sealed class DiodeFaultTests
         1 => high,
         _ => low + (random.NextDouble() * (high - low)),
     };
-
-    private static MachineDesign RandomMachine(Random random)
-    {
-        string[] ends = ["A", "B", "C", "D"];
-        var elements = Enumerable.Range(0, 3)
-            .Select(index => string.Create(CultureInfo.InvariantCulture, $"    r{index}: {{kind: resistor, between: [{Two(random, [.. ends, "p"], index)}], value: {Math.Pow(10, 1 + (random.NextDouble() * 3)):0} ohm +-{random.Next(1, 20)} %}}"))
-            .Concat(Enumerable.Range(0, 3).Select(index => string.Create(CultureInfo.InvariantCulture, $"    d{index}: {{kind: diode, between: [{Two(random, ends, index)}], forward: 0.{random.Next(1, 5)} V .. 0.{random.Next(5, 9)} V}}")))
-            .Append("    r3: {kind: resistor, between: [p, B], value: 200 ohm +-5 %}")
-            .Append("    r4: {kind: resistor, between: [A, p], value: 2 kohm +-5 %}")
-            .Append("    i0: {kind: insulation, between: [A, C], at-least: 100 kohm}");
-        var box = string.Join('\n', ["box:", "  name: Box", "  letter: N", $"  terminals: {{{string.Join(", ", ends.Select(end => $"{end}: {{role: passive}}"))}}}", "  connectors: {ROW: {terminals: [A, B, C, D], family: row, pluggable: false}}", "  circuit:", .. elements]);
-        var wires = ends.Select((end, index) => $"W{index}: {{from: N1.{end}, to: N2.{ends[random.Next(4)]}, section: 0.5 mm2, colour: red, length: 1 m}}");
-        return SmallMachine.Read("N1: {type: box, name: One}\nN2: {type: box, name: Two}\nP1: {type: lamp, name: Lamp}", string.Join('\n', wires.Append("W8: {from: N1.A, to: P1.+, section: 0.5 mm2, colour: red, length: 1 m}").Append("W9: {from: N2.D, to: P1.-, section: 0.5 mm2, colour: red, length: 1 m}")), box + "\n" + Lamp);
-    }
-
-    private static string Two(Random random, string[] nodes, int first) => $"{nodes[first]}, {nodes[(first + 1 + random.Next(nodes.Length - 1)) % nodes.Length]}";
 }

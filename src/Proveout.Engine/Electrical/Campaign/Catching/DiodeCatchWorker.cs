@@ -28,16 +28,17 @@ internal sealed class DiodeCatchWorker(DiodeTable table, PortCatchWorker ports) 
             for (var left = ports.Asked[word]; left != 0; left &= left - 1)
                 if ((word * 64) + BitOperations.TrailingZeroCount(left) is var port && port >= first)
                     DiodeTable.Set(_asked, port - first);
-        table.AddOnWay(fault, _asked);
+        // A way that only loses what it leads along lets through no more.
+        if (ports.Faulty.High.IsApplied)
+            table.AddOnWay(fault, _asked);
         table.AddRegrouped(ports.Faulty, _asked);
     }
 
-    // What it shows at least goes by the lower limit alone, and what it shows at most by the upper.
     private bool IsCaught(int index, WiringFault fault)
     {
+        // A diode test has one range, on which what it shows at least goes by the lower limit alone, and what it shows at most by the upper.
         var expected = table.Candidates[index].Check.Expectation;
-        if (ports.Faulty.Low.IsApplied && double.IsFinite(expected.High) && DiodeTable.Mode.Shown(_volts.Least(index), double.PositiveInfinity).Low > expected.High)
-            return true;
-        return ports.Faulty.High.IsApplied && DiodeTable.Mode.Shown(0, _volts.Most(index, fault, 0)).High < expected.Low;
+        return (ports.Faulty.Low.IsApplied && double.IsFinite(expected.High) && OneLimit.ShowsMore(DiodeTable.Mode, expected, _volts.Least(index)) is true)
+            || (ports.Faulty.High.IsApplied && OneLimit.ShowsLess(DiodeTable.Mode, expected, _volts.Most(index, fault, 0)) is true);
     }
 }

@@ -98,23 +98,11 @@ internal sealed class PortCatchWorker(PortTable table, PortCatchWorker? likewise
     private bool IsCaught(int index, WiringFault fault)
     {
         var (mode, expected) = (table.ModeOf(index), table.ExpectationOf(index));
-        // What a meter shows of a range may begin a little lower where the range above may hold the value too: then both limits decide.
-        var mayBeCaught = false;
-        if (LowOhms(index, expected.High) is var low && low > expected.High)
-        {
-            if (mode.Shown(low, double.PositiveInfinity).Low > expected.High)
-                return true;
-            mayBeCaught = mode.Shown(low, low).Low > expected.High;
-        }
-
-        if (HighOhms(index) is var high && high < expected.Low)
-        {
-            if (mode.Shown(0, high).High < expected.Low)
-                return true;
-            mayBeCaught |= mode.Shown(high, high).High < expected.Low;
-        }
-
-        return mayBeCaught && Shown(index, fault).IsDisjointFrom(expected);
+        var more = OneLimit.ShowsMore(mode, expected, LowOhms(index, expected.High));
+        if (more is true)
+            return true;
+        var less = OneLimit.ShowsLess(mode, expected, HighOhms(index));
+        return less is true || ((more is null || less is null) && Shown(index, fault).IsDisjointFrom(expected));
     }
 
     // Junctions and insulation only lower it: without them it is enough to know that it is not above what is expected.

@@ -26,6 +26,14 @@ public sealed class RunVerdictsTests
     }
 
     [Fact]
+    public void So_it_is_where_junctions_in_chains_decide()
+    {
+        var random = new Random(20261130);
+        for (var trial = 0; trial < 80; trial++)
+            AreThoseOfIntervals(RandomJunctionMachine.Of(random));
+    }
+
+    [Fact]
     public void Verdicts_are_those_of_a_dense_solution_of_each_faulty_machine_built_anew()
     {
         var caught = 0;

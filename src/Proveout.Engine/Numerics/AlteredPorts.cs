@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace Proveout.Engine.Numerics;
@@ -195,6 +196,8 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
             _rows.Add(port, update, _volts.Between(fromA, toB));
     }
 
+    // What is compiled ahead of time knows no vectors of the processor at hand, so that this is compiled at its first call, and at once as well as can be.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Correct()
     {
         TakeInverse();
@@ -209,6 +212,7 @@ internal sealed class AlteredPorts(Ports ports, ChangedNetwork network, PortPiec
     }
 
     // What the updates take from four ports, and the sum of its terms without their signs.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private (Vector256<double> Sum, Vector256<double> Magnitude) SumOf(ref double atPort)
     {
         var (sum, magnitude) = (Vector256<double>.Zero, Vector256<double>.Zero);

@@ -73,14 +73,17 @@ internal sealed class Ports
     public bool IsOneIsland(int port) => _isOneIsland[port];
 
     /// <summary>The same ports with other ohms up to which a change of each is none.</summary>
-    /// <param name="unseenOhms">Those ohms; infinite where no change counts, and then none within one island is noticed.</param>
-    public Ports Noticing(double[] unseenOhms)
+    /// <param name="unseenOhms">Those ohms.</param>
+    /// <param name="isListed">Those ports within one island of which any change is looked for, where they are few; all when null.</param>
+    public Ports Noticing(double[] unseenOhms, Func<int, bool>? isListed = null)
     {
         ArgumentOutOfRangeException.ThrowIfNotEqual(unseenOhms.Length, Pairs.Length);
         var same = (Ports)MemberwiseClone();
         same._unseenOhms = unseenOhms;
-        same._passages = new(() => new PortPassages(Network, [.. Pairs.Select(pair => (Nodes[pair.A], Nodes[pair.B]))], port => double.IsFinite(unseenOhms[port])));
-        same._onIsland = new(() => ByIsland(port => IsOneIsland(port) && double.IsFinite(unseenOhms[port])));
+        if (isListed is null)
+            return same;
+        same._passages = new(() => new PortPassages(Network, [.. Pairs.Select(pair => (Nodes[pair.A], Nodes[pair.B]))], isListed));
+        same._onIsland = new(() => ByIsland(port => IsOneIsland(port) && isListed(port)));
         return same;
     }
 

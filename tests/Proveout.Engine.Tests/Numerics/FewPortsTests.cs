@@ -62,6 +62,30 @@ public sealed class FewPortsTests
     }
 
     [Fact]
+    public void Where_some_ports_are_looked_at_these_read_as_else_and_no_other_is_altered() => Check.One(Config.QuickThrowOnFailure.WithMaxTest(500), Prop.ForAll(Any, item =>
+    {
+        var all = new Ports(new ResistorNetwork(Nodes, item.Edges), item.Ports);
+        var unseen = Enumerable.Range(0, item.Ports.Length).Select(all.UnseenOhms).ToArray();
+        var (some, every) = (new ChangedPorts(all.Noticing(unseen, port => port % 2 == 0)), new ChangedPorts(all));
+        some.Apply(item.Changes);
+        every.Apply(item.Changes);
+        return Enumerable.Range(0, item.Ports.Length).All(port => port % 2 == 0
+            ? Readings.AreSame(Left(every, port), Left(some, port), 1e-8)
+            : !all.IsOneIsland(port) || !some.Alters(port, out _));
+
+        double Left(ChangedPorts changed, int port) => changed.Alters(port, out var ohms) ? ohms : all.Ohms(port);
+    }));
+
+    [Fact]
+    public void A_port_reads_as_the_change_leaves_it_however_little_that_is() => Check.One(Config.QuickThrowOnFailure.WithMaxTest(500), Prop.ForAll(Any, item =>
+    {
+        var all = new Ports(new ResistorNetwork(Nodes, item.Edges), item.Ports);
+        var (anew, changed) = (new ResistorNetwork(Nodes, item.EdgesAfter), new ChangedPorts(all.Noticing([.. item.Ports.Select(_ => 1e9)])));
+        changed.Apply(item.Changes);
+        return item.Ports.Index().All(port => Readings.AreSame(anew.Resistance(port.Item.Item1, port.Item.Item2), changed.Ohms(port.Index), 1e-9));
+    }));
+
+    [Fact]
     public void Bridges_that_the_same_ports_pass_one_after_the_other_have_one_list()
     {
         // 0 - 1 - 2 - 3 - 4 with a branch 2 - 5: a port ends at 5, so that not all that passes 0 - 2 passes 2 - 4.

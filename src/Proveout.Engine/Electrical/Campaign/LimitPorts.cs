@@ -94,11 +94,11 @@ internal sealed class LimitPorts
     /// <summary>What a lead between two places changes.</summary>
     private EdgeChange[] Tied { get; }
 
-    /// <summary>The same with other ohms up to which a change of each port's resistance is none.</summary>
-    public LimitPorts Noticing(double[] unseenOhms)
+    /// <summary>The same with other ohms up to which a change of each port's resistance is none, and only some of the ports looked at.</summary>
+    public LimitPorts Noticing(double[] unseenOhms, Func<int, bool>? isListed = null)
     {
         var same = (LimitPorts)MemberwiseClone();
-        same.Ports = Ports.Noticing(unseenOhms);
+        same.Ports = Ports.Noticing(unseenOhms, isListed);
         return same;
     }
 

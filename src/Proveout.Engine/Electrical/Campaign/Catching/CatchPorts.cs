@@ -24,8 +24,9 @@ internal sealed class CatchPorts
             .. table.Candidates.Select(candidate => (candidate.Check.Expectation.Low, candidate.Check.Expectation.High)),
             .. diodes.Select(diode => (diode.Check.Expectation.Low / DiodeTable.Mode.MostAmperes, diode.Check.Expectation.High / DiodeTable.Mode.LeastAmperes)),
         ];
-        Low = table.Low.Noticing([.. expected.Select((ohms, port) => Unseen(table.Low, port, ohms.High < double.PositiveInfinity, ohms.High - table.Low.Ports.Ohms(port)))]);
-        High = table.High.Noticing([.. expected.Select((ohms, port) => Unseen(table.High, port, ohms.Low > 0, table.High.Ports.Ohms(port) - ohms.Low))]);
+        Low = table.Low.Noticing([.. expected.Select((ohms, port) => Unseen(table.Low, port, ohms.High - table.Low.Ports.Ohms(port)))]);
+        // Where nothing at all may be shown of the sound machine, as below half an ohm, less cannot be.
+        High = table.High.Noticing([.. expected.Select((ohms, port) => Unseen(table.High, port, table.High.Ports.Ohms(port) - ohms.Low))], port => expected[port].Low > 0);
         MayRise = expected.Any(ohms => ohms.High < double.PositiveInfinity);
         MayFall = expected.Any(ohms => ohms.Low > 0);
         _clipped = new(() => table.LoadsAmong(port => table.Low.Ports.Ohms(port) > expected[port].High));
@@ -62,10 +63,6 @@ internal sealed class CatchPorts
             _ = (Clipped, Open);
     }
 
-    private static double Unseen(LimitPorts ports, int port, bool canCatch, double neededOhms) => canCatch switch
-    {
-        false => double.PositiveInfinity,
-        true when neededOhms > 0 => Math.Max(ports.Ports.UnseenOhms(port), neededOhms * (1 - Rounding)),
-        true => ports.Ports.UnseenOhms(port),
-    };
+    private static double Unseen(LimitPorts ports, int port, double neededOhms) =>
+        neededOhms > 0 ? Math.Max(ports.Ports.UnseenOhms(port), neededOhms * (1 - Rounding)) : ports.Ports.UnseenOhms(port);
 }

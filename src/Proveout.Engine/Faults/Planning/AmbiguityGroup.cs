@@ -7,16 +7,12 @@ public sealed record AmbiguityGroup(IReadOnlyList<int> Faults)
     /// <summary>Groups faults that have the same interval at every check.</summary>
     public static IReadOnlyList<AmbiguityGroup> Of(FaultDictionary dictionary, IEnumerable<int> faults)
     {
-        // Only what the same checks catch can be the same at every check; the rest need not be simulated for it.
-        int[][] alikeCaught = [.. faults.GroupBy(fault => dictionary.ChecksThatCatch(fault).ToArray(), SameNumbers.Comparer).Select(group => group.ToArray())];
-        int[] asked = [.. alikeCaught.Where(group => group.Length > 1).SelectMany(group => group)];
-        var responses = asked.Zip(dictionary.ResponsesOf(asked)).ToDictionary(pair => pair.First, pair => pair.Second);
+        int[] asked = [.. faults];
         return
         [
-            .. alikeCaught
-                .SelectMany(group => group.Length == 1 ? [group] : group.GroupBy(fault => responses[fault], new SameResponse()).Select(same => same.Order().ToArray()))
-                .OrderBy(group => group[0])
-                .Select(group => new AmbiguityGroup(group)),
+            .. asked.Zip(dictionary.ResponsesOf(asked))
+                .GroupBy(item => item.Second, item => item.First, new SameResponse())
+                .Select(group => new AmbiguityGroup([.. group.Order()])),
         ];
     }
 

@@ -33,8 +33,8 @@ internal sealed class InputSettings : ISettingSource
     private static string Kind(Engine.Machine.SensorKind kind) => kind switch
     {
         Engine.Machine.SensorKind.Ntc => "thermistor, NTC",
-        Engine.Machine.SensorKind.Pt100 => "platinum, 100 ohm at 0 °C",
-        Engine.Machine.SensorKind.Pt1000 => "platinum, 1000 ohm at 0 °C",
+        Engine.Machine.SensorKind.Pt100 => "platinum, 100 Ω at 0 °C",
+        Engine.Machine.SensorKind.Pt1000 => "platinum, 1000 Ω at 0 °C",
         Engine.Machine.SensorKind.Thermocouple => "thermocouple",
         Engine.Machine.SensorKind.Bridge => "strain bridge",
         Engine.Machine.SensorKind.Contact => "contact",

@@ -58,7 +58,7 @@ public static class StartQuestions
 
     internal static readonly ChoiceField Sensor = new(
         "sensor", "Temperature sensors", "A mains mat has its own thermistor.", "ntc",
-        [("ntc", "NTC thermistor, 100 kohm"), ("pt1000", "Platinum, 1000 ohm")]);
+        [("ntc", "NTC thermistor, 100 kΩ"), ("pt1000", "Platinum, 1000 Ω")]);
 
     internal static readonly FigureField Valves = new("valves", "Valves", "", 0, 2, "Solenoid valves of 24 V that dispense, spray or blow; each takes an output for a heater.", "0", IsWhole: true);
 

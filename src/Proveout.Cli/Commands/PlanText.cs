@@ -85,6 +85,8 @@ internal static class PlanText
         terminal.Say();
         terminal.Say("Three mistakes made together");
         terminal.Say(triples.Summary);
+        if (triples.Examples.Count > 0)
+            terminal.Warn(triples.Cautions);
         foreach (var example in triples.Examples)
         {
             terminal.Say($"- Such as: {string.Join(" And: ", example.Mistakes)}");

@@ -40,6 +40,7 @@ internal sealed class JunctionBounds
             return (open, high);
         var (ofRed, ofBlack) = (_state.PieceOf(red), _state.PieceOf(black));
         var (leaking, limit) = (_state.Strays.WithLeakage(open, ofRed, ofBlack), _state.Strays.LowerLimit(open, ofRed, ofBlack));
+        // Where insulation alone holds the reading down, no junction need be asked.
         if (limit >= leaking)
             return (limit, high);
         var threshold = double.IsPositiveInfinity(open) ? _state.Strays.WayVolts(ofRed, ofBlack) : ThresholdVolts(red, black, open, leaking * ElementBand.TestCurrentAmperes);

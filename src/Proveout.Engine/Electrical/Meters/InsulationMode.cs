@@ -17,9 +17,11 @@ public sealed record InsulationMode(double TestVolts, double LeastOhms, double R
     /// <summary>500 V and not less than 1 Mohm: IEC 60204-1 clause 18.3. Operating error up to 30 %: IEC 61557-2, from memory; some testers end at 20 Mohm.</summary>
     public static InsulationMode Tester { get; } = new(500, 1e6, 0.30, 20e6);
 
+    /// <summary>What to mind before such a test.</summary>
+    public static string Danger => "500 V at the leads. Only once every resistance reading of this set-up is right; nobody touches the machine; discharge before touching.";
+
     /// <inheritdoc/>
-    public override string Caution =>
-        " CAUTION: 500 V at the leads. Only once every resistance reading of this set-up is right; nobody touches the machine; discharge before touching.";
+    public override string Caution => $" CAUTION: {Danger}";
 
     /// <inheritdoc/>
     public override bool StrainsWiring => true;

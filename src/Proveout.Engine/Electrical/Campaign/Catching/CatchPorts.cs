@@ -31,7 +31,6 @@ internal sealed class CatchPorts
         MayFall = expected.Any(ohms => ohms.Low > 0);
         _clipped = new(() => table.LoadsAmong(port => table.Low.Ports.Ohms(port) > expected[port].High));
         _open = new(() => new OpenPorts(High.Ports));
-        MayRiseAlone = table.Candidates.Index().Any(item => table.Good[item.Index].HighOhms > item.Item.Check.Expectation.High);
     }
 
     /// <summary>The ports at the low limit; one that rises by less surely shows nothing that catches a fault.</summary>
@@ -47,13 +46,11 @@ internal sealed class CatchPorts
     public bool MayFall { get; }
 
     /// <summary>The ports that only junctions or insulation keep down to what is expected: without these they may show too much though their resistance is as it was.</summary>
+    /// <remarks>All are of diode tests: a resistance is expected up to what the resistances alone leave at most.</remarks>
     public LoadPorts Clipped => _clipped.Value;
 
     /// <summary>The ports whose leads are on two islands of the high network.</summary>
     public OpenPorts Open => _open.Value;
-
-    /// <summary>True when a candidate may be such a port.</summary>
-    public bool MayRiseAlone { get; }
 
     /// <summary>Lists what is listed at first use else, while all other threads wait.</summary>
     public void Prepare()

@@ -28,7 +28,7 @@ internal sealed class PortCatchWorker(PortTable table, PortCatchWorker? likewise
     /// <inheritdoc/>
     public void AddCatching(WiringFault fault, List<int> checks)
     {
-        if (atRest is not null && !_ports.MayRiseAlone && !atRest._operated.Reaches(_placeAtRest))
+        if (atRest is not null && !atRest._operated.Reaches(_placeAtRest))
             return;
         _faulty.Leave();
         _operated.FindByWay(fault, _faulty);

@@ -51,6 +51,15 @@ public sealed class RunVerdictsTests
         Assert.True(caught > 100, $"{caught} faults were caught: the trial says little.");
     }
 
+    [Theory]
+    [MemberData(nameof(Samples))]
+    public void No_resistance_is_expected_to_show_less_than_the_resistances_leave_at_most(string sample)
+    {
+        // So that no junction or insulation that is gone can make one show too much (CatchPorts).
+        foreach (var table in new WiringCampaign(Repository.Design(sample)).Tables().OfType<PortTable>())
+            Assert.All(table.Candidates.Index(), item => Assert.True(table.Good[item.Index].HighOhms <= item.Item.Check.Expectation.High, item.Item.Check.Id));
+    }
+
     [Fact]
     public void A_check_is_said_to_catch_a_fault_just_where_it_is_listed()
     {

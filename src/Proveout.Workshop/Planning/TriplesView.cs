@@ -16,7 +16,7 @@ public sealed record TriplesView(MachineSummary Machine, long Simulated, long Ca
     /// <summary>How many the plan does not surely catch.</summary>
     public long Masked => Simulated - Caught;
 
-    /// <summary>What to mind before anything is done about them: what stands before every set-up of the plan, and what an insulation test asks for where one is named.</summary>
+    /// <summary>What to mind before anything is done about them: what stands before every set-up.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];
 
     /// <summary>How many there are and what becomes of them, in sentences.</summary>
@@ -41,18 +41,17 @@ public sealed record TriplesView(MachineSummary Machine, long Simulated, long Ca
     public static TriplesView Of(PlannedMachine planned, IProgress<double>? progress = null, CancellationToken cancellation = default)
     {
         var report = new TripleCampaign(planned.Dictionary, planned.Plan, new WiringInteractions(planned.Campaign)).Run(progress, cancellation);
-        MaskedThree[] examples =
-        [
-            .. report.Examples.DistinctBy(triple => (triple[0], triple[1])).Take(MostExamples).Select(triple => MaskedThree.Of(triple.Select(fault => planned.Dictionary.Faults[fault]))),
-        ];
-        return new TriplesView(planned.Machine.Summary, report.Simulated, report.Caught, report.Contradictory, examples) { Cautions = [.. CautionsFor(planned, examples)] };
+        return new TriplesView(
+            planned.Machine.Summary,
+            report.Simulated,
+            report.Caught,
+            report.Contradictory,
+            [.. report.Examples.DistinctBy(triple => (triple[0], triple[1])).Take(MostExamples).Select(triple => MaskedThree.Of(triple.Select(fault => planned.Dictionary.Faults[fault])))])
+        {
+            Cautions = CautionsOf([.. planned.Dictionary.SetUps.Where(setUp => setUp.Phase == Phase.Dead)]),
+        };
     }
 
-    private static IEnumerable<string> CautionsFor(PlannedMachine planned, MaskedThree[] examples)
-    {
-        SetUp[] dead = [.. planned.Dictionary.SetUps.Where(setUp => setUp.Phase == Phase.Dead)];
-        var always = dead.Length == 0 ? [] : dead[0].Cautions.Where(caution => dead.All(setUp => setUp.Cautions.Contains(caution)));
-        var isTested = examples.Any(example => example.OtherEvidence.Any(evidence => evidence.Contains("Insulation test", StringComparison.Ordinal)));
-        return isTested ? always.Append($"Insulation test: {InsulationMode.Danger}") : always;
-    }
+    private static IReadOnlyList<string> CautionsOf(SetUp[] dead) =>
+        dead.Length == 0 ? [] : [.. dead[0].Cautions.Where(caution => dead.All(setUp => setUp.Cautions.Contains(caution)))];
 }

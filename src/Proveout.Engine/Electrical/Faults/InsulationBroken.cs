@@ -27,6 +27,6 @@ internal sealed class InsulationBroken : IWiringFaultRule
             $"The insulation {element.Name} inside {element.Subject} is broken through.",
             [element.Subject],
             context.OfJoining(element.A, element.B),
-            "Insulation test at 500 V: above 1 MΩ.",
+            $"CAUTION: {InsulationMode.Danger} Insulation test: above 1 MΩ.",
             new Join(element.A, element.B, LowOhms, HighOhms));
 }

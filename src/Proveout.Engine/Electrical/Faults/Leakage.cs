@@ -30,7 +30,7 @@ internal sealed class Leakage : IWiringFaultRule
             $"{element.Subject} leaks through {element.Name}: damp or dirt.",
             [element.Subject],
             new Consequence(Severity.Shock, "Current leaks to metal; a residual-current device trips at the first heat."),
-            "Insulation test at 500 V: above 1 MΩ, above 20 MΩ when new; dry it at 110 to 150 °C.",
+            $"CAUTION: {InsulationMode.Danger} Insulation test: above 1 MΩ, above 20 MΩ when new; dry it at 110 to 150 °C.",
             new Join(element.A, element.B, LowOhms, HighOhms));
 
     private IEnumerable<WiringFault> AcrossSensors(WiringContext context) =>

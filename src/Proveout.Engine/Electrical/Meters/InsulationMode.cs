@@ -18,7 +18,7 @@ public sealed record InsulationMode(double TestVolts, double LeastOhms, double R
     public static InsulationMode Tester { get; } = new(500, 1e6, 0.30, 20e6);
 
     /// <summary>What to mind before such a test.</summary>
-    public static string Danger => "500 V at the leads. Only once every resistance reading of this set-up is right; nobody touches the machine; discharge before touching.";
+    public static string Danger => "500 V at the leads. Only once every resistance reading is right; nobody touches the machine; discharge before touching.";
 
     /// <inheritdoc/>
     public override string Caution => $" CAUTION: {Danger}";

@@ -112,6 +112,7 @@ internal sealed class PdfSections(PdfSheet sheet, ReportModel report)
     {
         WriteHeading("Two mistakes made together");
         sheet.Write($"With every check of the plan done: {pairs.Summary}", PdfStyle.Body);
+        sheet.Space(6);
         if (pairs.Worst.Count > 0)
             WriteGaps("Hidden by each other, most dangerous first", pairs.Worst);
         if (pairs.More > 0)

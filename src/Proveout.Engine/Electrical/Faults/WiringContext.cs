@@ -123,7 +123,7 @@ public sealed class WiringContext
         string otherEvidence,
         params ElementChange[] changes) =>
         new(
-            new Fault($"{rule.Kind}:{id}", rule.Kind, sentence, subjects, consequence.Severity, consequence.Sentence, rule.Prior, otherEvidence),
+            new Fault($"{rule.Kind}:{id}", rule.Kind, Capital.Of(sentence), subjects, consequence.Severity, consequence.Sentence, rule.Prior, otherEvidence),
             changes);
 
     /// <summary>The change that takes an end off one node and lands it on another.</summary>

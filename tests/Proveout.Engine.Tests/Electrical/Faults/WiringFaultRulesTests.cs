@@ -1,5 +1,6 @@
 using Proveout.Engine.Electrical;
 using Proveout.Engine.Faults;
+using Proveout.Engine.Tests.Samples;
 
 namespace Proveout.Engine.Tests.Electrical.Faults;
 
@@ -105,6 +106,12 @@ public sealed class WiringFaultRulesTests
         Assert.Equal(severity, fault.Severity);
         Assert.Equal(isCaught, Dictionary.ChecksThatCatch(index).Any());
     }
+
+    [Theory]
+    [InlineData("alderbrook")]
+    [InlineData("quarrymoor")]
+    public void Every_mistake_is_a_sentence(string sample) => Assert.All(new WiringCampaign(Repository.Design(sample)).Faults, fault =>
+        Assert.Matches(@"^[^a-z].*\.$", fault.Fault.Sentence));
 
     [Fact]
     public void Every_rule_has_a_kind_of_its_own() => Assert.Distinct(WiringFaultRules.All.Select(rule => rule.Kind));
